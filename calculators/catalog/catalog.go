@@ -1,0 +1,171 @@
+// Package catalog declares every calculator once: its inputs with their units,
+// limits and help, its outputs, its formula, its notes, its worked example and
+// the arithmetic behind it. The form on the page, the printed table, the
+// command line, the WebAssembly reactor, the documentation and the tests are
+// all made from this one declaration, so that none of them can disagree.
+//
+// A request is a list of input texts as a person typed them; an answer is
+// numbers, the same numbers in words, notes, cautions, and a drawing. Both
+// travel as application/x-www-form-urlencoded (WHATWG URL), which is also a
+// page's address after "?".
+//
+// It is part of the WebAssembly reactor: no fmt, no encoding/json, no reflect,
+// no sort, no net/url. Arithmetic is + - * / and math.Sqrt, each product in
+// float64(a*b), so that amd64, arm64 and wasm agree to the last bit.
+package catalog
+
+import (
+	"slipbook/calculators/formula"
+	"slipbook/calculators/quantity"
+)
+
+// Calculator is one calculator's whole declaration.
+type Calculator struct {
+	Name     string // "slip-density": in requests, addresses and on the command line
+	Title    string // the heading of its page
+	Purpose  string // one sentence: what it answers
+	Inputs   []Input
+	Outputs  []Output
+	Columns  []Column // of its rows; empty when it has none
+	Formulas []formula.Formula
+	Notes    []string // what it must say whatever the numbers
+	Cautions []string // safety, shown before the form
+	Example  Example
+	Table    Table
+
+	work func(*bench) // reads inputs, sets outputs
+	draw func(*bench) string
+}
+
+// Input is one box of the form.
+type Input struct {
+	Name    string
+	Label   string // for a first-year student
+	Help    string // one sentence
+	Kind    quantity.Kind
+	Default string // as typed; empty = starts empty
+	Needed  bool   // must be given (alternatives are declared with Group instead)
+	Group   string // inputs of one group are alternatives: not more than one may be given
+	List    bool   // several values, parted by spaces or semicolons
+	First   bool   // in sight at once; the others stand behind "more"
+	Low     Limit  // values below are refused
+	High    Limit  // values above are refused
+}
+
+// Limit is one end of the range of an input, in canonical units.
+type Limit struct {
+	Set   bool
+	Value float64
+	Open  bool   // the end itself is refused too
+	Why   string // what to say, a sentence; empty = made from Value
+}
+
+// Output is one answer.
+type Output struct {
+	Name   string
+	Label  string
+	Unit   string // "g", "mL", "%", "1" for none
+	Digits int    // significant digits in its text
+	Aside  bool   // stands behind "more" on the page
+}
+
+// Column is one column of the rows of an answer.
+type Column struct {
+	Name, Label, Unit string
+	Digits            int
+	Text              bool // holds words, not numbers
+}
+
+// Example is a worked example: what is typed, and a sentence about the case.
+type Example struct {
+	Case  string // "A jar of white slip from the bench."
+	Given []Setting
+}
+
+// Setting is an input with a text as typed.
+type Setting struct{ Name, Text string }
+
+// Table is the printed table of a calculator's page: one input varied (rows)
+// or two (rows and columns), the others at the example's values.
+type Table struct {
+	Caption      string
+	Down         string   // input varied from row to row
+	Values       []string // as typed
+	Across       string   // input varied from column to column; empty = none
+	AcrossValues []string
+	Show         []string  // outputs in the columns (one only when Across is set)
+	Also         []Setting // inputs that differ from the example for the whole table
+}
+
+// Answer is what a request leads to. When Errors is not empty nothing else is
+// set but Calculator and Read.
+type Answer struct {
+	Calculator string
+	Inputs     []Given  // what was understood, defaults included, in order of declaration
+	Read       []Phrase // "read as 1745 g" beside an input, only where it helps
+	Headline   string   // the first answer, in words
+	Outputs    []Result
+	Rows       [][]Cell // in the order of Columns
+	Notes      []string // the declaration's and those of this answer
+	Cautions   []string
+	Errors     []Phrase // by input, in order of declaration
+	Drawing    string   // SVG with a text alternative
+}
+
+// Given is one understood input in canonical units.
+type Given struct {
+	Name   string
+	Values []float64 // one, or several for a list
+	List   bool
+	Text   string // for inputs that are words
+	Unit   string
+}
+
+// Result is one output with its full value and its text.
+type Result struct {
+	Name  string
+	Value float64
+	Unit  string
+	Text  string
+}
+
+// Cell is one place in a row.
+type Cell struct {
+	Column string
+	Value  float64
+	Text   string // what is shown; the only content when IsText
+	IsText bool
+}
+
+// Phrase is a sentence about one input.
+type Phrase struct{ Input, Text string }
+
+// Settings are the course's own constants, given to every answer.
+type Settings struct {
+	Style quantity.Style
+}
+
+// All lists the calculators in the order of the handbook.
+//
+//	func All() []*Calculator
+//
+// Find gives the calculator of that name, or nil.
+//
+//	func Find(name string) *Calculator
+//
+// Solve answers a request in the course's style; it never panics.
+//
+//	func Solve(calculator string, given []Setting, s Settings) *Answer
+//
+// Respond answers an encoded request with an encoded answer: the reactor's
+// work, and what the tests compare byte for byte.
+//
+//	func Respond(request []byte, s Settings) []byte
+//
+// Configure reads the settings from their encoded form ("decimal=%2C&measures=us").
+//
+//	func Configure(encoded []byte) (Settings, error)
+//
+// Encode writes settings in that form.
+//
+//	func (s Settings) Encode() string

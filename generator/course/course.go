@@ -1,0 +1,138 @@
+// Package course is a handbook as its instructor wrote it: the units and
+// lessons in their order, the glossary, the decoration table, the drawings and
+// the studio's own constants, read once from a folder of Markdown and YAML and
+// checked so strictly that every later stage may trust it. It exists so that
+// one place knows how the content folder is laid out.
+//
+// Load never stops at the first thing that is wrong; it returns as much of the
+// course as it could make, and a finding for each fault with its file, line
+// and column.
+//
+// Nothing here knows about Markdown beyond the opening YAML block, about HTML,
+// or about where pages are published except for each page's own address.
+package course
+
+// Course is one handbook.
+type Course struct {
+	Title       string
+	Description string
+	Language    string // BCP 47, for example "en-GB"
+	Decimal     byte   // '.' or ',': the decimal mark of Language
+	Measures    string // "metric", "us" or "imperial": whose pint, quart, gallon and cup is meant by the bare word
+	Licence     string // of the handbook's own text, as printed at a page's foot; may be empty
+	Site        string // absolute address where the handbook is published, ending in "/"; empty when unknown
+	Studio      Studio
+	Cones       HouseCones
+	Bodies      []Body
+	Home        *Page // home.md: the words on the home page
+	Units       []*Unit
+	Glossary    []Term // in the file's order
+	Decoration  *Decoration
+	Pictures    map[string]*Picture // by content path, "pictures/jar.svg"
+}
+
+// Studio is whose handbook this is.
+type Studio struct {
+	Name string
+	Note string // one sentence under the name, may be empty
+}
+
+// HouseCones are the cones the studio fires to, as text: 06 and 6 differ.
+type HouseCones struct {
+	Bisque string
+	Glaze  string
+}
+
+// Body is a clay body of the studio.
+type Body struct {
+	ID        string
+	Name      string
+	Shrinkage float64 // total linear shrinkage at Cone, percent of fresh length
+	Cone      string
+}
+
+// Unit is a part of the course: an opening page and its lessons in order.
+type Unit struct {
+	ID      string // its folder's name, "slip"
+	Page    *Page  // units/slip/unit.md
+	Lessons []*Page
+}
+
+// PageKind tells what a page of the content folder is.
+type PageKind string
+
+// The kinds of page that are written by hand.
+const (
+	HomePage   PageKind = "home"
+	UnitPage   PageKind = "unit"
+	LessonPage PageKind = "lesson"
+)
+
+// Page is one Markdown file with its opening block.
+type Page struct {
+	Kind    PageKind
+	File    string // content path, "units/slip/consistency.md"
+	Address string // where it is published, "slip/consistency.html"
+	Unit    *Unit  // nil for the home page
+	Source  []byte // the whole file, the opening block blanked with spaces, so that offsets are file offsets
+	Head    Head
+}
+
+// Head is a page's opening block. The keys are Dublin Core or LRMI terms where
+// one fits, the trade's words otherwise.
+type Head struct {
+	Title        string
+	Description  string
+	Creator      string
+	Date         string   // ISO 8601 date
+	Teaches      []string // what the student will be able to do
+	TimeRequired Duration // ISO 8601 duration in the file, "PT20M"
+	Medium       string   // id of a medium: the clay-state strip shows its verdicts
+	Technique    string   // free word
+	Needs        []string // what to have on the bench
+	Before       []Link   // "before this at the bench"; empty = the page before in order
+	After        []Link   // "after this"; empty = the next page in order
+	Lessons      []string // unit pages only: file names without ".md", in order
+}
+
+// Duration is a time in whole minutes.
+type Duration int
+
+// Link is a content path with the place where it was written.
+type Link struct {
+	File         string // content path of the page meant
+	Line, Column int
+}
+
+// Term is one entry of the glossary.
+type Term struct {
+	ID    string // its address within the glossary page
+	Word  string
+	Also  []string // other words for the same thing
+	Means string   // one or two plain sentences
+	See   []string // ids of other terms
+}
+
+// Picture is a file of the pictures folder.
+type Picture struct {
+	Path   string // content path
+	Width  int    // CSS pixels
+	Height int
+	SVG    []byte // a drawing made safe to stand inside a page, root element without width, height or title; nil for other kinds
+	Data   []byte // the file as it is
+}
+
+// Pages lists every hand-written page in reading order, home first.
+func (c *Course) Pages() []*Page {
+	var pages []*Page
+	if c.Home != nil {
+		pages = append(pages, c.Home)
+	}
+	for _, u := range c.Units {
+		if u.Page != nil {
+			pages = append(pages, u.Page)
+		}
+		pages = append(pages, u.Lessons...)
+	}
+	return pages
+}

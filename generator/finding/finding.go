@@ -1,0 +1,71 @@
+// Package finding is the one type for everything that is wrong with a
+// handbook: which file, which line and column, what is the matter and what to
+// write instead. Every stage of the generator reports into a List instead of
+// returning its first error, so that an instructor sees all of it at once,
+// sorted, and one printer serves the terminal, the browser and other programs.
+//
+// finding is a leaf: it imports nothing else of the generator.
+//
+// The rules the compiler cannot check: positions are 1-based; columns count
+// bytes of UTF-8 up to the place (as editors' "byte column"); a finding
+// without a place in its file has Line 1, Column 1; Text says what is wrong in
+// words an instructor understands, without a final stop; Do says what to write
+// instead, as a sentence of its own, and is never empty.
+package finding
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+)
+
+// Severity says whether a finding stops the work.
+type Severity int
+
+const (
+	// Warning lets publish go on.
+	Warning Severity = iota
+	// Error stops publish.
+	Error
+)
+
+// String gives "warning" or "error".
+func (s Severity) String() string {
+	if s == Error {
+		return "error"
+	}
+	return "warning"
+}
+
+// Finding is one thing that is wrong at one place.
+type Finding struct {
+	File   string // path inside the content folder, with slashes
+	Line   int    // from 1
+	Column int    // from 1, in bytes
+	Rule   *Rule  // which rule is broken; never nil
+	Text   string // what is wrong
+	Do     string // what to write instead
+}
+
+// String gives "file:line:col: error: text (rule)\n    do".
+func (f Finding) String() string {
+	return fmt.Sprintf("%s:%d:%d: %s: %s (%s)\n    %s", f.File, f.Line, f.Column, f.Rule.Severity, f.Text, f.Rule.ID, f.Do)
+}
+
+// List is any number of findings, in any order until Sort.
+type List []Finding
+
+// Sort orders findings by file, line, column, rule and text and drops exact
+// repeats, so that parallel work prints the same.
+func (l *List) Sort() {
+	slices.SortFunc(*l, func(a, b Finding) int {
+		return cmp.Or(cmp.Compare(a.File, b.File), cmp.Compare(a.Line, b.Line), cmp.Compare(a.Column, b.Column),
+			cmp.Compare(a.Rule.ID, b.Rule.ID), cmp.Compare(a.Text, b.Text))
+	})
+	*l = slices.Compact(*l)
+}
+
+// Stop says whether any finding is an error.
+func (l List) Stop() bool {
+	return slices.ContainsFunc(l, func(f Finding) bool { return f.Rule.Severity == Error })
+}

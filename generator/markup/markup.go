@@ -1,0 +1,97 @@
+// Package markup turns the Markdown of a lesson into HTML, once, and keeps
+// what later stages ask about it: its headings, its links, its blocks. It
+// exists because goldmark passes in silence over much that is a mistake in a
+// lesson (a reference that is not defined, a footnote nobody uses, raw HTML),
+// and because the handbook's own blocks, which are fenced blocks in the file,
+// become parts of the page here.
+//
+// markup knows neither the theme nor the other pages: what it needs of them it
+// asks through Surroundings.
+package markup
+
+import (
+	"slipbook/generator/course"
+	"slipbook/generator/finding"
+)
+
+// Surroundings is what a page needs to know of the handbook around it. The
+// press implements it; tests use a small one of their own. All methods may be
+// called from many goroutines.
+type Surroundings interface {
+	// Page finds the hand-written page with this content path.
+	Page(path string) (*course.Page, bool)
+	// Picture finds the picture with this content path.
+	Picture(path string) (*course.Picture, bool)
+	// Made finds a page or place that no Markdown file holds, by scheme and
+	// id: "glossary:bisque", "state:bisque", "calculator:slip-density",
+	// as an address from the root of the handbook ("glossary.html#bisque").
+	Made(scheme, id string) (address string, ok bool)
+	// Block renders one of the handbook's own blocks to HTML for the page.
+	// Problems carry offsets into the page's source.
+	Block(page *course.Page, b Block) (html []byte, problems []Problem)
+}
+
+// Block is one of the handbook's own fenced blocks, its body already read.
+type Block struct {
+	Kind   string    // "caution", "calculator" or "question"
+	Words  string    // the rest of the info string after Kind
+	Offset int       // of the info string in the page's source
+	Number int       // 1 for the first block of its kind on the page
+	HTML   []byte    // caution: the body, rendered
+	Fill   []Setting // calculator: the inputs filled in, in the order written
+	Ask    *Question // question
+}
+
+// Setting is one "input: value" line of a calculator block.
+type Setting struct {
+	Name, Value             string
+	NameOffset, ValueOffset int
+}
+
+// Question is a self-check question.
+type Question struct {
+	Ask     string
+	Answers []Choice // two or more, one or more of them right
+}
+
+// Choice is one answer to a question, with why it is right or not.
+type Choice struct {
+	Text    string
+	Right   bool
+	Because string
+}
+
+// Problem is something wrong at an offset of a page's source.
+type Problem struct {
+	Offset int
+	Rule   *finding.Rule
+	Text   string
+	Do     string
+}
+
+// Document is what is kept of a page; the tree is dropped.
+type Document struct {
+	Page        *course.Page
+	HTML        []byte
+	Headings    []Heading
+	Links       []Link   // to other pages of the handbook, in order
+	Calculators []string // names of the calculators on the page, in order, once each
+	Questions   int
+	Cautions    int
+	Pictures    int
+}
+
+// Heading is one heading with its id.
+type Heading struct {
+	Level  int
+	ID     string
+	Text   string
+	Offset int
+}
+
+// Link is a link to a page of the handbook.
+type Link struct {
+	To       string // content path
+	Fragment string // heading id, without "#"; may be empty
+	Offset   int
+}

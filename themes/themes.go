@@ -1,0 +1,35 @@
+// Package themes carries the looks that a handbook can be printed in, inside
+// the program, so that slipbook is one file and publishes the same bytes
+// everywhere. A theme is a folder: pages and parts (html/template), styles,
+// scripts (TypeScript), icons, and words.yaml with every word that the theme
+// itself prints.
+package themes
+
+import (
+	"embed"
+	"io/fs"
+)
+
+//go:embed all:studio
+var folders embed.FS
+
+// Open gives the folder of the theme with this name.
+func Open(name string) (fs.FS, error) {
+	if _, err := fs.Stat(folders, name+"/words.yaml"); err != nil {
+		return nil, err
+	}
+	return fs.Sub(folders, name)
+}
+
+// Names lists the themes carried, in order of their names.
+func Names() []string {
+	entries, err := folders.ReadDir(".")
+	if err != nil {
+		panic(err) // the embedded root always reads
+	}
+	names := make([]string, 0, len(entries))
+	for _, e := range entries {
+		names = append(names, e.Name())
+	}
+	return names
+}
