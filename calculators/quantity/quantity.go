@@ -4,6 +4,12 @@
 // whose pint is meant spoils a bucket: what has two readings is refused in
 // words, with both readings, and never guessed.
 //
+// Read takes a text through these files in order: clean.go (one kind of space,
+// one kind of dash), split.go (number and unit apart), number.go and
+// fraction.go (the number), words.go and measures.go (the unit), pounds.go
+// (pounds and ounces together). refuse.go holds the sentences that more than
+// one of them needs.
+//
 // It is part of the WebAssembly reactor: no fmt, no reflection, no tables of
 // Unicode. All arithmetic is + - * / so that every machine agrees to the last
 // bit.
@@ -24,42 +30,52 @@ const (
 	Strength    Kind = "strength"    // g dry per 100 mL
 )
 
+// Kinds lists every kind, in the order of the constants.
+func Kinds() []Kind {
+	return []Kind{Mass, Volume, Length, Percent, Temperature, Number, Gravity, Strength}
+}
+
+// Name gives a kind in a student's words, with its article: "a weight". A
+// kind that does not exist is "a quantity".
+func Name(kind Kind) string {
+	switch kind {
+	case Mass:
+		return "a weight"
+	case Volume:
+		return "a volume"
+	case Length:
+		return "a length"
+	case Percent:
+		return "a percentage"
+	case Temperature:
+		return "a temperature"
+	case Number:
+		return "a number"
+	case Gravity:
+		return "a specific gravity"
+	case Strength:
+		return "a strength"
+	}
+	return "a quantity"
+}
+
 // Style is how the course writes numbers and whose measures it means.
 type Style struct {
-	Decimal  byte   // '.' or ','
+	Decimal  byte   // '.' or ','; anything else is read as '.'
 	Measures string // "metric", "us" or "imperial": what a bare pint, quart, gallon or cup is; metric = ask
 }
 
-// Unit is a unit that may be chosen or typed for a Kind.
-type Unit struct {
-	ID     string // as written in requests and shown: "g", "US fl oz"
-	Kind   Kind
-	Factor float64 // canonical units in one of it, exact by definition
+// mark is the style's decimal mark.
+func (s Style) mark() byte {
+	if s.Decimal == ',' {
+		return ','
+	}
+	return '.'
 }
 
 // Quantity is a number that was understood.
 type Quantity struct {
-	Value float64 // in the Kind's canonical unit
+	Value float64 // in the Kind's canonical unit; always finite
 	Unit  string  // the ID of the unit it was given in
 	Given float64 // in that unit
 }
-
-// Units lists the units of a kind that a chooser offers, canonical first.
-//
-//	func Units(kind Kind) []Unit
-//
-// Canonical gives the ID of the canonical unit of a kind.
-//
-//	func Canonical(kind Kind) string
-//
-// Read understands text as one quantity of the kind. unit is the ID of the
-// chosen unit, used when the text names none ("" = canonical). An error is a
-// sentence or two for a student: what was typed, what is allowed, an example.
-//
-//	func Read(text string, kind Kind, unit string, style Style) (Quantity, error)
-//
-// Format prints a number with the given count of significant digits in the
-// style, without exponent, groups of three parted by thin spaces from 10 000
-// on, trailing zeros after the mark dropped.
-//
-//	func Format(value float64, digits int, style Style) string

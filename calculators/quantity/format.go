@@ -1,0 +1,113 @@
+package quantity
+
+import "strconv"
+
+// Format prints a number with the given count of significant digits (at least
+// one) in the style, without exponent, groups of three parted by narrow
+// no-break spaces from 10 000 on, trailing zeros after the mark dropped, a
+// minus sign before negative numbers. What is rounded is the shortest decimal
+// that stands for the number, halves away from zero: 2.675 with three digits is
+// 2.68, as it would be on paper, and more than seventeen digits change nothing.
+// NaN and the infinities are "not a number".
+func Format(value float64, digits int, style Style) string {
+	return layOut(value, digits, style, "\u202f", "\u2212")
+}
+
+// plainText is Format with what a keyboard has, for sentences that say what to
+// type.
+func plainText(value float64, digits int, style Style) string {
+	return layOut(value, digits, style, " ", "-")
+}
+
+func layOut(value float64, digits int, style Style, space, minus string) string {
+	if value-value != 0 {
+		return "not a number"
+	}
+	sign := ""
+	if value < 0 {
+		sign, value = minus, -value
+	}
+	figures, point := significant(value, digits)
+	whole, after := "0", ""
+	switch {
+	case point <= 0:
+		after = zeros(-point) + figures
+	case point >= len(figures):
+		whole = figures + zeros(point-len(figures))
+	default:
+		whole, after = figures[:point], figures[point:]
+	}
+	text := sign + group(whole, space)
+	if after != "" {
+		text += string(rune(style.mark())) + after
+	}
+	return text
+}
+
+// significant gives the figures of a number that is not negative, rounded to so
+// many and without zeros at the end, and where the point stands: after so many
+// of them, or, negative, so many zeros before them. Zero has no figures.
+func significant(value float64, digits int) (figures string, point int) {
+	if value == 0 {
+		return "", 0
+	}
+	text := strconv.FormatFloat(value, 'e', -1, 64)
+	var all []byte
+	i := 0
+	for ; text[i] != 'e'; i++ {
+		if text[i] != '.' {
+			all = append(all, text[i])
+		}
+	}
+	exponent, _ := strconv.Atoi(text[i+1:]) // FormatFloat writes nothing else there
+	all, carried := round(all, max(digits, 1))
+	if carried {
+		exponent++
+	}
+	return string(all), exponent + 1
+}
+
+// round keeps the first n figures, halves rounded up, and drops zeros from the
+// end. carried says that 9.99 became 10.
+func round(figures []byte, n int) (kept []byte, carried bool) {
+	if len(figures) > n {
+		up := figures[n] >= '5'
+		figures = figures[:n]
+		for i := n - 1; up && i >= 0; i-- {
+			up = figures[i] == '9'
+			if up {
+				figures[i] = '0'
+			} else {
+				figures[i]++
+			}
+		}
+		if up {
+			return []byte{'1'}, true
+		}
+	}
+	for len(figures) > 1 && figures[len(figures)-1] == '0' {
+		figures = figures[:len(figures)-1]
+	}
+	return figures, false
+}
+
+// group parts the digits of a whole number by threes when it has five or more.
+func group(whole, space string) string {
+	if len(whole) < 5 {
+		return whole
+	}
+	first := (len(whole)-1)%3 + 1
+	text := whole[:first]
+	for i := first; i < len(whole); i += 3 {
+		text += space + whole[i:i+3]
+	}
+	return text
+}
+
+func zeros(n int) string {
+	b := make([]byte, n)
+	for i := range b {
+		b[i] = '0'
+	}
+	return string(b)
+}

@@ -1,0 +1,131 @@
+package quantity
+
+import (
+	"strconv"
+	"strings"
+)
+
+// amount is a number that was understood, before its unit.
+type amount struct {
+	typed    string // with its sign
+	text     string // for a sentence that says what to write: as typed, a fraction as a decimal
+	value    float64
+	fraction bool // written as a fraction, which only inches may be
+}
+
+// amount reads the number of a typed text.
+func (b *box) amount(t *typed) (*amount, error) {
+	var value float64
+	var err error
+	fraction := strings.IndexByte(t.number, '/') >= 0
+	if fraction {
+		value, err = b.fraction(t)
+	} else {
+		value, err = b.decimal(t)
+	}
+	if err != nil {
+		return nil, err
+	}
+	if t.negative && value != 0 {
+		value = -value
+	}
+	n := &amount{typed: t.signed(), text: t.signed(), value: value, fraction: fraction}
+	if fraction {
+		n.text = plainText(value, 6, b.style)
+	}
+	return n, nil
+}
+
+// decimal reads a number without its sign: digits in groups of three or
+// ungrouped, with at most one decimal mark of either kind.
+func (b *box) decimal(t *typed) (float64, error) {
+	s := t.number
+	points, commas := strings.Count(s, "."), strings.Count(s, ",")
+	switch {
+	case points > 0 && commas > 0:
+		return 0, b.marks(t, "both a comma and a point")
+	case points > 1:
+		return 0, b.marks(t, "more than one point")
+	case commas > 1:
+		return 0, b.marks(t, "more than one comma")
+	case strings.IndexByte(s, '-') >= 0:
+		return 0, b.several(t)
+	}
+	mark := b.style.mark()
+	if points+commas == 1 {
+		mark = '.'
+		if commas == 1 {
+			mark = ','
+		}
+	}
+	whole, after, _ := strings.Cut(s, string(rune(mark)))
+	if !grouped(whole, true) || !grouped(after, false) {
+		return 0, b.groups(t)
+	}
+	if mark != b.style.mark() && len(after) == 3 && 1 <= len(whole) && len(whole) <= 3 {
+		return 0, b.twoReadings(t, whole, after)
+	}
+	value, err := strconv.ParseFloat(ungroup(whole)+"."+ungroup(after), 64)
+	if err != nil {
+		return 0, b.notNumber(t.text)
+	}
+	return value, nil
+}
+
+// grouped says whether the digits of s stand together or in groups of three
+// parted by one space; the group farthest from the decimal mark may be shorter.
+// No digits at all pass.
+func grouped(s string, beforeMark bool) bool {
+	if strings.IndexByte(s, ' ') < 0 {
+		return true
+	}
+	groups := strings.Split(s, " ")
+	short := len(groups) - 1
+	if beforeMark {
+		short = 0
+	}
+	for i, g := range groups {
+		if len(g) > 3 || len(g) == 0 || i != short && len(g) != 3 {
+			return false
+		}
+	}
+	return true
+}
+
+// ungroup takes the spaces out.
+func ungroup(s string) string {
+	b := make([]byte, 0, len(s))
+	for i := 0; i < len(s); i++ {
+		if s[i] != ' ' {
+			b = append(b, s[i])
+		}
+	}
+	return string(b)
+}
+
+// marks refuses a number with too many marks.
+func (b *box) marks(t *typed, what string) error {
+	return refuse("$ has $. Use one mark, for decimals, and a space or nothing between thousands, for example $.",
+		t.signed(), what, b.spell("1 745.5"))
+}
+
+// groups refuses digits that spaces part in another way than by threes.
+func (b *box) groups(t *typed) error {
+	return refuse("$ is not one number: spaces part groups of three digits, for example $. If it is one number, leave the spaces out.",
+		t.signed(), b.spell("1 745.5"))
+}
+
+// twoReadings refuses a number whose mark can be a decimal mark or stand
+// between thousands.
+func (b *box) twoReadings(t *typed, whole, after string) error {
+	small := b.spell(whole + "." + after)
+	large, spaced := whole+after, whole+" "+after
+	if whole[0] == '0' {
+		large = strings.TrimLeft(large[:len(large)-1], "0") + large[len(large)-1:]
+		spaced = large
+	}
+	if t.negative {
+		small, large, spaced = "-"+small, "-"+large, "-"+spaced
+	}
+	return refuse("$ can be $ or $: write $ or $.", t.signed(), small, large, small, spaced)
+}

@@ -1,0 +1,82 @@
+package quantity
+
+import "unicode/utf8"
+
+// Read understands text as one quantity of the kind. unit is the ID of the
+// chosen unit, used when the text names none ("" = canonical); one that does
+// not fit the kind is refused whatever the text says. An error is a sentence or
+// two for a student: what was typed, what is allowed, an example.
+//
+// Texts over 64 bytes are refused. Negative numbers are understood: what range
+// makes sense is for the asker to say. The value is always finite, and never a
+// negative zero.
+func Read(text string, kind Kind, unit string, style Style) (Quantity, error) {
+	b := &box{kind, style}
+	if Canonical(kind) == "" {
+		return Quantity{}, refuse("There is no kind of quantity called $.", quote(string(kind)))
+	}
+	t, err := b.take(text)
+	if err != nil {
+		return Quantity{}, err
+	}
+	n, err := b.amount(t)
+	if err != nil {
+		return Quantity{}, err
+	}
+	u, err := b.chosen(unit, n)
+	if err != nil {
+		return Quantity{}, err
+	}
+	if t.unit != "" {
+		if q, ok, err := b.pounds(t, n); ok {
+			return q, err
+		}
+		if hasDigit(t.unit) && spelled(fold(t.unit)) == "" {
+			return Quantity{}, b.several(t)
+		}
+		if u, err = b.unit(t.unit, n); err != nil {
+			return Quantity{}, err
+		}
+	}
+	return b.measured(n, u)
+}
+
+// take bounds and cleans a text and tells its number and unit apart.
+func (b *box) take(text string) (*typed, error) {
+	if len(text) > longest {
+		return nil, refuse("That is too long for a number. Write $.", b.wants())
+	}
+	if !utf8.ValidString(text) {
+		return nil, b.notNumber(text)
+	}
+	cleaned := clean(text)
+	if cleaned == "" {
+		return nil, refuse("Nothing is written here. Write $.", b.wants())
+	}
+	t, ok := split(cleaned)
+	if !ok || t.programming() {
+		return nil, b.notNumber(cleaned)
+	}
+	return t, nil
+}
+
+// chosen gives the unit that was chosen beside the box.
+func (b *box) chosen(unit string, n *amount) (*Unit, error) {
+	if unit == "" {
+		unit = Canonical(b.kind)
+	}
+	return b.unit(unit, n)
+}
+
+// measured puts number and unit together, and asks where the number shows that
+// something else was meant.
+func (b *box) measured(n *amount, u *Unit) (Quantity, error) {
+	if n.fraction && u.ID != "in" {
+		return Quantity{}, b.noFraction(n, u)
+	}
+	if b.kind == Gravity && 100 <= n.value && n.value <= 300 {
+		return Quantity{}, refuse("Did you mean $? $ is the weight in grams of 100 mL; the specific gravity is that divided by 100.",
+			plainText(n.value/100, 6, b.style), n.text)
+	}
+	return Quantity{Value: float64(n.value * u.Factor), Unit: u.ID, Given: n.value}, nil
+}

@@ -1,0 +1,109 @@
+package quantity
+
+import "strings"
+
+// spellings lists how people write the units that mean one thing only, folded
+// and parted by bars. Pints and their kin stand in measures.go.
+var spellings = []struct{ id, typed string }{
+	{"g", "g|gm|gram|grams|gramme|grammes"},
+	{"kg", "kg|kgs|kilo|kilos|kilogram|kilograms|kilogramme|kilogrammes"},
+	{"oz", "oz|ounce|ounces"},
+	{"lb", "lb|lbs|pound|pounds"},
+	{"mL", "ml|mls|millilitre|millilitres|milliliter|milliliters"},
+	{"cc", "cc|ccm|cm3|cm³|cubic centimetre|cubic centimetres|cubic centimeter|cubic centimeters"},
+	{"L", "l|litre|litres|liter|liters"},
+	{"mm", "mm|millimetre|millimetres|millimeter|millimeters"},
+	{"cm", "cm|centimetre|centimetres|centimeter|centimeters"},
+	{"in", `in|inch|inches|"`},
+	{"%", "%|percent|per cent"},
+	{"°C", "°c|° c|c|°|℃|deg c|degree c|degrees c|celsius|degree celsius|degrees celsius"},
+	{perHundred, "g/100 ml|g/100ml|g per 100 ml|g per 100ml"},
+}
+
+// fahrenheit is how people write the one foreign unit a studio's thermometer
+// may show.
+const fahrenheit = "°f|° f|f|℉|deg f|degree f|degrees f|fahrenheit|degree fahrenheit|degrees fahrenheit"
+
+// spelled gives the ID of the unit that a folded word writes, or "".
+func spelled(word string) string {
+	for _, s := range spellings {
+		if among(s.typed, word) {
+			return s.id
+		}
+	}
+	return ""
+}
+
+// among says whether word is one of the words of list, parted by bars.
+func among(list, word string) bool {
+	for list != "" {
+		var first string
+		first, list, _ = strings.Cut(list, "|")
+		if first == word {
+			return true
+		}
+	}
+	return false
+}
+
+// unit understands a word, typed or chosen, as a unit of the box. n is the
+// number it goes with, for the sentence when it is refused.
+func (b *box) unit(word string, n *amount) (*Unit, error) {
+	if u := find(b.kind, word); u != nil {
+		return u, nil
+	}
+	folded := fold(word)
+	if s := spoonOf(folded[strings.LastIndexByte(folded, ' ')+1:]); s != nil { // a "heaped teaspoon" too
+		return nil, b.spoon(s, n)
+	}
+	if m, whose, ok := measureOf(folded); ok {
+		return b.measure(m, whose, n)
+	}
+	if b.kind == Temperature && among(fahrenheit, folded) {
+		return nil, b.inCelsius(n)
+	}
+	id := spelled(folded)
+	if id == "" {
+		return nil, b.unknown(word)
+	}
+	if u := find(b.kind, id); u != nil {
+		return u, nil
+	}
+	if id == "oz" && b.kind == Volume {
+		return nil, b.ounceOfWhat(n)
+	}
+	return nil, b.wrongKind(id, kindOf(id))
+}
+
+// inCelsius refuses degrees Fahrenheit with the number to write instead.
+func (b *box) inCelsius(n *amount) error {
+	return refuse("This box wants °C. $ °F is $ °C: take away 32, then divide by $.",
+		n.text, plainText((n.value-32)/1.8, 4, b.style), b.spell("1.8"))
+}
+
+// unknown refuses a word that is no unit anywhere.
+func (b *box) unknown(word string) error {
+	return refuse("$ is not a unit that this box knows. It wants $.", quote(word), b.wants())
+}
+
+// wrongKind refuses a unit that measures something else.
+func (b *box) wrongKind(unit string, kind Kind) error {
+	return refuse("$ $; this box wants $.", unit, measures(kind), b.wants())
+}
+
+// measures says what a unit of the kind does, after its name.
+func measures(kind Kind) string {
+	switch kind {
+	case Mass:
+		return "measures weight"
+	case Volume:
+		return "measures room"
+	case Length:
+		return "measures length"
+	case Temperature:
+		return "measures warmth"
+	case Strength:
+		return "says how strong a wash is"
+	}
+	return "is a share of a hundred"
+}
