@@ -1,28 +1,165 @@
 package catalog
 
+import (
+	"math"
+	"strings"
+
+	"slipbook/calculators/quantity"
+)
+
 // bench is what a calculator's arithmetic works on: the inputs that were
-// understood and the answer being made.
+// understood, and the answer being made.
 type bench struct {
-	settings Settings
-	answer   *Answer
+	calculator *Calculator
+	settings   Settings
+	answer     *Answer
+	stood      []string // inputs whose default stood in
 }
 
-// All lists the calculators in the order of the handbook.
-func All() []*Calculator { return nil }
+// has says whether an input was given or has a default that stands in.
+func (b *bench) has(name string) bool { return b.given(name) != nil }
 
-// Find gives the calculator of that name, or nil.
-func Find(name string) *Calculator { return nil }
-
-// Solve answers a request in the course's style; it never panics.
-func Solve(calculator string, given []Setting, s Settings) *Answer {
-	return &Answer{Calculator: calculator}
+// typed says whether an input was given by the person, not by its default.
+func (b *bench) typed(name string) bool {
+	if !b.has(name) {
+		return false
+	}
+	for _, s := range b.stood {
+		if s == name {
+			return false
+		}
+	}
+	return true
 }
 
-// Respond answers an encoded request with an encoded answer.
-func Respond(request []byte, s Settings) []byte { return nil }
+// value gives an input in its canonical unit, 0 when it is blank.
+func (b *bench) value(name string) float64 {
+	if g := b.given(name); g != nil {
+		return g.Values[0]
+	}
+	return 0
+}
 
-// Configure reads the settings from their encoded form.
-func Configure(encoded []byte) (Settings, error) { return Settings{}, nil }
+// list gives a list input in its canonical unit.
+func (b *bench) list(name string) []float64 {
+	if g := b.given(name); g != nil {
+		return g.Values
+	}
+	return nil
+}
 
-// Encode writes settings in the form that Configure reads.
-func (s Settings) Encode() string { return "" }
+func (b *bench) given(name string) *Given {
+	for i := range b.answer.Inputs {
+		if b.answer.Inputs[i].Name == name {
+			return &b.answer.Inputs[i]
+		}
+	}
+	return nil
+}
+
+// set gives an output its value. The name must be declared: a slip of the pen
+// here is found by the tests, which run every calculator.
+func (b *bench) set(name string, value float64) {
+	o := b.calculator.Output(name)
+	b.answer.Outputs = append(b.answer.Outputs, Result{
+		Name: name, Value: value, Unit: o.Unit, Text: b.text(value, o.Digits),
+	})
+}
+
+// result gives an output set before, for the drawing and the headline.
+func (b *bench) result(name string) (Result, bool) {
+	for _, r := range b.answer.Outputs {
+		if r.Name == name {
+			return r, true
+		}
+	}
+	return Result{}, false
+}
+
+// shown gives an output's text with its unit, "666.7 mL", or an input's as it
+// was understood.
+func (b *bench) shown(name string) string {
+	if r, ok := b.result(name); ok {
+		return withUnit(r.Text, r.Unit)
+	}
+	if g := b.given(name); g != nil {
+		return withUnit(b.text(g.Values[0], 6), g.Unit)
+	}
+	return ""
+}
+
+// words fills a sentence: "{water}" becomes the output or input of that name
+// with its unit, and "{}" the next of the texts given. Sentences stay whole
+// this way, for the reader of the code and for the size of the wasm.
+func (b *bench) words(sentence string, texts ...string) string {
+	filled, rest := "", sentence
+	for {
+		before, after, found := strings.Cut(rest, "{")
+		filled += before
+		if !found {
+			return filled
+		}
+		name, after, _ := strings.Cut(after, "}")
+		if name == "" {
+			filled += texts[0]
+			texts = texts[1:]
+		} else {
+			filled += b.shown(name)
+		}
+		rest = after
+	}
+}
+
+// row adds a row: one value a column, numbers or strings.
+func (b *bench) row(values ...any) {
+	row := make([]Cell, len(values))
+	for i, v := range values {
+		column := b.calculator.Columns[i]
+		switch v := v.(type) {
+		case string:
+			row[i] = Cell{Column: column.Name, Text: v, IsText: true}
+		case float64:
+			row[i] = Cell{Column: column.Name, Value: v, Text: b.text(v, column.Digits)}
+		}
+	}
+	b.answer.Rows = append(b.answer.Rows, row)
+}
+
+func (b *bench) headline(sentence string, texts ...string) {
+	b.answer.Headline = b.words(sentence, texts...)
+}
+
+func (b *bench) note(sentence string, texts ...string) {
+	b.answer.Notes = append(b.answer.Notes, b.words(sentence, texts...))
+}
+
+func (b *bench) refuse(input, sentence string, texts ...string) {
+	b.answer.refuse(input, b.words(sentence, texts...))
+}
+
+func (b *bench) refused() bool { return len(b.answer.Errors) > 0 }
+
+// text prints a value in the course's style.
+func (b *bench) text(value float64, digits int) string {
+	return quantity.Format(value, digits, b.settings.Style)
+}
+
+// refuse adds an error, one for an input: the first said is the one to mend.
+func (a *Answer) refuse(input, text string) {
+	for _, e := range a.Errors {
+		if e.Input == input {
+			return
+		}
+	}
+	a.Errors = append(a.Errors, Phrase{input, text})
+}
+
+func finite(x float64) bool { return !math.IsNaN(x) && !math.IsInf(x, 0) }
+
+// withUnit joins a number's text and its unit; "1" is no unit.
+func withUnit(text, unit string) string {
+	if unit == "1" || unit == "" {
+		return text
+	}
+	return text + "\u00a0" + unit
+}

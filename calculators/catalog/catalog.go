@@ -14,10 +14,7 @@
 // float64(a*b), so that amd64, arm64 and wasm agree to the last bit.
 package catalog
 
-import (
-	"slipbook/calculators/formula"
-	"slipbook/calculators/quantity"
-)
+import "slipbook/calculators/quantity"
 
 // Calculator is one calculator's whole declaration.
 type Calculator struct {
@@ -27,7 +24,6 @@ type Calculator struct {
 	Inputs   []Input
 	Outputs  []Output
 	Columns  []Column // of its rows; empty when it has none
-	Formulas []formula.Formula
 	Notes    []string // what it must say whatever the numbers
 	Cautions []string // safety, shown before the form
 	Example  Example
@@ -44,9 +40,12 @@ type Input struct {
 	Help    string // one sentence
 	Kind    quantity.Kind
 	Default string // as typed; empty = starts empty
-	Needed  bool   // must be given (alternatives are declared with Group instead)
-	Group   string // inputs of one group are alternatives: not more than one may be given
+	Needed  bool   // must be given; in a group: one side of it must be given
+	Group   string // inputs of one group are alternatives: only one side of it may be given. A default in a group is not filled into its box: it stands in when the whole group is blank
+	Side    string // inputs of a group with the same side belong together, and all are needed when one is given; empty = stands alone
 	List    bool   // several values, parted by spaces or semicolons
+	Most    int    // of a list: the largest number of values
+	Whole   bool   // a whole number
 	First   bool   // in sight at once; the others stand behind "more"
 	Low     Limit  // values below are refused
 	High    Limit  // values above are refused
@@ -86,15 +85,23 @@ type Example struct {
 type Setting struct{ Name, Text string }
 
 // Table is the printed table of a calculator's page: one input varied (rows)
-// or two (rows and columns), the others at the example's values.
+// or two (rows and columns), or named cases, the others at the example's
+// values. Printed fills it in.
 type Table struct {
 	Caption      string
 	Down         string   // input varied from row to row
 	Values       []string // as typed
 	Across       string   // input varied from column to column; empty = none
 	AcrossValues []string
+	Cases        []Case    // instead of Down: rows with a name and inputs of their own
 	Show         []string  // outputs in the columns (one only when Across is set)
-	Also         []Setting // inputs that differ from the example for the whole table
+	Also         []Setting // inputs that differ from the example for the whole table; blank = not given
+}
+
+// Case is a named row of a printed table.
+type Case struct {
+	Words string
+	Given []Setting
 }
 
 // Answer is what a request leads to. When Errors is not empty nothing else is
@@ -144,28 +151,3 @@ type Phrase struct{ Input, Text string }
 type Settings struct {
 	Style quantity.Style
 }
-
-// All lists the calculators in the order of the handbook.
-//
-//	func All() []*Calculator
-//
-// Find gives the calculator of that name, or nil.
-//
-//	func Find(name string) *Calculator
-//
-// Solve answers a request in the course's style; it never panics.
-//
-//	func Solve(calculator string, given []Setting, s Settings) *Answer
-//
-// Respond answers an encoded request with an encoded answer: the reactor's
-// work, and what the tests compare byte for byte.
-//
-//	func Respond(request []byte, s Settings) []byte
-//
-// Configure reads the settings from their encoded form ("decimal=%2C&measures=us").
-//
-//	func Configure(encoded []byte) (Settings, error)
-//
-// Encode writes settings in that form.
-//
-//	func (s Settings) Encode() string

@@ -1,0 +1,100 @@
+package catalog
+
+import (
+	"slipbook/calculators/quantity"
+	"slipbook/calculators/slip"
+)
+
+var slipAdjust = &Calculator{
+	Name:    "slip-adjust",
+	Title:   "Make a bucket thinner or thicker",
+	Purpose: "Says how much water to add, or how much dry mix or decanting it takes, to bring a bucket to the number you want.",
+	Inputs: []Input{
+		{Name: "volume", Label: "Slip in the bucket, by volume", Help: "If you know its volume.", Kind: quantity.Volume, Needed: true, Group: "amount", First: true, Low: above(0), High: upTo(1e7)},
+		{Name: "slip-mass", Label: "Slip in the bucket, by weight", Help: "Instead of the volume: the bucket's weight less the empty bucket's.", Kind: quantity.Mass, Needed: true, Group: "amount", First: true, Low: above(0), High: upTo(2e7)},
+		{Name: "from", Label: "Specific gravity now", Help: "As you measured it, for example 1.60.", Kind: quantity.Gravity, Needed: true, First: true,
+			Low: above(1).because("1 is plain water, and less than 1 is thinner than water. A slip is more than 1, for example 1.60.")},
+		{Name: "to", Label: "Specific gravity wanted", Help: "For example 1.45.", Kind: quantity.Gravity, Needed: true, First: true,
+			Low: above(1).because("1 is plain water: no amount of water brings a slip that far. Give a number above 1, for example 1.45.")},
+		solidsDensity,
+		{Name: "stain", Label: "Stain in the slip", Help: "Grams for every 100 g of dry base, so that dry mix can be weighed out as base and stain.", Kind: quantity.Percent, Default: "0", Low: from(0), High: upTo(100)},
+	},
+	Outputs: []Output{
+		{Name: "water-to-add", Label: "Water to add", Unit: "mL", Digits: 4},
+		{Name: "first-pour", Label: "Pour this much first", Unit: "mL", Digits: 4},
+		{Name: "new-volume", Label: "The bucket then holds", Unit: "mL", Digits: 4},
+		{Name: "powder-to-add", Label: "Dry mix to add", Unit: "g", Digits: 4},
+		{Name: "powder-base", Label: "of it, base", Unit: "g", Digits: 4},
+		{Name: "powder-stain", Label: "of it, stain", Unit: "g", Digits: 4},
+		{Name: "volume-after-powder", Label: "The bucket then holds", Unit: "mL", Digits: 4},
+		{Name: "water-to-remove", Label: "Or take off clear water", Unit: "mL", Digits: 4},
+		{Name: "volume-after-removal", Label: "The bucket then holds", Unit: "mL", Digits: 4},
+	},
+	Notes: []string{
+		"Specific gravity is not flow. A slip with a thinner in it (deflocculated) gels or settles by chemistry; this sum brings the number right, not the feel.",
+	},
+	Example: Example{
+		Case:  "Two litres of slip measure 1.60 and should be 1.45.",
+		Given: []Setting{{"volume", "2 L"}, {"from", "1.60"}, {"to", "1.45"}},
+	},
+	Table: Table{
+		Caption: "Water to add to one litre, mL",
+		Down:    "from", Values: []string{"1.40", "1.45", "1.50", "1.55", "1.60", "1.65", "1.70", "1.75"},
+		Across: "to", AcrossValues: []string{"1.30", "1.35", "1.40", "1.45", "1.50"},
+		Show: []string{"water-to-add"},
+		Also: []Setting{{"volume", "1 L"}},
+	},
+	work: workAdjust,
+	draw: drawAdjust,
+}
+
+func workAdjust(b *bench) {
+	now, wanted, solids := b.value("from"), b.value("to"), b.value("solids-density")
+	if now > solids {
+		b.refuse("from", "A slip of {from} would be heavier than its dry powder ({solids-density}). Measure it again.")
+	}
+	if wanted > now && wanted >= solids {
+		b.refuse("to", "No amount of powder makes a slip of {to}: the dry powder itself is only {solids-density}.")
+	}
+	if b.refused() {
+		return
+	}
+	volume := b.value("volume")
+	if b.has("slip-mass") {
+		volume = b.value("slip-mass") / now
+	}
+	if wanted <= now {
+		b.thin(volume, now, wanted)
+	} else {
+		b.thicken(volume, now, wanted, solids)
+	}
+}
+
+func (b *bench) thin(volume, now, wanted float64) {
+	water := slip.Water(volume, now, wanted)
+	b.set("water-to-add", water)
+	b.set("first-pour", 4*water/5)
+	b.set("new-volume", volume+water)
+	if now == wanted {
+		b.headline("Nothing to do: the bucket is already at {from}.")
+		return
+	}
+	b.headline("Add {water-to-add} of water, {first-pour} of it first.")
+	b.note("Pour the first four fifths, stir, wait, and measure again before you pour the rest. Water is quick to add and slow to take out.")
+}
+
+func (b *bench) thicken(volume, now, wanted, solids float64) {
+	powder := slip.Powder(volume, now, wanted, solids)
+	base, stain := slip.Share(powder, b.value("stain"))
+	removed := slip.Decant(volume, now, wanted)
+	b.set("powder-to-add", powder)
+	b.set("powder-base", base)
+	b.set("powder-stain", stain)
+	b.set("volume-after-powder", volume+powder/solids)
+	b.set("water-to-remove", removed)
+	b.set("volume-after-removal", volume-removed)
+	b.headline("Add {powder-to-add} of the same dry mix, or take off {water-to-remove} of clear water.")
+	b.note("The powder has to be the same dry mix as the slip, stain and all; another clay changes the colour and the fit.")
+	b.note("Take off clear water only, after the slip has stood. Cloudy water carries clay and stain away with it.")
+	b.answer.Cautions = append(b.answer.Cautions, "Dry mix is dust. Breathed in over years it scars the lungs. Wear a mask that fits, let it slide in from close above, and wipe up wet; the supplier’s safety data sheet comes first.")
+}

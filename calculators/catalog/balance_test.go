@@ -1,0 +1,256 @@
+package catalog_test
+
+import (
+	"math"
+	"math/rand/v2"
+	"strconv"
+	"testing"
+
+	"gonum.org/v1/gonum/stat"
+	"gonum.org/v1/gonum/stat/distuv"
+
+	"slipbook/calculators/catalog"
+	"slipbook/calculators/catalog/catalogtest"
+)
+
+// These tests do not repeat the formulas. They ask whether the answers keep
+// what cannot be lost: mass, volume, ratios and lengths.
+
+// case is one accepted request with its answer.
+type solved struct {
+	t    *testing.T
+	in   map[string][]float64
+	out  map[string]float64
+	rows [][]catalog.Cell
+}
+
+func (s solved) value(name string) float64 {
+	if v, ok := s.in[name]; ok {
+		return v[0]
+	}
+	return math.NaN()
+}
+
+func (s solved) has(name string) bool { _, ok := s.in[name]; return ok }
+
+func (s solved) near(what string, got, want float64) {
+	s.t.Helper()
+	if !(math.Abs(got-want) <= 1e-9*math.Max(1, math.Abs(want))) {
+		s.t.Errorf("%s: got %v, want %v, for %v", what, got, want, s.in)
+	}
+}
+
+// forAll runs a check over 500 accepted random requests of a calculator.
+func forAll(t *testing.T, name string, check func(solved)) {
+	t.Helper()
+	random := rand.New(rand.NewPCG(2026, uint64(len(name))))
+	accepted := 0
+	for try := 0; accepted < 500; try++ {
+		if try > 5000 {
+			t.Fatalf("%s: only %d of %d requests were accepted", name, accepted, try)
+		}
+		a := catalog.Solve(name, catalogtest.Sensible(random, catalog.Find(name)), catalog.Plain())
+		if len(a.Errors) > 0 {
+			continue
+		}
+		accepted++
+		s := solved{t, map[string][]float64{}, map[string]float64{}, a.Rows}
+		for _, g := range a.Inputs {
+			s.in[g.Name] = g.Values
+		}
+		for _, r := range a.Outputs {
+			s.out[r.Name] = r.Value
+		}
+		check(s)
+		if t.Failed() {
+			return
+		}
+	}
+}
+
+func TestDensityBalances(t *testing.T) {
+	forAll(t, "slip-density", func(s solved) {
+		mass, water := s.value("mass")-s.value("tare"), 1.0
+		if s.has("temperature") {
+			water = tanaka(s.value("temperature"))
+		}
+		volume := s.value("volume")
+		if s.has("water-mass") {
+			volume = (s.value("water-mass") - s.value("tare")) / water
+		}
+		dry := s.out["dry-content"]
+		s.near("room of clay and water", dry/s.value("solids-density")+(mass-dry)/water, volume)
+		s.near("specific gravity", s.out["specific-gravity"], mass/volume/water)
+		s.near("per litre", s.out["dry-per-litre"]+s.out["water-per-litre"], 1000*mass/volume)
+		s.near("by mass", s.out["solids-by-mass"]/100*mass, dry)
+		s.near("by volume", s.out["solids-by-volume"]/100*volume*s.value("solids-density"), dry)
+		s.near("Baumé", 145/(145-s.out["baume"]), s.out["specific-gravity"])
+		s.near("Twaddell", 1+0.005*s.out["twaddell"], s.out["specific-gravity"])
+		s.near("pint", s.out["pint-weight"]/20, s.out["specific-gravity"])
+		s.near("u", s.out["specific-gravity-u"], differences(s))
+		s.near("range", s.out["specific-gravity-high"]-s.out["specific-gravity-low"], 4*s.out["specific-gravity-u"])
+	})
+}
+
+// tanaka is the density of water (g/mL) in the form the paper prints it.
+func tanaka(t float64) float64 {
+	return 0.999974950 * (1 - math.Pow(t-3.983035, 2)*(t+301.797)/(522528.9*(t+69.34881)))
+}
+
+// differences finds the standard uncertainty numerically: how far the result
+// moves for each reading's own uncertainty, added in squares.
+func differences(s solved) float64 {
+	mass, tare, volume, full := s.value("mass"), s.value("tare"), s.value("volume"), s.value("water-mass")
+	water := 1.0
+	if s.has("temperature") {
+		water = tanaka(s.value("temperature"))
+	}
+	gravity := func(mass, tare, volume, full float64) float64 {
+		if s.has("water-mass") {
+			return (mass - tare) / (full - tare)
+		}
+		return (mass - tare) / volume / water
+	}
+	u, sum := s.value("mass-resolution")/math.Sqrt(12), 0.0
+	slope := func(dm, dt, dv, df float64) float64 {
+		return (gravity(mass+dm, tare+dt, volume+dv, full+df) - gravity(mass-dm, tare-dt, volume-dv, full-df)) / 2e-4
+	}
+	sum += math.Pow(slope(1e-4, 0, 0, 0)*u, 2)
+	if tare > 0 {
+		sum += math.Pow(slope(0, 1e-4, 0, 0)*u, 2)
+	}
+	if s.has("water-mass") {
+		sum += math.Pow(slope(0, 0, 0, 1e-4)*u, 2)
+	} else {
+		sum += math.Pow(slope(0, 0, 1e-4, 0)*s.value("volume-tolerance")/math.Sqrt(3), 2)
+	}
+	return math.Sqrt(sum)
+}
+
+func TestAdjustBalances(t *testing.T) {
+	forAll(t, "slip-adjust", func(s solved) {
+		from, to, solids := s.value("from"), s.value("to"), s.value("solids-density")
+		volume := s.value("volume")
+		if s.has("slip-mass") {
+			volume = s.value("slip-mass") / from
+		}
+		if to <= from {
+			water := s.out["water-to-add"]
+			s.near("thinned", (volume*from+water)/(volume+water), to)
+			s.near("volume", s.out["new-volume"], volume+water)
+			s.near("first pour", s.out["first-pour"]*5/4, water)
+			return
+		}
+		powder, removed := s.out["powder-to-add"], s.out["water-to-remove"]
+		s.near("thickened", (volume*from+powder)/(volume+powder/solids), to)
+		s.near("decanted", (volume*from-removed)/(volume-removed), to)
+		s.near("powder", s.out["powder-base"]+s.out["powder-stain"], powder)
+		s.near("stain over base", s.out["powder-base"]*s.value("stain")/100, s.out["powder-stain"])
+		s.near("volume", s.out["volume-after-powder"], volume+powder/solids)
+		s.near("volume left", s.out["volume-after-removal"], volume-removed)
+	})
+}
+
+func TestMixBalances(t *testing.T) {
+	forAll(t, "wash-mix", func(s solved) {
+		stain, flux, water := s.out["stain-mass"], s.out["flux-mass"], s.out["water"]
+		volume := s.value("volume")
+		if s.has("people") {
+			volume = s.value("people") * s.value("each") * (1 + s.value("spare")/100)
+		}
+		s.near("room", stain/s.value("stain-density")+flux/s.value("flux-density")+water, volume)
+		s.near("stain to water", stain*s.value("water-parts"), water*s.value("stain-parts"))
+		s.near("flux to water", flux*s.value("water-parts"), water*s.value("flux-parts"))
+		s.near("density", s.out["density"], (stain+flux+water)/volume)
+		s.near("strength", s.out["strength"]*volume/100, stain+flux)
+		s.near("stain strength", s.out["stain-strength"]*volume/100, stain)
+		s.near("by mass", s.out["stain-by-mass"]/100*(stain+flux+water), stain)
+	})
+}
+
+func TestDiluteBalances(t *testing.T) {
+	forAll(t, "wash-dilute", func(s solved) {
+		volume, from, to := s.value("volume"), s.value("from"), s.value("to")
+		s.near("powder kept", (volume+s.out["water-to-add"])*to, volume*from)
+		s.near("volume", s.out["new-volume"], volume+s.out["water-to-add"])
+		cups := len(s.rows)
+		if steps := int(s.value("steps")); cups != steps && steps != 1 || steps == 1 && cups != 0 {
+			t.Errorf("%d cups for %d steps", cups, steps)
+		}
+		if cups == 0 {
+			return
+		}
+		stock := 0.0
+		for i, row := range s.rows {
+			strength, wash, water := row[1].Value, row[2].Value, row[3].Value
+			s.near("powder in the cup", strength*(wash+water), from*wash)
+			s.near("equal ratios", strength, from*math.Pow(to/from, float64(i)/float64(cups-1)))
+			if s.has("each") {
+				s.near("cup", wash+water, s.value("each"))
+			}
+			stock += wash
+		}
+		if !s.has("each") {
+			s.near("all stock used", stock, volume)
+		}
+	})
+}
+
+func TestBarsBalance(t *testing.T) {
+	forAll(t, "shrinkage-test", func(s solved) {
+		plastic, dry, fired := s.in["plastic"], s.in["dry"], s.in["fired"]
+		var total, drying, firing, kept []float64
+		for i := range plastic {
+			total = append(total, 100*(1-fired[i]/plastic[i]))
+			drying = append(drying, 100*(1-dry[i]/plastic[i]))
+			firing = append(firing, 100*(1-fired[i]/dry[i]))
+			kept = append(kept, 100*(dry[i]-fired[i])/plastic[i])
+		}
+		s.near("total", s.out["total"], stat.Mean(total, nil))
+		s.near("drying", s.out["drying"], stat.Mean(drying, nil))
+		s.near("firing", s.out["firing"], stat.Mean(firing, nil))
+		s.near("firing of fresh", s.out["firing-plastic"], stat.Mean(kept, nil))
+		s.near("volume", math.Cbrt(1-s.out["volume"]/100), 1-s.out["total"]/100)
+		s.near("bars", s.out["bars"], float64(len(plastic)))
+		half, given := s.out["total-ci"]
+		if given != (len(plastic) > 1) {
+			t.Errorf("confidence interval for %d bars: %v", len(plastic), given)
+		}
+		if given {
+			n := float64(len(plastic))
+			quantile := distuv.StudentsT{Mu: 0, Sigma: 1, Nu: n - 1}.Quantile(0.975)
+			s.near("confidence", half, quantile*stat.StdDev(total, nil)/math.Sqrt(n))
+		}
+	})
+}
+
+func TestSizeBalances(t *testing.T) {
+	forAll(t, "shrinkage-size", func(s solved) {
+		left := (1 - s.value("shrinkage")/100) / (1 - s.value("so-far")/100)
+		s.near("remaining", 1-s.out["remaining"]/100, left)
+		s.near("enlargement", (1+s.out["enlargement"]/100)*left, 1)
+		s.near("template", s.out["template-scale"]/100*left, 1)
+		pick := func(name string) float64 {
+			if s.has(name) {
+				return s.value(name)
+			}
+			return s.out[name]
+		}
+		if s.has("wet-size") || s.has("fired-size") {
+			s.near("size", pick("wet-size")*left, pick("fired-size"))
+		}
+		if s.has("capacity-wet") || s.has("capacity-fired") {
+			s.near("capacity", pick("capacity-wet")*math.Pow(left, 3), pick("capacity-fired"))
+		}
+	})
+}
+
+// TestSteps runs every length of ladder between two strengths.
+func TestSteps(t *testing.T) {
+	for cups := 2; cups <= 50; cups++ {
+		a := catalog.Solve("wash-dilute", []catalog.Setting{{Name: "volume", Text: "100"}, {Name: "from", Text: "20"}, {Name: "to", Text: "0.02"}, {Name: "steps", Text: strconv.Itoa(cups)}}, catalog.Plain())
+		if len(a.Rows) != cups || a.Rows[0][1].Value != 20 || math.Abs(a.Rows[cups-1][1].Value-0.02) > 1e-15 {
+			t.Errorf("%d cups: %v", cups, a.Rows)
+		}
+	}
+}

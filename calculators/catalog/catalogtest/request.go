@@ -1,0 +1,155 @@
+// Package catalogtest makes requests for tests: sensible ones near each
+// calculator's worked example, and wild ones with what people type by mistake.
+// The catalog's own tests, the reactor's and the browser's share it, so that
+// all three try the same things.
+package catalogtest
+
+import (
+	"math/rand/v2"
+	"strconv"
+	"strings"
+
+	"slipbook/calculators/catalog"
+	"slipbook/calculators/quantity"
+)
+
+// Any gives an encoded request, about two in three of them sensible.
+func Any(random *rand.Rand, c *catalog.Calculator) string {
+	given := Sensible(random, c)
+	if random.IntN(3) == 0 {
+		given = spoil(random, c, given)
+	}
+	return catalog.Request(c.Name, given)
+}
+
+// Sensible gives inputs near those of the worked example, in random units,
+// that the calculator mostly accepts: one side of each group of alternatives,
+// and some of the optional inputs.
+func Sensible(random *rand.Rand, c *catalog.Calculator) []catalog.Setting {
+	sides := chooseSides(random, c)
+	bars := 1 + random.IntN(6)
+	var given []catalog.Setting
+	for i := range c.Inputs {
+		in := &c.Inputs[i]
+		if side, grouped := sides[in.Group]; grouped && side != sideOf(in) {
+			continue
+		}
+		if !in.Needed && random.IntN(2) == 0 {
+			continue
+		}
+		text, unit := amount(random, c, in), ""
+		if in.List {
+			text = list(random, in, bars)
+		} else if random.IntN(4) == 0 {
+			units := quantity.Units(in.Kind)
+			unit = units[random.IntN(len(units))].ID
+			text = inUnit(text, in.Kind, unit)
+		}
+		given = append(given, catalog.Setting{Name: in.Name, Text: text})
+		if unit != "" {
+			given = append(given, catalog.Setting{Name: in.Name + ".unit", Text: unit})
+		}
+	}
+	return given
+}
+
+func sideOf(in *catalog.Input) string {
+	if in.Side != "" {
+		return in.Side
+	}
+	return in.Name
+}
+
+// chooseSides picks one side of each group, or none of one that may be blank.
+func chooseSides(random *rand.Rand, c *catalog.Calculator) map[string]string {
+	sides := map[string]string{}
+	for i := range c.Inputs {
+		in := &c.Inputs[i]
+		if in.Group == "" {
+			continue
+		}
+		if _, chosen := sides[in.Group]; !chosen || random.IntN(2) == 0 {
+			sides[in.Group] = sideOf(in)
+		}
+	}
+	return sides
+}
+
+// typical is a middling value by kind, for inputs without example or default.
+var typical = map[quantity.Kind]float64{
+	quantity.Mass: 180, quantity.Volume: 500, quantity.Length: 95, quantity.Percent: 8,
+	quantity.Temperature: 20, quantity.Number: 3, quantity.Gravity: 1.5, quantity.Strength: 12,
+}
+
+// amount gives a value near the example's, the default's or a typical one.
+func amount(random *rand.Rand, c *catalog.Calculator, in *catalog.Input) string {
+	middle := typical[in.Kind]
+	for _, text := range []string{in.Default, exampleText(c, in.Name)} {
+		if q, err := quantity.Read(text, in.Kind, "", quantity.Style{Decimal: '.'}); err == nil {
+			middle = q.Value
+		}
+	}
+	value := middle * (0.85 + 0.3*random.Float64())
+	if in.Whole {
+		return strconv.Itoa(1 + random.IntN(8))
+	}
+	return strconv.FormatFloat(value, 'f', 1+random.IntN(4), 64)
+}
+
+func exampleText(c *catalog.Calculator, name string) string {
+	for _, g := range c.Example.Given {
+		if g.Name == name {
+			return g.Text
+		}
+	}
+	return ""
+}
+
+// list gives mark lengths of some bars: those of later stages are shorter.
+func list(random *rand.Rand, in *catalog.Input, bars int) string {
+	first := map[string]float64{"plastic": 100, "dry": 94, "fired": 88}[in.Name]
+	if random.IntN(40) == 0 {
+		bars++
+	}
+	texts := make([]string, bars)
+	for i := range texts {
+		texts[i] = strconv.FormatFloat(first-2*random.Float64(), 'f', 2, 64)
+	}
+	return strings.Join(texts, []string{" ", "; ", ";"}[random.IntN(3)])
+}
+
+// inUnit writes a canonical value in another unit.
+func inUnit(text string, kind quantity.Kind, unit string) string {
+	for _, u := range quantity.Units(kind) {
+		if u.ID == unit {
+			value, _ := strconv.ParseFloat(text, 64)
+			return strconv.FormatFloat(value/u.Factor, 'f', 6, 64)
+		}
+	}
+	return text
+}
+
+// mistakes are what people and machines type.
+var mistakes = []string{
+	"0", "-3", "", " ", "abc", "1,745", "1.745", "3,5", "1e3", "inf", "NaN", "1 745", "12 %", "2 lb 3 oz", "4 1/2", "5/8 in",
+	"100 mL", "200 g", "1 pint", "2 cups", "1 tbsp", "145", "1.0", "2.6", "999999999999", "0.0000001", "1..2", "1 + 4", "½ in", "−5",
+	"68 F", "<b>", "100; 99", "100 100 100", "\xff\xfe", "٣", strings.Repeat("9", 80), "3 oz", "1/0 in",
+}
+
+// spoil changes one to three inputs into mistakes.
+func spoil(random *rand.Rand, c *catalog.Calculator, given []catalog.Setting) []catalog.Setting {
+	for range 1 + random.IntN(3) {
+		text := mistakes[random.IntN(len(mistakes))]
+		switch random.IntN(4) {
+		case 0:
+			given = append(given, catalog.Setting{Name: c.Inputs[random.IntN(len(c.Inputs))].Name, Text: text})
+		case 1:
+			given = append(given, catalog.Setting{Name: []string{"colour", "mass.unit", "", "volume.unit", "x.unit"}[random.IntN(5)], Text: text})
+		default:
+			if len(given) > 0 {
+				given[random.IntN(len(given))].Text = text
+			}
+		}
+	}
+	return given
+}

@@ -1,0 +1,167 @@
+package catalog
+
+import (
+	"encoding/xml"
+	"errors"
+	"io"
+	"regexp"
+	"strings"
+	"testing"
+
+	"slipbook/calculators/quantity"
+)
+
+// What every declaration owes the pages, the command line and the reader.
+
+var kebab = regexp.MustCompile(`^[a-z]+(-[a-z]+)*$`)
+
+func TestDeclarations(t *testing.T) {
+	seen := map[string]bool{}
+	for _, c := range All() {
+		t.Run(c.Name, func(t *testing.T) {
+			if !kebab.MatchString(c.Name) || seen[c.Name] {
+				t.Errorf("name %q", c.Name)
+			}
+			seen[c.Name] = true
+			if c.Title == "" || !strings.HasSuffix(c.Purpose, ".") || len(c.Notes) == 0 || c.Example.Case == "" || c.Table.Caption == "" {
+				t.Error("title, purpose, notes, example or table is missing")
+			}
+			if len(c.Formulas()) == 0 {
+				t.Error("it shows no formula")
+			}
+			for _, in := range c.Inputs {
+				checkInput(t, c, in)
+			}
+			for _, o := range c.Outputs {
+				if !kebab.MatchString(o.Name) || o.Label == "" || o.Unit == "" || o.Digits < 2 {
+					t.Errorf("output %+v", o)
+				}
+			}
+		})
+	}
+}
+
+func checkInput(t *testing.T, c *Calculator, in Input) {
+	t.Helper()
+	if !kebab.MatchString(in.Name) || in.Label == "" || !strings.HasSuffix(in.Help, ".") {
+		t.Errorf("input %q: name, label or help", in.Name)
+	}
+	if in.Needed && in.Default != "" {
+		t.Errorf("input %q is needed and has a default", in.Name)
+	}
+	if in.Needed && !in.First {
+		t.Errorf("input %q is needed and stands behind “more”", in.Name)
+	}
+	if !in.Low.Set && in.Name != "from" && in.Name != "to" {
+		t.Errorf("input %q has no lower limit", in.Name)
+	}
+	if in.Default != "" {
+		q, err := quantity.Read(in.Default, in.Kind, "", Plain().Style)
+		if err != nil || in.outside(q.Value, Plain().Style) != "" {
+			t.Errorf("input %q: its default %q is refused", in.Name, in.Default)
+		}
+	}
+	if in.List && in.Most == 0 {
+		t.Errorf("input %q is a list without an end", in.Name)
+	}
+	// Words that confuse a first-year student stay keys and never labels.
+	for _, word := range []string{"plastic", "mass", "tare", "solids", "raw", "greenware", "overglaze"} {
+		if strings.Contains(strings.ToLower(in.Label), word) {
+			t.Errorf("input %q: its label says %q", in.Name, word)
+		}
+	}
+}
+
+func TestExamples(t *testing.T) {
+	for _, c := range All() {
+		for _, encoded := range []string{"decimal=.&measures=metric", "decimal=%2C&measures=us"} {
+			s, err := Configure([]byte(encoded))
+			if err != nil {
+				t.Fatal(err)
+			}
+			a := Solve(c.Name, c.Example.Given, s)
+			if len(a.Errors) > 0 || a.Headline == "" || len(a.Outputs) == 0 {
+				t.Errorf("%s in %s: %v, headline %q", c.Name, encoded, a.Errors, a.Headline)
+			}
+			if s.Encode() != strings.ReplaceAll(encoded, "=.&", "=.&") {
+				t.Errorf("settings %q came back as %q", encoded, s.Encode())
+			}
+		}
+	}
+}
+
+func TestPrinted(t *testing.T) {
+	for _, c := range All() {
+		p := c.Printed(Plain())
+		if len(p.Rows) < 3 {
+			t.Errorf("%s: a table of %d rows", c.Name, len(p.Rows))
+		}
+		for _, row := range p.Rows {
+			if len(row) != len(p.Head) {
+				t.Errorf("%s: row %v under head %v", c.Name, row, p.Head)
+			}
+			if strings.Join(row[1:], "") == "" {
+				t.Errorf("%s: row %v is empty", c.Name, row)
+			}
+		}
+	}
+}
+
+// TestDrawings wants each drawing to be sound XML with a text alternative and
+// no style of its own.
+func TestDrawings(t *testing.T) {
+	requests := map[string][]Setting{
+		"slip-adjust":    {{"slip-mass", "3 kg"}, {"from", "1.3"}, {"to", "1.5"}, {"stain", "8"}},
+		"wash-dilute":    {{"volume", "100"}, {"from", "20"}, {"to", "5"}},
+		"shrinkage-size": {{"shrinkage", "12"}, {"capacity-fired", "350"}},
+		"wash-mix":       {{"volume", "100"}, {"flux-parts", "0"}},
+		"slip-density":   {{"mass", "100"}, {"volume", "100"}},
+		"shrinkage-test": {{"plastic", "100"}, {"dry", "100"}, {"fired", "100"}},
+	}
+	for _, c := range All() {
+		for _, given := range [][]Setting{c.Example.Given, requests[c.Name]} {
+			a := Solve(c.Name, given, Plain())
+			if len(a.Errors) > 0 {
+				t.Fatalf("%s: %v", c.Name, a.Errors)
+			}
+			checkDrawing(t, c.Name, a.Drawing)
+		}
+	}
+}
+
+func checkDrawing(t *testing.T, name, svg string) {
+	t.Helper()
+	decoder := xml.NewDecoder(strings.NewReader(svg))
+	for {
+		token, err := decoder.Token()
+		if errors.Is(err, io.EOF) {
+			break
+		}
+		if err != nil {
+			t.Fatalf("%s: %v in %s", name, err, svg)
+		}
+		if start, ok := token.(xml.StartElement); ok {
+			for _, a := range start.Attr {
+				if a.Name.Local == "style" || a.Value == "" || strings.Contains(a.Value, "NaN") || strings.Contains(a.Value, "Inf") {
+					t.Errorf("%s: <%s %s=%q>", name, start.Name.Local, a.Name.Local, a.Value)
+				}
+			}
+		}
+	}
+	if !strings.Contains(svg, `role="img" aria-label="`) {
+		t.Errorf("%s: no text alternative", name)
+	}
+}
+
+// TestPlaceholders wants no sentence to reach a reader with a name left in
+// braces or a hole where a number should be.
+func TestPlaceholders(t *testing.T) {
+	for _, c := range All() {
+		for _, given := range [][]Setting{c.Example.Given} {
+			wire := unescape(string(Respond([]byte(Request(c.Name, given)), Plain())))
+			if strings.ContainsAny(wire, "{}") || strings.Contains(wire, "  ") {
+				t.Errorf("%s: %s", c.Name, wire)
+			}
+		}
+	}
+}

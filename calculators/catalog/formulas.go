@@ -1,0 +1,129 @@
+//go:build !wasm
+
+package catalog
+
+// A dot import, so that a formula reads as one.
+import . "slipbook/calculators/formula"
+
+// Formulas gives the formulas that a calculator shows. They stand apart from
+// the declarations because pages are printed with them already set: the
+// reactor never needs them, and they would make it larger.
+func (c *Calculator) Formulas() []Formula { return formulas[c.Name] }
+
+var (
+	plus, minus, times = Op("+"), Op("−"), Op("×")
+	one, hundred       = Number("1"), Number("100")
+)
+
+var formulas = map[string][]Formula{
+	"slip-density": {
+		{
+			Math: Equal(Letter("d"), Fraction(Letter("M"), Letter("V"))),
+			Where: []Symbol{
+				{Letter: "d", Means: "specific gravity of the slip"},
+				{Letter: "M", Means: "weight of the slip without the jar, g"},
+				{Letter: "V", Means: "its volume, mL; or the weight of water that fills the same jar to the same line, g"},
+			},
+		},
+		{
+			Math: Equal(Letter("D"), Fraction(Row(Bracket(Letter("M"), minus, Letter("V")), times, Letter("s")), Row(Letter("s"), minus, one))),
+			Where: []Symbol{
+				{Letter: "D", Means: "dry clay in the jar, g"},
+				{Letter: "s", Means: "density of the dry powder, g/mL"},
+			},
+		},
+		{
+			Math: Equal(Letter("u"), Row(Letter("d"), times, Root(Row(
+				Power(Bracket(Fraction(Sub(Letter("u"), Letter("M")), Letter("M"))), Number("2")), plus,
+				Power(Bracket(Fraction(Sub(Letter("u"), Letter("V")), Letter("V"))), Number("2")))))),
+			Where: []Symbol{
+				{Letter: "u", Means: "standard uncertainty of d; the answer says d ± 2 u"},
+				{Letter: "u_M", Means: "of the weight: the scale’s step / √12 for each weighing"},
+				{Letter: "u_V", Means: "of the volume: the doubt about it / √3"},
+			},
+		},
+	},
+	"slip-adjust": {
+		{
+			Math: Equal(Letter("W"), Row(Letter("V"), times, Fraction(Row(Sub(Letter("d"), one), minus, Sub(Letter("d"), Number("2"))), Row(Sub(Letter("d"), Number("2")), minus, one)))),
+			Where: []Symbol{
+				{Letter: "W", Means: "water to add, mL (taken off instead when it comes out negative)"},
+				{Letter: "V", Means: "slip in the bucket, mL"},
+				{Letter: "d_1, d_2", Means: "specific gravity now, and wanted"},
+			},
+		},
+		{
+			Math: Equal(Letter("P"), Row(Letter("V"), times, Fraction(Row(Bracket(Sub(Letter("d"), Number("2")), minus, Sub(Letter("d"), one)), times, Letter("s")), Row(Letter("s"), minus, Sub(Letter("d"), Number("2")))))),
+			Where: []Symbol{
+				{Letter: "P", Means: "dry mix to add, g"},
+				{Letter: "s", Means: "density of the dry powder, g/mL"},
+			},
+		},
+	},
+	"wash-mix": {
+		{
+			Math: Equal(Letter("v"), Row(Fraction(Letter("a"), Sub(Letter("s"), Letter("a"))), plus, Fraction(Letter("f"), Sub(Letter("s"), Letter("f"))), plus, Letter("w"))),
+			Where: []Symbol{
+				{Letter: "v", Means: "room that the parts fill together"},
+				{Letter: "a, f, w", Means: "parts of stain, flux and water by weight"},
+				{Letter: "s_a, s_f", Means: "densities of stain and flux, g/mL"},
+			},
+		},
+		{
+			Math:  Equal(Words("stain"), Row(Letter("V"), times, Fraction(Letter("a"), Letter("v")))),
+			Where: []Symbol{{Letter: "V", Means: "wash wanted, mL; flux and water likewise, with f and w for a"}},
+		},
+		{
+			Math: Equal(Words("strength"), Row(hundred, times, Fraction(Row(Letter("a"), plus, Letter("f")), Letter("v")))),
+		},
+	},
+	"wash-dilute": {
+		{
+			Math: Equal(Sub(Letter("V"), Number("2")), Row(Sub(Letter("V"), one), times, Fraction(Sub(Letter("c"), one), Sub(Letter("c"), Number("2"))))),
+			Where: []Symbol{
+				{Letter: "V_1, V_2", Means: "volume of the wash before and after, mL"},
+				{Letter: "c_1, c_2", Means: "its strength before and after, g in 100 mL"},
+			},
+		},
+		{
+			Math: Equal(Sub(Letter("c"), Letter("i")), Row(Sub(Letter("c"), one), times, Power(Bracket(Fraction(Sub(Letter("c"), Letter("n")), Sub(Letter("c"), one))), Fraction(Row(Letter("i"), minus, one), Row(Letter("n"), minus, one))))),
+			Where: []Symbol{
+				{Letter: "c_i", Means: "strength of cup i of n; c_1 the strongest, c_n the palest"},
+			},
+		},
+	},
+	"shrinkage-test": {
+		{
+			Math: Equal(Letter("S"), Row(hundred, times, Fraction(Row(Sub(Letter("L"), Letter("p")), minus, Sub(Letter("L"), Letter("f"))), Sub(Letter("L"), Letter("p"))))),
+			Where: []Symbol{
+				{Letter: "S", Means: "shrinkage in all, % of the fresh length"},
+				{Letter: "L_p, L_d, L_f", Means: "between the marks: fresh, dry, fired"},
+			},
+		},
+		{
+			Math: Equal(Sub(Letter("S"), Words("firing")), Row(hundred, times, Fraction(Row(Sub(Letter("L"), Letter("d")), minus, Sub(Letter("L"), Letter("f"))), Sub(Letter("L"), Letter("d"))))),
+		},
+		{
+			Math: Equal(Sub(Letter("S"), Words("volume")), Row(hundred, times, Bracket(one, minus, Power(Bracket(one, minus, Fraction(Letter("S"), hundred)), Number("3"))))),
+		},
+	},
+	"shrinkage-size": {
+		{
+			Math: Equal(Letter("R"), Row(hundred, times, Bracket(one, minus, Fraction(Row(one, minus, Fraction(Letter("S"), hundred)), Row(one, minus, Fraction(Letter("A"), hundred)))))),
+			Where: []Symbol{
+				{Letter: "R", Means: "still to shrink, % of the size now"},
+				{Letter: "S", Means: "shrinkage in all, % of the fresh length"},
+				{Letter: "A", Means: "shrunk so far, % of the fresh length"},
+			},
+		},
+		{
+			Math: Equal(Words("size now"), Fraction(Words("fired size"), Row(one, minus, Fraction(Letter("R"), hundred)))),
+		},
+		{
+			Math: Equal(Words("copier setting"), Row(hundred, times, Fraction(hundred, Row(hundred, minus, Letter("R"))))),
+		},
+		{
+			Math: Equal(Words("holds now"), Fraction(Words("holds fired"), Power(Bracket(one, minus, Fraction(Letter("R"), hundred)), Number("3")))),
+		},
+	},
+}

@@ -1,0 +1,52 @@
+package catalog
+
+import (
+	"strings"
+	"testing"
+	"unicode/utf8"
+)
+
+// FuzzRequest sends anything to the calculators: the answer can always be
+// decoded, stays small, and has either an error or an answer.
+func FuzzRequest(f *testing.F) {
+	for _, c := range All() {
+		f.Add(Request(c.Name, c.Example.Given))
+	}
+	f.Add("calculator=shrinkage-test&plastic=100 100;1/2&dry=94&fired=%zz")
+	f.Add("calculator=slip-density&mass=%F0%9F&mass.unit=g&&=&calculator=x")
+	f.Fuzz(func(t *testing.T, request string) {
+		answer := string(Respond([]byte(request), Plain()))
+		fields, err := decode(strings.ReplaceAll(answer, "drawing=", "drawing=x"))
+		if err != nil && len(answer) < mostBytes {
+			t.Fatalf("the answer cannot be read: %v", err)
+		}
+		if len(answer) > 64<<10 && len(answer) > 20*len(request) {
+			t.Fatalf("%d bytes for a request of %d", len(answer), len(request))
+		}
+		refused, answered := strings.Contains(answer, "&error."), strings.Contains(answer, "&headline=")
+		if refused == answered {
+			t.Fatalf("refused %v, answered %v: %s", refused, answered, answer)
+		}
+		for _, field := range fields {
+			if !utf8.ValidString(field.Text) {
+				t.Fatalf("%s is cut inside a letter: %q", field.Name, field.Text)
+			}
+		}
+	})
+}
+
+// FuzzForm encodes and decodes any pair.
+func FuzzForm(f *testing.F) {
+	f.Add("mass", "1 745 g")
+	f.Add("a&b=c", "50 % + “x”\x00\xff")
+	f.Fuzz(func(t *testing.T, name, value string) {
+		if len(name)+len(value) > mostBytes/4 || !utf8.ValidString(name) || !utf8.ValidString(value) {
+			return // longer than a request may be, or no text
+		}
+		encoded := string(field(nil, name, value))
+		fields, err := decode(encoded)
+		if err != nil || len(fields) != 1 || fields[0] != (Setting{name, value}) {
+			t.Fatalf("%q=%q became %v (%v) by %s", name, value, fields, err, encoded)
+		}
+	})
+}

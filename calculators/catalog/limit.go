@@ -1,0 +1,44 @@
+package catalog
+
+import (
+	"math"
+
+	"slipbook/calculators/quantity"
+)
+
+// Limits are written with these three.
+func from(value float64) Limit  { return Limit{Set: true, Value: value} }
+func above(value float64) Limit { return Limit{Set: true, Value: value, Open: true} }
+func upTo(value float64) Limit  { return Limit{Set: true, Value: value} }
+
+// because gives a limit its own words.
+func (l Limit) because(why string) Limit {
+	l.Why = why
+	return l
+}
+
+// outside says in words why a value is refused; empty when it is in range.
+func (in *Input) outside(value float64, style quantity.Style) string {
+	show := func(x float64) string {
+		return withUnit(quantity.Format(x, 7, style), quantity.Canonical(in.Kind))
+	}
+	low, high := in.Low, in.High
+	switch {
+	case low.Set && (value < low.Value || low.Open && value == low.Value):
+		if low.Why != "" {
+			return low.Why
+		}
+		if low.Open {
+			return "This was read as " + show(value) + ", but it has to be more than " + show(low.Value) + "."
+		}
+		return "This was read as " + show(value) + ", but it cannot be less than " + show(low.Value) + "."
+	case high.Set && (value > high.Value || high.Open && value == high.Value):
+		if high.Why != "" {
+			return high.Why
+		}
+		return "This was read as " + show(value) + ", but it cannot be more than " + show(high.Value) + ". Is the unit right?"
+	case in.Whole && value != math.Trunc(value):
+		return "This was read as " + show(value) + ", but it has to be a whole number."
+	}
+	return ""
+}

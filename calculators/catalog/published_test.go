@@ -1,0 +1,346 @@
+package catalog
+
+import (
+	"encoding/csv"
+	"math"
+	"os"
+	"strconv"
+	"strings"
+	"testing"
+
+	"slipbook/calculators/shrinkage"
+	"slipbook/calculators/slip"
+)
+
+// published is where the check values stand, each with its source.
+const published = "../../testdata/published/mixing-checks.csv"
+
+// check is one row of the published values.
+type check struct {
+	id, topic, source, status string
+	in                        map[string]float64
+	expected, tolerance       float64
+}
+
+func checks(t *testing.T) []check {
+	t.Helper()
+	file, err := os.Open(published)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer file.Close()
+	rows, err := csv.NewReader(file).ReadAll()
+	if err != nil {
+		t.Fatal(err)
+	}
+	var list []check
+	for _, r := range rows[1:] {
+		c := check{id: r[0], topic: r[1], source: r[6], status: r[7], in: map[string]float64{}}
+		for pair := range strings.SplitSeq(r[3], ";") {
+			if name, value, ok := strings.Cut(pair, "="); ok {
+				if x, err := strconv.ParseFloat(value, 64); err == nil {
+					c.in[name] = x
+				}
+			}
+		}
+		c.expected, _ = strconv.ParseFloat(r[4], 64)
+		c.tolerance, _ = strconv.ParseFloat(r[5], 64)
+		list = append(list, c)
+	}
+	return list
+}
+
+// output solves a request and gives one output; a refused request is NaN.
+func output(calculator, name string, inputs ...any) float64 {
+	var given []Setting
+	for i := 0; i < len(inputs); i += 2 {
+		text, isText := inputs[i+1].(string)
+		if !isText {
+			text = number(inputs[i+1].(float64))
+		}
+		given = append(given, Setting{inputs[i].(string), text})
+	}
+	for _, r := range Solve(calculator, given, Plain()).Outputs {
+		if r.Name == name {
+			return r.Value
+		}
+	}
+	return math.NaN()
+}
+
+// atGravity weighs a litre of slip of a specific gravity.
+func atGravity(name string, gravity, solids float64) float64 {
+	return output("slip-density", name, "mass", 1000*gravity, "volume", "1 L", "solids-density", solids)
+}
+
+func cup(n int, from, to, cups float64) float64 {
+	a := Solve("wash-dilute", []Setting{{"volume", "100"}, {"from", number(from)}, {"to", number(to)}, {"steps", number(cups)}}, Plain())
+	return a.Rows[n-1][1].Value
+}
+
+func dryOf(c check) float64 {
+	return output("slip-density", "dry-content", "mass", c.in["slip_g"], "volume", c.in["V_mL"], "solids-density", c.in["s"])
+}
+
+func waterPerDry(c check) float64 {
+	return atGravity("water-per-litre", c.in["d"], c.in["s"]) / atGravity("dry-per-litre", c.in["d"], c.in["s"])
+}
+
+func adjust(out string) func(check) float64 {
+	return func(c check) float64 {
+		return output("slip-adjust", out, "volume", c.in["V_mL"], "from", c.in["d1"], "to", c.in["d2"], "solids-density", max(c.in["s"], 2.6))
+	}
+}
+
+func cardew(c check) float64 {
+	return atGravity("dry-per-litre", c.in["P_oz"]/20, c.in["g"]) * 20 / 1000
+}
+
+func baumeOf(c check) float64 { return atGravity("baume", c.in["sg"], 2.6) }
+
+// twaddellBack runs the expected gravity through the calculator and must meet
+// the Twaddell figure that the source started from.
+func twaddellBack(c check) float64 {
+	return 1 + atGravity("twaddell", c.expected, 2.6)/200
+}
+
+func waterAt(c check) float64 { return 1000 * slip.WaterDensity(c.in["t_C"]) }
+
+func total(before, after string) func(check) float64 {
+	return func(c check) float64 {
+		return output("shrinkage-test", "total", "plastic", c.in[before], "dry", c.in[before], "fired", c.in[after])
+	}
+}
+
+func compounded(c check) float64 {
+	dry := 100 - c.in["Sd"]
+	return output("shrinkage-test", "total", "plastic", "100", "dry", dry, "fired", dry*(1-c.in["Sf"]/100))
+}
+
+func fresh(c check) float64 {
+	return output("shrinkage-size", "wet-size", "shrinkage", c.in["S"], "fired-size", c.in["fired"])
+}
+
+func volumeOf(c check) float64 {
+	return output("shrinkage-test", "volume", "plastic", "100", "dry", "100", "fired", 100-c.in["S"])
+}
+
+func remaining(c check) float64 {
+	return output("shrinkage-size", "remaining", "shrinkage", c.in["St"], "so-far", c.in["Ssofar"], "wet-size", "100")
+}
+
+func doubt(c check) float64 {
+	d := slip.Doubt{Resolution: c.in["um"] * math.Sqrt(12), Tolerance: c.in["uV"] * math.Sqrt(3)}
+	return d.ByVolume(c.in["m_g"]/c.in["V_mL"], c.in["m_g"], c.in["V_mL"])
+}
+
+// covered says how each row is reckoned by our calculators. Keys are ids or,
+// ending in "*", the beginnings of ids.
+var covered = map[string]func(check) float64{
+	"SD-01": dryOf, "SD-04": dryOf, "SD-06": dryOf, "SD-09": dryOf, "SD-14": dryOf,
+	"SD-05": func(c check) float64 {
+		return output("slip-density", "water-per-litre", "mass", c.in["M_g"], "volume", "1 L", "solids-density", "2.5")
+	},
+	"SD-07": waterPerDry, "SD-10": waterPerDry,
+	"SD-08": func(c check) float64 { return c.in["D_kg"] * waterPerDry(c) },
+	"SD-11": func(c check) float64 { return c.in["D_kg"] * waterPerDry(c) },
+	"HB-*":  func(c check) float64 { return atGravity("dry-per-litre", c.in["d"], c.in["s"]) },
+	"HV-*":  func(c check) float64 { return 100 * 1000 / atGravity("dry-per-litre", c.in["d"], c.in["s"]) },
+	// A trap: weight minus volume misses 1/s of the dry content.
+	"SD-15": func(c check) float64 {
+		dry := atGravity("dry-per-litre", 1.3, c.in["s"])
+		return (dry - (1300 - 1000)) / dry
+	},
+	"SD-16": func(c check) float64 {
+		return output("slip-density", "specific-gravity", "mass", c.in["mass_g"], "volume", c.in["volume_mL"])
+	},
+	"SD-17": func(c check) float64 { return atGravity("solids-by-mass", c.in["d"], c.in["s"]) / 100 },
+	"SD-18": func(c check) float64 { return atGravity("solids-by-volume", c.in["d"], c.in["s"]) / 100 },
+	"SD-19": func(c check) float64 {
+		return c.expected * atGravity("solids-by-mass", c.expected, c.in["s"]) / 100 / c.in["x"]
+	},
+	"SD-20": func(c check) float64 {
+		return c.expected * atGravity("solids-by-mass", c.expected, c.in["s"]) / 50
+	},
+	"SD-21": adjust("water-to-add"), "SD-22": adjust("water-to-add"), "SD-23": adjust("new-volume"),
+	"SD-24": adjust("water-to-remove"), "SD-25": adjust("powder-to-add"), "SD-26": adjust("volume-after-powder"),
+	"PW-01": cardew, "PW-02": cardew, "PW-03": cardew, "PW-04": cardew, "PW-05": cardew, "PW-06": cardew,
+	"PW-07": func(c check) float64 { return c.expected * c.in["P_oz"] / atGravity("pint-weight", c.expected, 2.6) },
+	"PW-08": func(c check) float64 { return atGravity("pint-weight", 1+c.in["Tw"]/200, 2.6) },
+	"PW-09": func(c check) float64 {
+		return 1000 * output("slip-density", "specific-gravity", "mass", "26 oz", "volume", "1 imperial pint")
+	},
+	"PW-10": func(c check) float64 {
+		return 30 / output("slip-density", "specific-gravity", "mass", "30 oz", "volume", "1 imperial pint")
+	},
+	"PW-12": func(c check) float64 {
+		return 30 / output("slip-density", "specific-gravity", "mass", "30 oz", "volume", "1 US pint")
+	},
+	"PW-13": func(c check) float64 {
+		return 16 * c.in["d"] / output("slip-density", "specific-gravity", "mass", "16 lb", "volume", "1 US gallon")
+	},
+	"BT-02": twaddellBack, "BT-04": twaddellBack, "BT-05": twaddellBack,
+	"BT-03": func(c check) float64 { return atGravity("twaddell", c.in["sg"], 2.6) },
+	"BT-22": func(c check) float64 { return atGravity("twaddell", c.in["sg"], 2.6) },
+	"BT-06": baumeOf, "BT-07": baumeOf, "BT-08": baumeOf, "BT-09": baumeOf, "BT-10": baumeOf, "BT-11": baumeOf,
+	"BT-12": baumeOf, "BT-13": baumeOf, "BT-14": baumeOf, "BT-15": baumeOf, "BT-16": baumeOf,
+	"BT-17": func(c check) float64 { return c.expected * atGravity("baume", c.expected, 2.6) / c.in["B"] },
+	"BT-23": func(c check) float64 {
+		gravity := 145 / (145 - c.in["B"])
+		return atGravity("twaddell", gravity, 2.6)
+	},
+	"WD-01": waterAt, "WD-02": waterAt, "WD-03": waterAt, "WD-04": waterAt, "WD-05": waterAt, "WD-06": waterAt,
+	"WD-07": waterAt, "WD-08": waterAt, "WD-09": waterAt, "WD-10": waterAt, "WD-11": waterAt, "WD-12": waterAt,
+	"WD-13": func(c check) float64 { return slip.WaterDensity(c.in["t_C"]) },
+	"WD-14": func(c check) float64 { return slip.WaterDensity(c.in["t_C"]) },
+	"WD-15": func(c check) float64 { return slip.WaterDensity(c.in["t_C"]) },
+	"WD-16": func(c check) float64 { return slip.WaterDensity(c.in["t_C"]) },
+	"WD-17": func(c check) float64 { return densest(c.expected) },
+	"WD-18": func(c check) float64 {
+		return output("slip-density", "specific-gravity", "mass", 100*c.in["density_g_mL"], "temperature", "20")
+	},
+	"WD-19": func(check) float64 {
+		warm := output("slip-density", "specific-gravity", "mass", "150", "temperature", "25")
+		return 100 * (1 - 1.5/warm)
+	},
+	"WD-20": func(c check) float64 { return slip.Dry(c.in["M_g"], c.in["V_mL"], c.in["rho_s"], c.in["rho_w"]) },
+	"CO-03": func(c check) float64 { base, _ := slip.Share(c.in["total_g"], c.in["pct"]); return base },
+	"CO-04": func(c check) float64 { _, stain := slip.Share(c.in["total_g"], c.in["pct"]); return stain },
+	// A trap: a percentage taken on the wet mass is this many times too much.
+	"CO-08": func(c check) float64 { return 100 / atGravity("solids-by-mass", c.in["d"], c.in["s"]) },
+	"CO-14": func(c check) float64 {
+		return output("wash-mix", "stain-by-mass", "volume", "100", "stain-parts", c.in["stain_g"], "flux-parts", c.in["frit_g"], "water-parts", c.in["water_g"])
+	},
+	"CO-15": func(c check) float64 {
+		return output("wash-mix", "density", "volume", "100", "stain-parts", c.in["stain_g"], "flux-parts", c.in["frit_g"], "water-parts", c.in["water_g"], "stain-density", c.in["s_stain"], "flux-density", c.in["s_frit"])
+	},
+	"CO-17": func(c check) float64 {
+		return output("wash-dilute", "new-volume", "volume", c.in["V1_mL"], "from", c.in["C1"], "to", c.in["C2"])
+	},
+	"CO-18": func(c check) float64 {
+		return output("wash-dilute", "water-to-add", "volume", c.in["V1_mL"], "from", c.in["C1"], "to", c.in["C2"])
+	},
+	"CO-19": func(c check) float64 { return cup(2, 40, 1.25, 6) }, "CO-20": func(c check) float64 { return cup(3, 40, 1.25, 6) },
+	"CO-21": func(c check) float64 { return cup(4, 40, 1.25, 6) }, "CO-22": func(c check) float64 { return cup(5, 40, 1.25, 6) },
+	"CO-23": func(c check) float64 { return cup(6, 40, 1.25, 6) }, "CO-24": func(c check) float64 { return cup(4, 32, 0.5, 4) },
+	"CO-29": func(c check) float64 { return cup(1, 4, 0.25, 5) / cup(2, 4, 0.25, 5) },
+	"SH-01": func(c check) float64 {
+		return output("shrinkage-test", "drying", "plastic", c.in["Lp_mm"], "dry", c.in["Ld_mm"], "fired", c.in["Ld_mm"])
+	},
+	"SH-02": total("Lp_mm", "Lf_mm"), "SH-08": total("Lp", "Lf"), "SH-09": total("Lp", "Lf"), "SH-10": total("Lp", "Lf"),
+	"SH-03": func(c check) float64 {
+		return output("shrinkage-test", "firing", "plastic", "100", "dry", c.in["Ld_mm"], "fired", c.in["Lf_mm"])
+	},
+	"SH-04": func(c check) float64 {
+		return output("shrinkage-test", "firing-plastic", "plastic", "100", "dry", 100-c.in["Sd"], "fired", 100-c.in["St"])
+	},
+	// Two of these are traps: percentages on two lengths added would be more.
+	"SH-05": compounded, "SH-06": compounded, "SH-07": compounded,
+	"SH-11": func(c check) float64 {
+		return output("shrinkage-size", "fired-size", "shrinkage", c.in["S"], "wet-size", c.in["wet_in"])
+	},
+	"SH-12": fresh, "SH-13": fresh, "SH-14": fresh, "SH-15": fresh, "SH-16": fresh,
+	"SH-17": func(c check) float64 {
+		return output("shrinkage-size", "enlargement", "shrinkage", c.in["S"], "wet-size", "100")
+	},
+	// A trap: a size made larger by the shrinkage itself fires too small.
+	"SH-18": func(c check) float64 {
+		return output("shrinkage-size", "fired-size", "shrinkage", c.in["S"], "wet-size", c.in["fired"]*(1+c.in["S"]/100))
+	},
+	"SH-19": volumeOf, "SH-20": volumeOf, "SH-21": volumeOf, "SH-22": volumeOf, "SH-23": volumeOf, "SH-24": volumeOf, "SH-25": volumeOf,
+	"SH-26": func(c check) float64 { return 10 + (c.in["Sv"]-shrinkage.Volume(10))/3 },
+	"SH-27": func(c check) float64 {
+		return output("shrinkage-size", "capacity-wet", "shrinkage", c.in["S"], "capacity-fired", c.in["fired_mL"])
+	},
+	"SH-28": func(c check) float64 {
+		return output("shrinkage-size", "capacity-fired", "shrinkage", c.in["S"], "capacity-wet", c.in["wet_mL"])
+	},
+	"SH-30": remaining, "SH-31": remaining, "SH-32": remaining,
+	"SH-34": func(c check) float64 {
+		return output("shrinkage-size", "template-scale", "shrinkage", c.in["S"], "wet-size", "100")
+	},
+	"UC-01": doubt, "UC-02": doubt,
+	"UC-04": func(c check) float64 { return slip.Doubt{Tolerance: c.in["a"]}.ByVolume(1, 1, 1) },
+	"UC-05": func(c check) float64 { return slip.Doubt{Resolution: c.in["r"]}.ByVolume(1, 1, 1) },
+	"UC-09": func(c check) float64 {
+		high := output("slip-density", "specific-gravity-high", "mass", "150")
+		u := output("slip-density", "specific-gravity-u", "mass", "150")
+		return (high - 1.5) / u * c.in["u"]
+	},
+	"ED-01": func(c check) float64 {
+		return output("slip-density", "dry-content", "mass", "100", "volume", "100", "solids-density", "2.5")
+	},
+	"ED-02": func(c check) float64 { return atGravity("water-per-litre", c.in["d"], c.in["s"]) },
+	"ED-03": adjust("water-to-add"),
+	"ED-04": fresh,
+	"ED-05": func(c check) float64 {
+		thin := (c.in["V_mL"]*c.in["d"] + c.in["w_mL"]) / (c.in["V_mL"] + c.in["w_mL"])
+		removed := output("slip-adjust", "water-to-remove", "volume", c.in["V_mL"]+c.in["w_mL"], "from", thin, "to", c.in["d"])
+		return c.in["d"] * removed / c.in["w_mL"]
+	},
+	"ED-06": func(c check) float64 {
+		return atGravity("dry-per-litre", c.in["d"], c.in["s"])/c.in["s"] + atGravity("water-per-litre", c.in["d"], c.in["s"])
+	},
+}
+
+// elsewhere says why a row is no affair of these calculators.
+var elsewhere = map[string]string{
+	"SD-02": "a product of two printed figures", "SD-03": "stain into a bucket is slip-colour’s", "SD-12": "a difference of two printed figures",
+	"SD-13": "a batch is slip-batch’s", "SD-27": "no calculator mixes two slips", "SD-28": "a batch is slip-batch’s", "SD-29": "a batch is slip-batch’s",
+	"SD-30": "a derivative", "SD-31": "no calculator mixes powders", "SD-32": "stain in a slip is slip-colour’s", "PW-11": "weighing in air",
+	"BT-01": "another modulus of Baumé", "BT-18": "another modulus of Baumé", "BT-19": "another modulus of Baumé", "BT-20": "another modulus of Baumé", "BT-21": "another modulus of Baumé",
+	"CO-01": "stain over base is slip-batch’s", "CO-02": "stain over base is slip-batch’s", "CO-05": "stain over base is slip-batch’s", "CO-06": "slip-colour’s", "CO-07": "slip-colour’s",
+	"CO-09": "an underglaze recipe", "CO-10": "an underglaze recipe", "CO-11": "an underglaze recipe", "CO-12": "an underglaze recipe", "CO-13": "an underglaze recipe",
+	"CO-16": "spoons and cups of powder are refused", "CO-25": "a logarithm", "CO-26": "tile-plan’s", "CO-27": "tile-plan’s", "CO-28": "tile-plan’s",
+	"CO-3*": "tile-plan’s", "CO-4*": "tile-plan’s, wet blends and oxides",
+	"SH-29": "no calculator gives areas", "SH-33": "slip-fit’s", "SH-35": "the bars themselves give the doubt",
+	"AB-*": "absorption", "MO-*": "damp clay is slip-batch’s", "CN-*": "cones", "CS-*": "cones", "CL-*": "cones", "CF-*": "cones", "CG-*": "cones",
+	"TC-*": "temperatures of kilns", "UN-*": "checked in package quantity", "UC-03": "a sum of errors no calculator shows", "UC-06": "a derivative", "UC-07": "a derivative", "UC-08": "a derivative",
+}
+
+// find looks an id up, exact before beginning.
+func find[T any](table map[string]T, id string) (T, bool) {
+	if v, ok := table[id]; ok {
+		return v, true
+	}
+	v, ok := table[id[:3]+"*"]
+	if !ok {
+		v, ok = table[id[:4]+"*"]
+	}
+	return v, ok
+}
+
+// TestPublished runs every row of the published check values that these
+// calculators cover, and fails on a row that nobody claims.
+func TestPublished(t *testing.T) {
+	ran := 0
+	for _, c := range checks(t) {
+		reckon, ours := find(covered, c.id)
+		if _, not := find(elsewhere, c.id); not == ours {
+			t.Errorf("row %s (%s): has to be either covered or explained", c.id, c.topic)
+		}
+		if !ours {
+			continue
+		}
+		ran++
+		if c.id >= "CO-19" && c.id <= "CO-24" && c.topic != "serial-dilution" {
+			t.Errorf("row %s: moved", c.id)
+		}
+		if got := reckon(c); !(math.Abs(got-c.expected) <= c.tolerance+1e-12) {
+			t.Errorf("row %s: got %v, published %v ± %v\n\t%s (%s)", c.id, got, c.expected, c.tolerance, c.source, c.status)
+		}
+	}
+	if ran < 100 {
+		t.Errorf("only %d rows ran", ran)
+	}
+}
+
+// densest gives a temperature when the density of water falls on both sides
+// of it, and is there what Tanaka's paper names the largest; else NaN.
+func densest(celsius float64) float64 {
+	top := slip.WaterDensity(celsius)
+	if top > slip.WaterDensity(celsius-1e-3) && top > slip.WaterDensity(celsius+1e-3) && math.Abs(1000*top-999.974950) < 1e-9 {
+		return celsius
+	}
+	return math.NaN()
+}

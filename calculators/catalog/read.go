@@ -1,0 +1,110 @@
+package catalog
+
+import (
+	"strconv"
+	"strings"
+
+	"slipbook/calculators/quantity"
+)
+
+// box is what was typed for one input.
+type box struct {
+	text, unit string
+	times      int
+	unused     bool // another side of its group was chosen
+}
+
+// sort puts each given text to its input and refuses what belongs to none.
+// Blank texts count as not given.
+func (b *bench) sort(given []Setting) map[string]box {
+	texts := map[string]box{}
+	for _, g := range given {
+		name, isUnit := strings.CutSuffix(g.Name, ".unit")
+		in := b.calculator.Input(name)
+		if in == nil {
+			b.refuse(g.Name, b.noSuchInput(g.Name))
+			continue
+		}
+		t := texts[name]
+		text := trim(g.Text)
+		switch {
+		case isUnit:
+			t.unit = text
+		case text == "":
+			continue
+		case in.List && t.times > 0:
+			t.text += "; " + text
+			t.times++
+		default:
+			t.text = text
+			t.times++
+		}
+		texts[name] = t
+		if t.times > 1 && !in.List {
+			b.refuse(name, "This was given twice. Give it once.")
+		}
+	}
+	return texts
+}
+
+func (b *bench) noSuchInput(name string) string {
+	var known []string
+	for _, in := range b.calculator.Inputs {
+		known = append(known, in.Name)
+	}
+	return "“" + b.calculator.Name + "” has no input called “" + clip(name) + "”. Its inputs are: " + listing(known) + "."
+}
+
+// read understands one input's text, or lets its default stand in, and
+// refuses what is missing or out of range.
+func (b *bench) read(in *Input, texts map[string]box) {
+	t, style := texts[in.Name], b.settings.Style
+	if t.text == "" {
+		if in.Default == "" || t.unused {
+			if in.Needed && in.Group == "" {
+				b.refuse(in.Name, "This is still missing: "+lowerFirst(in.Label)+".")
+			}
+			return
+		}
+		// The default is written in the declaration's own unit and style; a
+		// unit chosen beside an empty box says nothing about it.
+		t, style.Decimal = box{text: in.Default}, '.'
+		b.stood = append(b.stood, in.Name)
+	}
+	values, err := readValues(in, t, style)
+	if err != nil {
+		b.refuse(in.Name, err.Error())
+		return
+	}
+	for _, v := range values {
+		if why := in.outside(v, b.settings.Style); why != "" {
+			b.refuse(in.Name, why)
+			return
+		}
+	}
+	b.answer.Inputs = append(b.answer.Inputs, Given{Name: in.Name, Values: values, List: in.List, Unit: quantity.Canonical(in.Kind)})
+	b.understood(in, t.text, values)
+}
+
+// understood says how a text was read where that is not plain from the text
+// itself: another unit, grouped digits, a fraction.
+func (b *bench) understood(in *Input, typed string, values []float64) {
+	if in.List || !b.typed(in.Name) {
+		return
+	}
+	text := b.text(values[0], 7)
+	unit := quantity.Canonical(in.Kind)
+	if typed == text || typed == withUnit(text, unit) || typed == text+" "+unit || typed == text+unit {
+		return
+	}
+	if b.settings.Style.Decimal == '.' && same(typed, values[0]) {
+		return
+	}
+	b.answer.Read = append(b.answer.Read, Phrase{in.Name, "read as " + withUnit(text, unit)})
+}
+
+// same says whether a plain number's text is the value it was read as.
+func same(typed string, value float64) bool {
+	plain, err := strconv.ParseFloat(typed, 64)
+	return err == nil && plain == value
+}

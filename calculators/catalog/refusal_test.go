@@ -1,0 +1,112 @@
+package catalog
+
+import (
+	"strings"
+	"testing"
+)
+
+// TestRefusals holds the words of every refusal that is the catalog's own.
+func TestRefusals(t *testing.T) {
+	tests := []struct{ name, request, input, want string }{
+		{"no calculator", "calculator=slip-weight", "calculator", "There is no calculator called “slip-weight”. There are: slip-density, slip-adjust, wash-mix, wash-dilute, shrinkage-test and shrinkage-size."},
+		{"no name at all", "mass=3", "calculator", "There is no calculator called “”. There are: slip-density, slip-adjust, wash-mix, wash-dilute, shrinkage-test and shrinkage-size."},
+		{"an input that does not exist", "calculator=wash-dilute&volume=1&from=2&to=1&colour=red", "colour", "“wash-dilute” has no input called “colour”. Its inputs are: volume, from, to, steps and each."},
+		{"missing", "calculator=slip-density", "mass", "This is still missing: weight on the scale."},
+		{"given twice", "calculator=slip-density&mass=150&mass=160", "mass", "This was given twice. Give it once."},
+		{"negative", "calculator=slip-density&mass=-150", "mass", "This was read as −150\u00a0g, but it has to be more than 0\u00a0g."},
+		{"negative where zero is fine", "calculator=slip-density&mass=150&tare=-1", "tare", "This was read as −1\u00a0g, but it cannot be less than 0\u00a0g."},
+		{"zero", "calculator=slip-density&mass=150&volume=0", "volume", "This was read as 0\u00a0mL, but it has to be more than 0\u00a0mL."},
+		{"enormous", "calculator=slip-density&mass=9000 kg", "mass", "This was read as 9\u202f000\u202f000\u00a0g, but it cannot be more than 1\u202f000\u202f000\u00a0g. Is the unit right?"},
+		{"jar heavier than all", "calculator=slip-density&mass=150&tare=200", "tare", "The empty jar (200\u00a0g) cannot weigh as much as the full one (150\u00a0g). Are the two boxes swapped?"},
+		{"water lighter than the jar", "calculator=slip-density&mass=250&tare=100&water-mass=90", "water-mass", "The jar full of water (90\u00a0g) has to weigh more than the empty jar (100\u00a0g)."},
+		{"thinner than water", "calculator=slip-density&mass=95", "mass", "That makes a specific gravity of 0.95, thinner than water, and no slip is. Check the weight, the jar and the volume; is there froth in it?"},
+		{"denser than its solids", "calculator=slip-density&mass=261", "mass", "That makes a specific gravity of 2.61, heavier than the dry powder itself (2.6). Check the weight and the volume; was the jar taken off?"},
+		{"both alternatives", "calculator=slip-density&mass=150&volume=100&water-mass=160", "volume", "Only one of these can be used: volume of slip, or jar full of water. Empty the other."},
+		{"neither alternative", "calculator=slip-adjust&from=1.5&to=1.4", "volume", "Give one of these: slip in the bucket, by volume, or slip in the bucket, by weight."},
+		{"half an alternative", "calculator=wash-mix&people=4", "each", "This is still missing: amount each."},
+		{"both of a class and a lot", "calculator=wash-mix&people=4&each=20&volume=100", "volume", "Only one of these can be used: how much wash, or people with amount each. Empty the other."},
+		{"half a person", "calculator=wash-mix&people=2.5&each=20", "people", "This was read as 2.5, but it has to be a whole number."},
+		{"ice", "calculator=slip-density&mass=150&temperature=-3", "temperature", "Water below 0 °C is ice. Give a temperature from 0 to 40 °C."},
+		{"to plain water", "calculator=slip-adjust&volume=1000&from=1.5&to=1", "to", "1 is plain water: no amount of water brings a slip that far. Give a number above 1, for example 1.45."},
+		{"from thinner than water", "calculator=slip-adjust&volume=1000&from=0.9&to=1.4", "from", "1 is plain water, and less than 1 is thinner than water. A slip is more than 1, for example 1.60."},
+		{"from heavier than powder", "calculator=slip-adjust&volume=1000&from=2.7&to=1.4", "from", "A slip of 2.7 would be heavier than its dry powder (2.6). Measure it again."},
+		{"thicker than powder", "calculator=slip-adjust&volume=1000&from=1.5&to=2.6", "to", "No amount of powder makes a slip of 2.6: the dry powder itself is only 2.6."},
+		{"stronger by water", "calculator=wash-dilute&volume=100&from=10&to=12", "to", "Water cannot make a wash stronger: 12\u00a0g/100 mL is more than the 10\u00a0g/100 mL it has now. Weigh in more powder instead."},
+		{"to no strength", "calculator=wash-dilute&volume=100&from=10&to=0", "to", "A strength of 0 is plain water: no amount of water brings a wash that far. Give a number above 0."},
+		{"too many cups", "calculator=wash-dilute&volume=100&from=10&to=1&steps=51", "steps", "This was read as 51, but it cannot be more than 50. Is the unit right?"},
+		{"a wash without water", "calculator=wash-mix&volume=100&water-parts=0", "water-parts", "A wash needs water. Give its parts by weight, for example 10."},
+		{"unequal lists", "calculator=shrinkage-test&plastic=100 100&dry=94&fired=88 88", "dry", "This has 1 length, and fresh clay has 2 lengths. Give one of each for every bar, in the same order."},
+		{"a bar that grew", "calculator=shrinkage-test&plastic=100 100&dry=94 101&fired=88 88", "dry", "Bar 2 is longer dry (101 mm) than fresh (100 mm). Clay does not grow in drying; are the bars in the same order?"},
+		{"one bad value of a list", "calculator=shrinkage-test&plastic=100 x 100&dry=94&fired=88", "plastic", "Value 1, “100 x”: “x” is not a unit that this box knows. It wants a length, in mm, cm or in, for example 120 mm. Part the values with spaces or semicolons."},
+		{"too many bars", "calculator=shrinkage-test&plastic=" + strings.Repeat("100 ", 61) + "&dry=94&fired=88", "plastic", "There are 61 values here, and at most 60 can be reckoned at once."},
+		{"no size", "calculator=shrinkage-size&shrinkage=12", "fired-size", "Give one size: the size now, or the fired size. Or give what it holds."},
+		{"both sizes", "calculator=shrinkage-size&shrinkage=12&wet-size=100&fired-size=88", "wet-size", "Only one of these can be used: size now, or fired size. Empty the other."},
+		{"shrunk too far", "calculator=shrinkage-size&shrinkage=12&so-far=13&wet-size=100", "so-far", "The clay cannot have shrunk 13\u00a0% already when it shrinks 12\u00a0% in all."},
+		{"shrinks to nothing", "calculator=shrinkage-size&shrinkage=100&wet-size=100", "shrinkage", "No clay shrinks by more than half. Give percent, for example 12."},
+		{"too much text", "calculator=" + strings.Repeat("x", 20000), "calculator", "That is too much text for one calculation."},
+		{"too many inputs", strings.Repeat("a=1&", 301), "calculator", "Those are too many inputs for one calculation."},
+	}
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) {
+			fields, err := decode(string(Respond([]byte(test.request), Plain())))
+			if err != nil {
+				t.Fatal(err)
+			}
+			got, others := "", ""
+			for _, f := range fields {
+				if f.Name == "error."+test.input {
+					got = f.Text
+				}
+				if strings.HasPrefix(f.Name, "value.") || f.Name == "headline" || f.Name == "drawing" {
+					others += f.Name + " "
+				}
+			}
+			if got != test.want {
+				t.Errorf("got  %q\nwant %q", got, test.want)
+			}
+			if others != "" {
+				t.Errorf("refused, and yet it says %s", others)
+			}
+		})
+	}
+}
+
+// TestAccepted holds what looks wrong and is right.
+func TestAccepted(t *testing.T) {
+	for _, request := range []string{
+		"calculator=slip-density&mass=100", // plain water
+		"calculator=slip-density&mass=0.15 kg&volume=100 cc&temperature=20",
+		"calculator=slip-density&mass=5 oz&volume=&water-mass=110",
+		"calculator=slip-adjust&slip-mass=20 lb&from=1.4&to=1.4",
+		"calculator=wash-mix&people=3&each=20&spare=&flux-parts=0",
+		"calculator=shrinkage-test&plastic=100&plastic=100&dry=94;94&fired=88 mm 88 mm",
+		"calculator=shrinkage-test&plastic=4 in; 4 1/2 in&dry=3.8 in 4-1/4&dry.unit=in&fired=85 90",
+		"calculator=shrinkage-size&shrinkage=12&wet-size=4 1/2 in",
+		"calculator=shrinkage-size&shrinkage=0&so-far=0&fired-size=100",
+	} {
+		if wire := string(Respond([]byte(request), Plain())); strings.Contains(wire, "error.") {
+			t.Errorf("%s\n%s", request, unescape(wire))
+		}
+	}
+}
+
+// TestUnderstood holds when an answer says how a box was read.
+func TestUnderstood(t *testing.T) {
+	for typed, want := range map[string]string{
+		"174.5": "", "174.5 g": "", "174.50": "", " 180 ": "", "1 745": "read as 1745\u00a0g", "0.18 kg": "read as 180\u00a0g", "174,5": "read as 174.5\u00a0g", "6 oz": "read as 170.0971\u00a0g",
+	} {
+		a := Solve("slip-density", []Setting{{"mass", typed}, {"volume", "1 L"}, {"tare", "0"}}, Plain())
+		if typed != "1 745" {
+			a = Solve("slip-density", []Setting{{"mass", typed}}, Plain())
+		}
+		got := ""
+		for _, r := range a.Read {
+			if r.Input == "mass" {
+				got = r.Text
+			}
+		}
+		if got != want {
+			t.Errorf("%q: got %q, want %q", typed, got, want)
+		}
+	}
+}

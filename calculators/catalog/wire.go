@@ -1,0 +1,205 @@
+package catalog
+
+import (
+	"errors"
+	"strconv"
+	"strings"
+
+	"slipbook/calculators/quantity"
+)
+
+// The bounds of a request: more than any form holds, little enough that
+// nothing sent can cost time or memory worth speaking of.
+const (
+	mostBytes  = 16 << 10
+	mostFields = 300
+)
+
+// Respond answers an encoded request with an encoded answer: the reactor's
+// work, and what the tests compare byte for byte. A request that cannot be
+// read is answered with an error of the input "calculator".
+func Respond(request []byte, s Settings) []byte {
+	name, given, err := decodeRequest(string(request))
+	if err != nil {
+		answer := &Answer{Calculator: name}
+		answer.refuse("calculator", err.Error())
+		return answer.encode()
+	}
+	return Solve(name, given, s).encode()
+}
+
+// Request encodes a calculator's name and its inputs as a request, which is
+// also what stands after "?" in the address of a filled-in form.
+func Request(calculator string, given []Setting) string {
+	var b []byte
+	b = field(b, "calculator", calculator)
+	for _, g := range given {
+		b = field(b, g.Name, g.Text)
+	}
+	return string(b)
+}
+
+func decodeRequest(request string) (name string, given []Setting, err error) {
+	fields, err := decode(request)
+	if err != nil {
+		return "", nil, err
+	}
+	for _, f := range fields {
+		if f.Name == "calculator" && name == "" {
+			name = f.Text
+		} else {
+			given = append(given, f)
+		}
+	}
+	return name, given, nil
+}
+
+// Encode writes settings in the form that Configure reads.
+func (s Settings) Encode() string {
+	var b []byte
+	b = field(b, "decimal", string(s.Style.Decimal))
+	b = field(b, "measures", s.Style.Measures)
+	return string(b)
+}
+
+// Configure reads the settings from their encoded form, for example
+// "decimal=%2C&measures=us". What is left out stays as Plain has it.
+func Configure(encoded []byte) (Settings, error) {
+	fields, err := decode(string(encoded))
+	if err != nil {
+		return Settings{}, err
+	}
+	s := Plain()
+	for _, f := range fields {
+		switch {
+		case f.Name == "decimal" && (f.Text == "." || f.Text == ","):
+			s.Style.Decimal = f.Text[0]
+		case f.Name == "measures" && contains([]string{"metric", "us", "imperial"}, f.Text):
+			s.Style.Measures = f.Text
+		default:
+			return Settings{}, errors.New("The setting “" + clip(f.Name) + "=" + clip(f.Text) + "” is not known.")
+		}
+	}
+	return s, nil
+}
+
+// Plain gives the settings of the command line: the point is the decimal mark,
+// and a bare pint is asked about.
+func Plain() Settings {
+	return Settings{Style: quantity.Style{Decimal: '.', Measures: "metric"}}
+}
+
+// encode writes an answer: value.X, unit.X, text.X, row.N.COLUMN, note,
+// caution, error.INPUT, read.INPUT, headline and drawing.
+func (a *Answer) encode() []byte {
+	var b []byte
+	b = field(b, "calculator", a.Calculator)
+	for _, e := range a.Errors {
+		b = field(b, "error."+e.Input, e.Text)
+	}
+	for _, r := range a.Read {
+		b = field(b, "read."+r.Input, r.Text)
+	}
+	if a.Headline != "" {
+		b = field(b, "headline", a.Headline)
+	}
+	for _, r := range a.Outputs {
+		b = field(b, "value."+r.Name, number(r.Value))
+		b = field(b, "unit."+r.Name, r.Unit)
+		b = field(b, "text."+r.Name, r.Text)
+	}
+	for n, row := range a.Rows {
+		for _, cell := range row {
+			b = field(b, "row."+strconv.Itoa(n+1)+"."+cell.Column, cell.Text)
+		}
+	}
+	for _, n := range a.Notes {
+		b = field(b, "note", n)
+	}
+	for _, c := range a.Cautions {
+		b = field(b, "caution", c)
+	}
+	if a.Drawing != "" {
+		b = field(b, "drawing", a.Drawing)
+	}
+	return b
+}
+
+// number writes a value so that reading it back gives the same bits.
+func number(value float64) string { return strconv.FormatFloat(value, 'g', -1, 64) }
+
+// field appends one name=value pair by the WHATWG URL standard's
+// application/x-www-form-urlencoded serializer.
+func field(b []byte, name, value string) []byte {
+	if len(b) > 0 {
+		b = append(b, '&')
+	}
+	b = append(escape(b, name), '=')
+	return escape(b, value)
+}
+
+func escape(b []byte, text string) []byte {
+	const hex = "0123456789ABCDEF"
+	for i := 0; i < len(text); i++ {
+		switch c := text[i]; {
+		case c == ' ':
+			b = append(b, '+')
+		case c >= 'a' && c <= 'z', c >= 'A' && c <= 'Z', c >= '0' && c <= '9', c == '*', c == '-', c == '.', c == '_':
+			b = append(b, c)
+		default:
+			b = append(b, '%', hex[c>>4], hex[c&15])
+		}
+	}
+	return b
+}
+
+// decode parses by the same standard's parser: a "%" that two hexadecimal
+// digits do not follow stands for itself.
+func decode(text string) ([]Setting, error) {
+	if len(text) > mostBytes {
+		return nil, errors.New("That is too much text for one calculation.")
+	}
+	var fields []Setting
+	for pair := range strings.SplitSeq(text, "&") {
+		if pair == "" {
+			continue
+		}
+		if len(fields) == mostFields {
+			return nil, errors.New("Those are too many inputs for one calculation.")
+		}
+		name, value, _ := strings.Cut(pair, "=")
+		fields = append(fields, Setting{unescape(name), unescape(value)})
+	}
+	return fields, nil
+}
+
+// unescape undoes escape. Bytes that are no UTF-8 become the replacement
+// character, so that no message can carry them on.
+func unescape(text string) string {
+	b := make([]byte, 0, len(text))
+	for i := 0; i < len(text); i++ {
+		switch c := text[i]; {
+		case c == '+':
+			b = append(b, ' ')
+		case c == '%' && i+2 < len(text) && hexDigit(text[i+1]) >= 0 && hexDigit(text[i+2]) >= 0:
+			b = append(b, byte(hexDigit(text[i+1])<<4|hexDigit(text[i+2])))
+			i += 2
+		default:
+			b = append(b, c)
+		}
+	}
+	return strings.ToValidUTF8(string(b), "\uFFFD")
+}
+
+// hexDigit gives the value of a hexadecimal digit, or -1.
+func hexDigit(c byte) int {
+	switch {
+	case c >= '0' && c <= '9':
+		return int(c - '0')
+	case c >= 'a' && c <= 'f':
+		return int(c-'a') + 10
+	case c >= 'A' && c <= 'F':
+		return int(c-'A') + 10
+	}
+	return -1
+}

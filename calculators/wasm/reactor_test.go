@@ -1,0 +1,140 @@
+//go:build !wasip1
+
+package main
+
+import (
+	"bytes"
+	"context"
+	"math/rand/v2"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strconv"
+	"testing"
+
+	"github.com/tetratelabs/wazero"
+	"github.com/tetratelabs/wazero/api"
+	"github.com/tetratelabs/wazero/imports/wasi_snapshot_preview1"
+
+	"slipbook/calculators/catalog"
+	"slipbook/calculators/catalog/catalogtest"
+)
+
+// reactor is the built module, running under wazero.
+type reactor struct {
+	t      *testing.T
+	module api.Module
+}
+
+func start(t *testing.T) *reactor {
+	t.Helper()
+	file := filepath.Join(t.TempDir(), "calculators.wasm")
+	build := exec.Command("go", "build", "-buildmode=c-shared", "-trimpath", "-ldflags=-s -w", "-o", file, ".")
+	build.Env = append(os.Environ(), "GOOS=wasip1", "GOARCH=wasm")
+	if out, err := build.CombinedOutput(); err != nil {
+		t.Fatalf("building the reactor: %v\n%s", err, out)
+	}
+	code, err := os.ReadFile(file)
+	if err != nil {
+		t.Fatal(err)
+	}
+	ctx := context.Background()
+	runtime := wazero.NewRuntime(ctx)
+	t.Cleanup(func() { runtime.Close(ctx) })
+	wasi_snapshot_preview1.MustInstantiate(ctx, runtime)
+	module, err := runtime.InstantiateWithConfig(ctx, code, wazero.NewModuleConfig().WithStartFunctions("_initialize"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return &reactor{t, module}
+}
+
+func (r *reactor) call(name string, n int) int32 {
+	r.t.Helper()
+	result, err := r.module.ExportedFunction(name).Call(context.Background(), uint64(uint32(n)))
+	if err != nil {
+		r.t.Fatalf("%s(%d): %v", name, n, err)
+	}
+	return int32(result[0])
+}
+
+// send writes bytes into the buffer and calls an export with their number.
+func (r *reactor) send(name string, request []byte) int32 {
+	r.t.Helper()
+	if !r.module.Memory().Write(uint32(r.call("reserve", len(request))), request) {
+		r.t.Fatal("the buffer lies outside the memory")
+	}
+	return r.call(name, len(request))
+}
+
+// received copies the first n bytes of the buffer.
+func (r *reactor) received(n int32) []byte {
+	r.t.Helper()
+	answer, ok := r.module.Memory().Read(uint32(r.call("reserve", 0)), uint32(n))
+	if !ok {
+		r.t.Fatal("the answer lies outside the memory")
+	}
+	return bytes.Clone(answer)
+}
+
+// TestSameBits sends 2,100 random requests to each calculator, good and bad,
+// in three courses' styles, and wants the native answer to the last bit.
+func TestSameBits(t *testing.T) {
+	r := start(t)
+	random := rand.New(rand.NewPCG(7, 2026))
+	for _, style := range []string{"decimal=.&measures=metric", "decimal=%2C&measures=us", "decimal=.&measures=imperial"} {
+		settings, err := catalog.Configure([]byte(style))
+		if err != nil {
+			t.Fatal(err)
+		}
+		if n := r.send("configure", []byte(style)); n != 0 {
+			t.Fatalf("configure: %s", r.received(-n))
+		}
+		for _, c := range catalog.All() {
+			good := 0
+			for range 700 {
+				request := catalogtest.Any(random, c)
+				native := catalog.Respond([]byte(request), settings)
+				if !bytes.Contains(native, []byte("error.")) {
+					good++
+				}
+				if got := r.received(r.send("work", []byte(request))); !bytes.Equal(got, native) {
+					t.Fatalf("%s\nwasm   %s\nnative %s", request, got, native)
+				}
+			}
+			if good < 250 {
+				t.Errorf("%s: only %d good requests, the generator is too wild", c.Name, good)
+			}
+		}
+	}
+}
+
+// TestReactorBounds tries what no page would do.
+func TestReactorBounds(t *testing.T) {
+	r := start(t)
+	for _, n := range []int{-1, 1<<20 + 1, 1 << 30} {
+		if got := r.call("reserve", n); got != 0 {
+			t.Errorf("reserve(%d) = %d, want 0", n, got)
+		}
+	}
+	for _, n := range []int{-5, 1 << 25} {
+		if got := r.received(r.call("work", n)); !bytes.Contains(got, []byte("error.calculator=")) {
+			t.Errorf("work(%d): %s", n, got)
+		}
+		if got := r.call("configure", n); got >= 0 {
+			t.Errorf("configure(%d) = %d, want a message", n, got)
+		}
+	}
+	if n := r.send("configure", []byte("decimal=x")); n >= 0 {
+		t.Error("a bad setting was taken")
+	}
+	long := bytes.Repeat([]byte("a"), 1<<17)
+	if got := r.received(r.send("work", long)); !bytes.Contains(got, []byte("error.calculator=")) {
+		t.Errorf("a long request: %s", got)
+	}
+	// It still answers afterwards.
+	request := []byte("calculator=slip-density&mass=" + strconv.Itoa(150))
+	if got := r.received(r.send("work", request)); !bytes.Equal(got, catalog.Respond(request, catalog.Plain())) {
+		t.Errorf("afterwards: %s", got)
+	}
+}
