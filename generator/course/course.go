@@ -24,11 +24,13 @@ type Course struct {
 	Studio      Studio
 	Cones       HouseCones
 	Bodies      []Body
-	Home        *Page // home.md: the words on the home page
-	Units       []*Unit
-	Glossary    []Term // in the file's order
-	Decoration  *Decoration
+	Home        *Page               // home.md: the words on the home page; nil when there is none
+	Units       []*Unit             // in order; each with its Page
+	Glossary    []Term              // in the file's order
+	Decoration  *Decoration         // never nil after Load
 	Pictures    map[string]*Picture // by content path, "pictures/jar.svg"
+
+	pages map[string]*Page // by content path; nil in a course that was not loaded
 }
 
 // Studio is whose handbook this is.
@@ -120,6 +122,20 @@ type Picture struct {
 	Height int
 	SVG    []byte // a drawing made safe to stand inside a page, root element without width, height or title; nil for other kinds
 	Data   []byte // the file as it is
+}
+
+// FindPage finds the hand-written page with this content path.
+func (c *Course) FindPage(path string) (*Page, bool) {
+	if c.pages != nil {
+		p, ok := c.pages[path]
+		return p, ok
+	}
+	for _, p := range c.Pages() {
+		if p.File == path {
+			return p, true
+		}
+	}
+	return nil, false
 }
 
 // Pages lists every hand-written page in reading order, home first.

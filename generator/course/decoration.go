@@ -45,3 +45,23 @@ type Pair struct {
 	Fault   string // the usual fault; empty only for Yes
 	Remedy  string // what then; empty only for Yes
 }
+
+// FindState finds the state with this id.
+func (d *Decoration) FindState(id string) (*State, bool) {
+	for i := range d.States {
+		if d.States[i].ID == id {
+			return &d.States[i], true
+		}
+	}
+	return nil, false
+}
+
+// FindMedium finds the medium with this id.
+func (d *Decoration) FindMedium(id string) (*Medium, bool) {
+	for i := range d.Media {
+		if d.Media[i].ID == id {
+			return &d.Media[i], true
+		}
+	}
+	return nil, false
+}

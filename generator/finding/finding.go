@@ -7,16 +7,19 @@
 // finding is a leaf: it imports nothing else of the generator.
 //
 // The rules the compiler cannot check: positions are 1-based; columns count
-// bytes of UTF-8 up to the place (as editors' "byte column"); a finding
-// without a place in its file has Line 1, Column 1; Text says what is wrong in
-// words an instructor understands, without a final stop; Do says what to write
-// instead, as a sentence of its own, and is never empty.
+// characters (Unicode code points), as a person does and as SARIF can say,
+// bytes it cannot; Lines.At counts them so; a finding without a place in its
+// file has Line 1, Column 1; Text says what is wrong in words an instructor
+// understands, without a final stop; Do says what to write instead, as a
+// sentence of its own, and is never empty.
 package finding
 
 import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strings"
+	"unicode"
 )
 
 // Severity says whether a finding stops the work.
@@ -41,26 +44,38 @@ func (s Severity) String() string {
 type Finding struct {
 	File   string // path inside the content folder, with slashes
 	Line   int    // from 1
-	Column int    // from 1, in bytes
+	Column int    // from 1, in characters
 	Rule   *Rule  // which rule is broken; never nil
 	Text   string // what is wrong
 	Do     string // what to write instead
 }
 
-// String gives "file:line:col: error: text (rule)\n    do".
+// String gives "file:line:col: error: text (rule)\n    do". Control characters,
+// which a file's name or a quoted value may hold, become U+FFFD, so that no
+// file can write to the terminal.
 func (f Finding) String() string {
-	return fmt.Sprintf("%s:%d:%d: %s: %s (%s)\n    %s", f.File, f.Line, f.Column, f.Rule.Severity, f.Text, f.Rule.ID, f.Do)
+	return fmt.Sprintf("%s:%d:%d: %s: %s (%s)\n    %s", printable(f.File), f.Line, f.Column,
+		f.Rule.Severity, printable(f.Text), f.Rule.ID, printable(f.Do))
+}
+
+func printable(s string) string {
+	return strings.Map(func(r rune) rune {
+		if unicode.IsControl(r) {
+			return unicode.ReplacementChar
+		}
+		return r
+	}, s)
 }
 
 // List is any number of findings, in any order until Sort.
 type List []Finding
 
-// Sort orders findings by file, line, column, rule and text and drops exact
+// Sort orders findings by file, line, column, rule and words and drops exact
 // repeats, so that parallel work prints the same.
 func (l *List) Sort() {
 	slices.SortFunc(*l, func(a, b Finding) int {
 		return cmp.Or(cmp.Compare(a.File, b.File), cmp.Compare(a.Line, b.Line), cmp.Compare(a.Column, b.Column),
-			cmp.Compare(a.Rule.ID, b.Rule.ID), cmp.Compare(a.Text, b.Text))
+			cmp.Compare(a.Rule.ID, b.Rule.ID), cmp.Compare(a.Text, b.Text), cmp.Compare(a.Do, b.Do))
 	})
 	*l = slices.Compact(*l)
 }
@@ -68,4 +83,16 @@ func (l *List) Sort() {
 // Stop says whether any finding is an error.
 func (l List) Stop() bool {
 	return slices.ContainsFunc(l, func(f Finding) bool { return f.Rule.Severity == Error })
+}
+
+// Count gives the number of errors and of warnings.
+func (l List) Count() (errors, warnings int) {
+	for _, f := range l {
+		if f.Rule.Severity == Error {
+			errors++
+		} else {
+			warnings++
+		}
+	}
+	return errors, warnings
 }

@@ -15,6 +15,64 @@ var (
 	Unreadable = rule("unreadable-file", Error, "Every file that the course names can be read and is UTF-8 text of a reasonable size.")
 )
 
+// The rules of the content folder: its files, its YAML, its tables, its
+// drawings.
+var (
+	CourseNeeds   = rule("course-needs", Error, "A course has a course.yaml, a home.md, a decoration.yaml and at least one unit.")
+	MissingFile   = rule("missing-file", Error, "Every unit and lesson that a list names has its file.")
+	UnlistedFile  = rule("unlisted-file", Error, "Every unit and lesson file is named by the list that puts it in order.")
+	StrayFile     = rule("stray-file", Warning, "Every file of the content folder is one that the handbook reads.")
+	SharedAddress = rule("shared-address", Error, "No two pages are published at one address, capital letters set aside.")
+	OpeningBlock  = rule("opening-block", Error, "Every page starts with a block of YAML between two lines of three hyphens.")
+	YAMLForm      = rule("yaml-form", Error, "YAML is well formed, is one document, and uses no anchors, aliases or tags.")
+	UnknownKey    = rule("unknown-key", Error, "Every key is one that its place knows.")
+	RepeatedKey   = rule("repeated-key", Error, "A key stands once in its place.")
+	MissingKey    = rule("missing-key", Error, "Every key that its place needs is there, and is not empty.")
+	ValueKind     = rule("value-kind", Error, "Every key has the kind of value it wants: text, a number, a list, or keys of its own.")
+	ValueForm     = rule("value-form", Error, "Dates, times, cones, addresses and the like are written in their own form.")
+	IDForm        = rule("id-form", Error, "Ids and file names are made of small letters a to z, digits, and single hyphens between them.")
+	RepeatedName  = rule("repeated-name", Error, "An id or a word of the glossary is given to one thing only.")
+	UnknownName   = rule("unknown-name", Error, "Every id and every page that a key names exists.")
+	TablePair     = rule("table-pair", Error, "Every medium says for every state whether it may go on, why, and, unless yes, the usual fault and what then.")
+	DrawingForm   = rule("drawing-form", Error, "A drawing holds only plain shapes and words in the handbook's own line and colours.")
+	PictureKind   = rule("picture-kind", Error, "Every picture is SVG, PNG, JPEG or GIF, as its name says.")
+)
+
+// The rules of Markdown.
+var (
+	LinkTarget   = rule("link-target", Error, "Every link leads to a page, a heading or a place of this handbook, or to an outside http, https or mailto address.")
+	LinkWords    = rule("link-words", Error, "Every link has words to press, and holds no other link.")
+	LooseBracket = rule("loose-bracket", Error, "Every square bracket is part of a link, a picture or a footnote; one meant as itself is written \\[.")
+	Definitions  = rule("definition", Error, "Every footnote and every link definition is written once and used.")
+	RawHTML      = rule("raw-html", Error, "Pages are written in Markdown alone, without HTML.")
+	PictureFile  = rule("picture-file", Error, "Every picture shown is a file of the pictures folder.")
+	PictureWords = rule("picture-words", Error, "Every picture has words that say what it shows, for whoever cannot see it.")
+	HeadingWords = rule("heading-words", Error, "Every heading has words.")
+	HeadingLevel = rule("heading-level", Error, "Headings start at ## and go down one level at a time; the title stands in the opening block.")
+	HeadingID    = rule("heading-id", Error, "A heading's own id is made of letters, digits and hyphens, and is used once on its page.")
+	FenceKind    = rule("fence-kind", Error, "The word after an opening fence is one of the handbook's blocks or a known language.")
+	FenceEnd     = rule("fence-end", Error, "Every fence is closed.")
+	BlockPlace   = rule("block-place", Error, "A caution holds words, lists, pictures and samples, but no other block of the handbook.")
+	BlockWords   = rule("block-words", Error, "A block's opening line says what its kind needs, and nothing else.")
+	BlockBody    = rule("block-body", Error, "A block's body is written the way its kind asks.")
+	TooDeep      = rule("too-deep", Error, "Quotes and lists are nested at most 50 deep.")
+	TooLong      = rule("too-long", Error, "A paragraph, table or heading is short enough to read.")
+)
+
+// The rules about pages together.
+var (
+	LessonAim      = rule("lesson-aim", Warning, "Every lesson says in its opening block what it teaches.")
+	LessonQuestion = rule("lesson-question", Warning, "Every lesson has a question to check oneself with.")
+	UnshownPicture = rule("unshown-picture", Warning, "Every file of the pictures folder is shown on some page.")
+)
+
+// The rules of the press.
+var (
+	CalculatorName  = rule("calculator-name", Error, "A calculator block names one of the handbook's calculators.")
+	CalculatorInput = rule("calculator-input", Error, "A calculator block fills in inputs that its calculator has, with values that it accepts.")
+	ThemeFault      = rule("theme-fault", Error, "The theme can print every block.")
+)
+
 var all []*Rule
 
 func rule(id string, s Severity, means string) *Rule {

@@ -1,0 +1,139 @@
+package course
+
+import (
+	"bytes"
+	"encoding/xml"
+	"io"
+	"strings"
+	"testing"
+	"testing/fstest"
+	"unicode/utf8"
+
+	"slipbook/generator/finding"
+)
+
+// inRange makes sure that each finding points into its text.
+func inRange(t *testing.T, text string, found finding.List) {
+	t.Helper()
+	lines := strings.Split(text, "\n")
+	for _, f := range found {
+		if f.Line < 1 || f.Line > len(lines) || f.Column < 1 || f.Column > utf8.RuneCountInString(lines[f.Line-1])+1 {
+			t.Errorf("%q: outside of the text: %s", text, f)
+		}
+		if f.Text == "" || f.Do == "" {
+			t.Errorf("%q: without words: %s", text, f)
+		}
+	}
+}
+
+// FuzzHead reads a page with any opening block: whatever stands in it, offsets
+// stay and findings point into the file.
+func FuzzHead(f *testing.F) {
+	for _, head := range []string{
+		"---\ntitle: Größe\n---\nText\n", "---\r\ntitle: x\r\n---\r\n", "---\n", "--- \n---\n---\n", "", "text",
+		"---\ntitle: [a, {b: c}]\nteaches: x\ndate: 2026-13-01\n---\n", "---\ntitle: |\n  a\n  b\nx: &a *a\n---\n",
+		"---\nbefore: [unit.md, ../x.md, /x.md]\ntimeRequired: PT1H\nmedium: x\n---\n", "---\n\"\\q\"\n---\n",
+		"---\na: b\u2028c: d\n...\ne: f\n---\n", "---\n- a\n- b\n---\n", "---\n? a\n: b\n<<: {c: d}\n---\n", "---\ntitle: 'x\n---\n", "\ufeff---\n",
+		"---\nneeds:\n\t- x\n---\n", "---\ntitle: a\ntitle: b\n---\n",
+	} {
+		f.Add(head)
+	}
+	f.Fuzz(func(t *testing.T, text string) {
+		l := &loader{fsys: fstest.MapFS{"home.md": {Data: []byte(text)}}, course: &Course{Decoration: &Decoration{Media: []Medium{{ID: "slip"}}}}}
+		l.pages(nil, true)
+		for _, s := range l.open {
+			l.found = append(l.found, s.found...)
+		}
+		inRange(t, text, l.found)
+		source := string(l.course.Home.Source)
+		switch {
+		case len(source) != len(text) && len(l.found) == 0:
+			t.Errorf("%q: source of %d bytes, file of %d", text, len(source), len(text))
+		case source != "" && !strings.HasSuffix(text, strings.TrimLeft(source, " \r\n\t")):
+			t.Errorf("%q: source does not end as the file does: %q", text, source)
+		}
+	})
+}
+
+// FuzzDrawing reads any text as a drawing: what is given out is well-formed
+// XML of the elements allowed, and reads as itself again.
+func FuzzDrawing(f *testing.F) {
+	for _, svg := range []string{
+		svgStart + `<path class="clay" d="M 1 2"/><text x="1">a &amp; <tspan>b</tspan></text></svg>`,
+		svgStart + `<g transform="scale(2)"><title>x</title></g></svg>`, svgStart + `<g a="1"b='2'/></svg>`, svgStart + `<text><![CDATA[<]]></text></svg>`,
+		svgStart, `<svg/>`, `<?xml version="1.0" encoding="x"?>`, `<!DOCTYPE a [<!ENTITY b "c">]>`, `</svg>`, "<a b=\"\n\"/>", svgStart + "</svg>x", `<s:svg xmlns:s="http://www.w3.org/2000/svg"/>`,
+	} {
+		f.Add(svg)
+	}
+	f.Fuzz(func(t *testing.T, text string) {
+		p, found := drawn(text)
+		inRange(t, text, found)
+		if (p == nil) != (len(found) > 0) {
+			t.Fatalf("%q: picture %v, findings %v", text, p, found)
+		}
+		if p == nil {
+			return
+		}
+		if p.Width < 1 || p.Width > largest || p.Height < 1 || p.Height > largest {
+			t.Errorf("%q: %d x %d", text, p.Width, p.Height)
+		}
+		onlyShapes(t, p.SVG)
+		standing := bytes.Replace(p.SVG, []byte("<svg "), []byte(`<svg xmlns="`+svgSpace+`" `), 1)
+		again, found := drawn(string(standing))
+		if again == nil || !bytes.Equal(again.SVG, p.SVG) {
+			t.Errorf("%q: read again: %v %v", p.SVG, again, found)
+		}
+	})
+}
+
+func onlyShapes(t *testing.T, svg []byte) {
+	t.Helper()
+	d := xml.NewDecoder(bytes.NewReader(svg))
+	for {
+		token, err := d.Token()
+		if err == io.EOF {
+			return
+		}
+		if err != nil {
+			t.Fatalf("%s: %v", svg, err)
+		}
+		start, ok := token.(xml.StartElement)
+		if !ok || start.Name.Local == "svg" {
+			continue
+		}
+		if shapes[start.Name.Local] == nil {
+			t.Errorf("%s: holds %s", svg, start.Name.Local)
+		}
+		for _, a := range start.Attr {
+			if shapes[start.Name.Local][a.Name.Local] == nil && everyShape[a.Name.Local] == nil {
+				t.Errorf("%s: holds %s", svg, a.Name.Local)
+			}
+		}
+	}
+}
+
+// FuzzSheet reads any text as each of the YAML files.
+func FuzzSheet(f *testing.F) {
+	for _, text := range []string{
+		"title: x\nlanguage: en\nstudio: {name: y}\nunits: [a]\n", "states:\n  - {id: wet}\nmedia:\n  - {id: a, states: {wet: {verdict: never}}}\n",
+		"terms:\n  - {id: a, word: b, means: c, see: [a, b]}\n", "bodies: [{shrinkage: 1e9}]\n", "- a\n", "a: &b [*b]\n", "units: *x\n", "%YAML 1.1\n", "a: !!binary x\n", "[", "{? a}",
+	} {
+		f.Add(text)
+	}
+	f.Fuzz(func(t *testing.T, text string) {
+		for _, file := range []string{settingsFile, tableFile, glossaryFile} {
+			files := fstest.MapFS{settingsFile: {}, file: {Data: []byte(text)}}
+			c, found := Load(files)
+			var here finding.List
+			for _, f := range found {
+				if f.File == file {
+					here = append(here, f)
+				}
+			}
+			inRange(t, text, here)
+			if c.Decoration == nil || c.Language == "" || c.Measures == "" {
+				t.Errorf("%q: not usable: %+v", text, c)
+			}
+		}
+	})
+}

@@ -1,0 +1,117 @@
+package course
+
+import (
+	"io/fs"
+	"runtime"
+	"slices"
+	"strings"
+	"sync"
+
+	"slipbook/generator/finding"
+)
+
+// Load reads the course in a content folder:
+//
+//	course.yaml      settings.go, language.go
+//	decoration.yaml  table.go
+//	glossary.yaml    glossary.go
+//	pictures/        picture.go, drawing.go
+//	home.md units/   units.go, and the opening block of each page in head.go
+//
+// It returns as much of the course as it could make, never nil, and everything
+// that is wrong with the folder, sorted. Where a finding is an error, what it
+// speaks of is left out or empty: ids may then lead nowhere. Load reads files in
+// parallel and answers the same every time.
+func Load(fsys fs.FS) (*Course, finding.List) {
+	l := &loader{fsys: fsys, course: &Course{
+		Language:   "en",
+		Decimal:    '.',
+		Measures:   "metric",
+		Decoration: &Decoration{},
+		Pictures:   map[string]*Picture{},
+	}}
+	if _, err := fs.Stat(fsys, settingsFile); err != nil {
+		l.noSettings()
+		return l.course, l.found
+	}
+	units, known := l.settings()
+	l.decoration()
+	l.glossary()
+	l.pictures()
+	l.pages(units, known)
+	l.strays()
+	for _, s := range l.open {
+		l.found = append(l.found, s.found...)
+	}
+	l.found.Sort()
+	return l.course, l.found
+}
+
+// loader is a course being read.
+type loader struct {
+	fsys   fs.FS
+	course *Course
+	found  finding.List
+	open   []*source // files read, whose findings are gathered at the end
+}
+
+// sheet reads a YAML file and gives its value; of a file that is broken or
+// empty, an absent one. example is how such a file begins.
+func (l *loader) sheet(path, example string) value {
+	s, ok := readText(l.fsys, path, textLimit)
+	l.open = append(l.open, s)
+	if !ok {
+		return value{}
+	}
+	root := readSheet(s, s.text, 0)
+	if root.absent() && s.found == nil {
+		s.report(-1, finding.MissingKey, "the file is empty", "Write its keys and values, first a line such as `"+example+"`.")
+	}
+	return root
+}
+
+// inOrder does n pieces of work on as many workers as there are processors.
+// Each writes only to its own place, so that the result does not depend on
+// which is done first.
+func inOrder(n int, work func(i int)) {
+	var wait sync.WaitGroup
+	next := make(chan int)
+	for range min(n, runtime.GOMAXPROCS(0)) {
+		wait.Go(func() {
+			for i := range next {
+				work(i)
+			}
+		})
+	}
+	for i := range n {
+		next <- i
+	}
+	close(next)
+	wait.Wait()
+}
+
+// topLevel is what stands in a content folder.
+var topLevel = []string{settingsFile, homeFile, tableFile, glossaryFile, unitsFolder, picturesFolder}
+
+// strays warns of files in the content folder that nothing reads. Names that
+// start with a dot are somebody else's.
+func (l *loader) strays() {
+	entries, err := fs.ReadDir(l.fsys, ".")
+	if err != nil {
+		return // course.yaml was read, so there is no list to be had
+	}
+	for _, e := range entries {
+		if name := e.Name(); !strings.HasPrefix(name, ".") && !slices.Contains(topLevel, name) {
+			l.stray(name, meant(name, topLevel)+"Rename it, or move it out of the content folder. Read are: "+strings.Join(topLevel, ", ")+".")
+		}
+	}
+}
+
+func (l *loader) stray(path, do string) {
+	l.report(path, finding.StrayFile, "nothing in the handbook reads this", do)
+}
+
+// report adds a finding about a file as a whole.
+func (l *loader) report(path string, rule *finding.Rule, text, do string) {
+	l.found = append(l.found, finding.Finding{File: path, Line: 1, Column: 1, Rule: rule, Text: text, Do: do})
+}

@@ -1,0 +1,84 @@
+package course
+
+import (
+	"bytes"
+	"fmt"
+	"image"
+	_ "image/gif"
+	_ "image/jpeg"
+	_ "image/png"
+	"io/fs"
+	"path"
+	"regexp"
+	"strings"
+
+	"slipbook/generator/finding"
+)
+
+const picturesFolder = "pictures"
+
+// pictureKinds gives the format that a picture's ending promises.
+var pictureKinds = map[string]string{".svg": "svg", ".png": "png", ".jpg": "jpeg", ".jpeg": "jpeg", ".gif": "gif"}
+
+const pictureHelp = "Save a photo as JPEG, a screen or a scan as PNG, and draw a drawing as SVG."
+
+// pictures reads the pictures folder with its folders. A course may do without.
+func (l *loader) pictures() {
+	var files []string
+	// Nothing stops the walk: a folder that cannot be read is reported by the
+	// first lesson that shows a picture from it.
+	_ = fs.WalkDir(l.fsys, picturesFolder, func(file string, e fs.DirEntry, err error) error {
+		switch {
+		case err != nil:
+			return fs.SkipDir
+		case strings.HasPrefix(e.Name(), ".") && e.IsDir():
+			return fs.SkipDir
+		case !strings.HasPrefix(e.Name(), ".") && !e.IsDir():
+			files = append(files, file)
+		}
+		return nil
+	})
+	sources := make([]*source, len(files))
+	pictures := make([]*Picture, len(files))
+	inOrder(len(files), func(i int) { pictures[i], sources[i] = readPicture(l.fsys, files[i]) })
+	l.open = append(l.open, sources...)
+	for i, p := range pictures {
+		if p != nil {
+			l.course.Pictures[files[i]] = p
+		}
+	}
+}
+
+var pictureName = regexp.MustCompile(`^[A-Za-z0-9]+([._-][A-Za-z0-9]+)*$`)
+
+// readPicture reads one picture; it is nil when the source has an error.
+func readPicture(fsys fs.FS, file string) (*Picture, *source) {
+	ending := path.Ext(file)
+	kind := pictureKinds[strings.ToLower(ending)]
+	switch {
+	case kind == "":
+		s := &source{path: file}
+		s.report(-1, finding.PictureKind, fmt.Sprintf("the handbook cannot show a picture with the ending `%s`", ending), pictureHelp)
+		return nil, s
+	case !pictureName.MatchString(path.Base(file)):
+		s := &source{path: file}
+		s.report(-1, finding.IDForm, "a picture cannot have this name", "Name it with letters a to z, digits and single hyphens, such as jar-and-scale.jpg.")
+		return nil, s
+	case kind == "svg":
+		return readDrawing(fsys, file)
+	}
+	s := readFile(fsys, file, pictureLimit)
+	if s.found != nil {
+		return nil, s
+	}
+	config, format, err := image.DecodeConfig(bytes.NewReader(s.text))
+	switch {
+	case err != nil || config.Width < 1 || config.Height < 1:
+		s.report(-1, finding.PictureKind, "the picture is damaged, or not of the kind its name says", pictureHelp)
+		return nil, s
+	case format != kind:
+		s.report(-1, finding.PictureKind, fmt.Sprintf("the name says %s, but the picture is %s", strings.ToUpper(kind), strings.ToUpper(format)), "Rename the file to fit, or save it again.")
+		return nil, s
+	}
+	return &Picture{Path: file, Width: config.Width, Height: config.Height, Data: s.text}, s
+}

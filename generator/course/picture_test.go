@@ -1,0 +1,66 @@
+package course
+
+import (
+	"bytes"
+	"image"
+	"image/color"
+	"image/gif"
+	"image/jpeg"
+	"image/png"
+	"io"
+	"testing"
+	"testing/fstest"
+)
+
+func encoded(t *testing.T, encode func(io.Writer, image.Image) error) []byte {
+	t.Helper()
+	var b bytes.Buffer
+	m := image.NewPaletted(image.Rect(0, 0, 30, 20), color.Palette{color.Black, color.White})
+	if err := encode(&b, m); err != nil {
+		t.Fatal(err)
+	}
+	return b.Bytes()
+}
+
+func TestPictures(t *testing.T) {
+	asPNG := encoded(t, png.Encode)
+	asJPEG := encoded(t, func(w io.Writer, m image.Image) error { return jpeg.Encode(w, m, nil) })
+	asGIF := encoded(t, func(w io.Writer, m image.Image) error { return gif.Encode(w, m, nil) })
+	tests := []struct {
+		name string
+		data []byte
+		want string // the finding; empty when the picture is good
+	}{
+		{"pictures/a.png", asPNG, ""},
+		{"pictures/IMG_1234.JPG", asJPEG, ""},
+		{"pictures/b.jpeg", asJPEG, ""},
+		{"pictures/more/c.gif", asGIF, ""},
+		{"pictures/d.png", asJPEG, "the name says PNG, but the picture is JPEG"},
+		{"pictures/e.jpg", asJPEG[:20], "the picture is damaged, or not of the kind its name says"},
+		{"pictures/f.heic", asPNG, "the handbook cannot show a picture with the ending `.heic`"},
+		{"pictures/plain", asPNG, "the handbook cannot show a picture with the ending ``"},
+		{"pictures/größe.png", asPNG, "a picture cannot have this name"},
+		{"pictures/.thumbs/a.png", nil, ""},
+		{"pictures/.hidden", nil, ""},
+	}
+	files := fstest.MapFS{"course.yaml": {Data: []byte("title: x\n")}}
+	for _, tt := range tests {
+		files[tt.name] = &fstest.MapFile{Data: tt.data}
+	}
+	c, found := Load(files)
+	said := map[string]string{}
+	for _, f := range found {
+		said[f.File] = f.Text
+	}
+	for _, tt := range tests {
+		p := c.Pictures[tt.name]
+		switch {
+		case said[tt.name] != tt.want:
+			t.Errorf("%s: found %q, want %q", tt.name, said[tt.name], tt.want)
+		case (p != nil) != (tt.want == "" && tt.data != nil):
+			t.Errorf("%s: picture is %v", tt.name, p)
+		case p != nil && (p.Width != 30 || p.Height != 20 || p.SVG != nil || !bytes.Equal(p.Data, tt.data) || p.Path != tt.name):
+			t.Errorf("%s: %d x %d", tt.name, p.Width, p.Height)
+		}
+	}
+}

@@ -1,0 +1,268 @@
+package course
+
+import (
+	"fmt"
+	"io/fs"
+	"path"
+	"path/filepath"
+	"slices"
+	"strings"
+
+	"slipbook/generator/finding"
+)
+
+const (
+	homeFile    = "home.md"
+	unitsFolder = "units"
+	unitFile    = "unit.md"
+)
+
+// reserved are the folders of the published handbook that no unit may have.
+var reserved = []string{"calculators", "states", "assets", "pictures"}
+
+// errand is a page to be read.
+type errand struct {
+	kind    PageKind
+	file    string
+	address string
+	unit    *Unit
+}
+
+// pages reads home.md, then the units' opening pages, which name the lessons,
+// then the lessons. known is false when the list of units could not be read.
+func (l *loader) pages(units []named, known bool) {
+	folders := l.listing(unitsFolder)
+	taken := addresses{}
+	errands := l.home()
+	for _, n := range units {
+		if u := l.unit(n, folders, taken); u != nil {
+			errands = append(errands, errand{UnitPage, path.Join(unitsFolder, u.ID, unitFile), unitAddress(u.ID), u})
+		}
+	}
+	leaves := l.readAll(errands)
+	errands = nil
+	for _, lf := range leaves {
+		if lf.page.Kind == UnitPage {
+			errands = append(errands, l.lessons(lf, taken)...)
+		}
+	}
+	leaves = append(leaves, l.readAll(errands)...)
+	if known {
+		l.unlistedUnits(units, folders)
+	}
+	l.bind(leaves)
+}
+
+// home is the errand for home.md, if there is one.
+func (l *loader) home() []errand {
+	if _, err := fs.Stat(l.fsys, homeFile); err != nil {
+		l.report(homeFile, finding.CourseNeeds, "there is no home.md", "Write it, with a title in its opening block: its words stand on the handbook's home page.")
+		return nil
+	}
+	return []errand{{HomePage, homeFile, "index.html", nil}}
+}
+
+// readAll reads pages in parallel and gives them in order.
+func (l *loader) readAll(errands []errand) []*leaf {
+	leaves := make([]*leaf, len(errands))
+	inOrder(len(errands), func(i int) { leaves[i] = l.readLeaf(errands[i]) })
+	for _, lf := range leaves {
+		l.open = append(l.open, lf.source)
+	}
+	return leaves
+}
+
+// unit makes the unit that course.yaml names, or nil when it cannot be had.
+func (l *loader) unit(n named, folders listing, taken addresses) *Unit {
+	switch {
+	case slices.Contains(reserved, strings.ToLower(n.id)):
+		n.report(finding.SharedAddress, fmt.Sprintf("a unit cannot be called `%s`: the handbook publishes a folder of its own under that name", n.id), "Rename the unit's folder, and its name here.")
+		return nil
+	case !folders.has(n.id) && !kebab.MatchString(n.id): // reported with its form
+		return nil
+	case !folders.has(n.id):
+		n.report(finding.MissingFile, fmt.Sprintf("there is no folder %s/%s", unitsFolder, n.id), meant(n.id, folders.names())+"Make the folder with a unit.md in it, or take the name out.")
+		return nil
+	case !l.listing(path.Join(unitsFolder, n.id)).has(unitFile):
+		n.report(finding.MissingFile, fmt.Sprintf("there is no file %s/%s/%s", unitsFolder, n.id, unitFile), "Write the unit's opening page, or take the name out.")
+		return nil
+	case !taken.take(n, unitAddress(n.id), path.Join(unitsFolder, n.id, unitFile)):
+		return nil
+	}
+	return &Unit{ID: n.id}
+}
+
+func unitAddress(unit string) string { return unit + "/index.html" }
+
+// lessons gives the errands for the lessons that a unit's page lists, and
+// reports files of the unit's folder that it does not.
+func (l *loader) lessons(lf *leaf, taken addresses) []errand {
+	u := lf.page.Unit
+	folder := path.Join(unitsFolder, u.ID)
+	files := l.listing(folder)
+	var errands []errand
+	listed := map[string]bool{unitFile: true}
+	for _, n := range readNames(lf.lessons) {
+		file := n.id + ".md"
+		address := u.ID + "/" + n.id + ".html"
+		switch {
+		case file == unitFile:
+			n.report(finding.ValueForm, "unit.md is the unit's own page, not a lesson", "Take `unit` out of the list.")
+		case !files.has(file) && !kebab.MatchString(n.id): // reported with its form
+		case !files.has(file):
+			n.report(finding.MissingFile, fmt.Sprintf("there is no file %s/%s", folder, file), meant(n.id, files.pages())+"Write the lesson, or take its name out.")
+		case taken.take(n, address, path.Join(folder, file)):
+			errands = append(errands, errand{LessonPage, path.Join(folder, file), address, u})
+		}
+		listed[file] = true
+	}
+	for _, f := range files.names() {
+		switch {
+		case listed[f]:
+		case !strings.HasSuffix(f, ".md"):
+			l.stray(path.Join(folder, f), "Move it out of the folder; pictures belong in "+picturesFolder+"/.")
+		case !lf.lessons.absent():
+			l.report(path.Join(folder, f), finding.UnlistedFile, "no list names this lesson",
+				fmt.Sprintf("Add `- %s` to `lessons` in %s/%s, or move the file out of the folder.", strings.TrimSuffix(f, ".md"), folder, unitFile))
+		}
+	}
+	return errands
+}
+
+// unlistedUnits reports folders that course.yaml does not name.
+func (l *loader) unlistedUnits(units []named, folders listing) {
+	for _, entry := range folders {
+		name := entry.Name()
+		at := path.Join(unitsFolder, name)
+		switch {
+		case slices.ContainsFunc(units, func(n named) bool { return n.id == name }):
+		case !entry.IsDir():
+			l.stray(at, "Put it into a unit's folder, or move it out of "+unitsFolder+"/.")
+		default:
+			if l.listing(at).has(unitFile) {
+				at = path.Join(at, unitFile)
+			}
+			l.report(at, finding.UnlistedFile, "no list names this unit", fmt.Sprintf("Add `- %s` to `units` in %s, or move the folder away.", name, settingsFile))
+		}
+	}
+}
+
+// bind puts the pages into the course, follows the links of their opening
+// blocks, and blanks these: the last thing that needs their text is done.
+func (l *loader) bind(leaves []*leaf) {
+	c := l.course
+	c.pages = map[string]*Page{}
+	for _, lf := range leaves {
+		c.pages[lf.page.File] = lf.page
+		switch u := lf.page.Unit; lf.page.Kind {
+		case HomePage:
+			c.Home = lf.page
+		case UnitPage:
+			u.Page = lf.page
+			c.Units = append(c.Units, u)
+		case LessonPage:
+			u.Lessons = append(u.Lessons, lf.page)
+		}
+	}
+	for _, lf := range leaves {
+		lf.page.Head.Before = l.links(lf, lf.before)
+		lf.page.Head.After = l.links(lf, lf.after)
+		for _, lesson := range lf.page.lessons() {
+			name := path.Base(lesson.File)
+			lf.page.Head.Lessons = append(lf.page.Head.Lessons, strings.TrimSuffix(name, ".md"))
+		}
+	}
+	for _, lf := range leaves {
+		lf.blank()
+	}
+}
+
+// lessons gives the lessons that a unit's page opens; of other pages, none.
+func (p *Page) lessons() []*Page {
+	if p.Kind != UnitPage {
+		return nil
+	}
+	return p.Unit.Lessons
+}
+
+// links follows paths written in an opening block to the pages they mean.
+func (l *loader) links(lf *leaf, items []value) []Link {
+	var links []Link
+	for _, item := range items {
+		file := lf.pageNamed(item)
+		if file == "" {
+			continue
+		}
+		if _, ok := l.course.FindPage(file); !ok {
+			item.report(finding.UnknownName, fmt.Sprintf("there is no page %s", file), meant(item.text(), l.pathsFrom(lf.page.File))+"Write the path from this file to the page's .md file.")
+			continue
+		}
+		line, column := item.sheet.place(item.at())
+		links = append(links, Link{file, line, column})
+	}
+	return links
+}
+
+// pathsFrom lists the pages as a page would write the way to them.
+func (l *loader) pathsFrom(file string) []string {
+	var paths []string
+	for _, p := range l.course.Pages() {
+		if way, err := filepath.Rel(path.Dir(file), p.File); err == nil {
+			paths = append(paths, filepath.ToSlash(way))
+		}
+	}
+	return paths
+}
+
+// addresses are those already given out, in small letters, each with its file:
+// many servers and disks do not tell capital letters from small ones.
+type addresses map[string]string
+
+// take gives an address to a file, or reports whose it is already.
+func (a addresses) take(n named, address, file string) bool {
+	key := strings.ToLower(address)
+	if other, ok := a[key]; ok {
+		n.report(finding.SharedAddress, fmt.Sprintf("%s would be published at %s, where %s is already", file, address, other), "Rename the file, and its name here.")
+		return false
+	}
+	a[key] = file
+	return true
+}
+
+// listing is a folder's entries by name, those that start with a dot left out.
+// Names are looked up here rather than on the disk, which may not tell capital
+// letters from small ones.
+type listing []fs.DirEntry
+
+// listing lists a folder; one that is not there is empty.
+func (l *loader) listing(folder string) listing {
+	entries, err := fs.ReadDir(l.fsys, folder)
+	if err != nil {
+		return nil
+	}
+	return slices.DeleteFunc(entries, func(e fs.DirEntry) bool { return strings.HasPrefix(e.Name(), ".") })
+}
+
+func (l listing) has(name string) bool {
+	_, ok := slices.BinarySearchFunc(l, name, func(e fs.DirEntry, name string) int { return strings.Compare(e.Name(), name) })
+	return ok
+}
+
+func (l listing) names() []string {
+	names := make([]string, len(l))
+	for i, e := range l {
+		names[i] = e.Name()
+	}
+	return names
+}
+
+// pages lists the names that a list may write: Markdown files without ".md".
+func (l listing) pages() []string {
+	var names []string
+	for _, name := range l.names() {
+		if stem, ok := strings.CutSuffix(name, ".md"); ok && name != unitFile {
+			names = append(names, stem)
+		}
+	}
+	return names
+}
