@@ -26,9 +26,9 @@ var slipAdjust = &Calculator{
 		{Name: "powder-to-add", Label: "Dry mix to add", Unit: "g", Digits: 4},
 		{Name: "powder-base", Label: "of it, base", Unit: "g", Digits: 4},
 		{Name: "powder-stain", Label: "of it, stain", Unit: "g", Digits: 4},
-		{Name: "volume-after-powder", Label: "The bucket then holds", Unit: "mL", Digits: 4},
+		{Name: "volume-after-powder", Label: "With the powder it holds", Unit: "mL", Digits: 4},
 		{Name: "water-to-remove", Label: "Or take off clear water", Unit: "mL", Digits: 4},
-		{Name: "volume-after-removal", Label: "The bucket then holds", Unit: "mL", Digits: 4},
+		{Name: "volume-after-removal", Label: "Without that water it holds", Unit: "mL", Digits: 4},
 	},
 	Notes: []string{
 		"Specific gravity is not flow. A slip with a thinner in it (deflocculated) gels or settles by chemistry; this sum brings the number right, not the feel.",

@@ -16,9 +16,7 @@ func TestWaterDensity(t *testing.T) {
 		t.Fatal(err)
 	}
 	defer file.Close()
-	reader := csv.NewReader(file)
-	reader.Comment = '#'
-	rows, err := reader.ReadAll()
+	rows, err := csv.NewReader(file).ReadAll()
 	if err != nil || len(rows) != 42 {
 		t.Fatalf("%d rows, %v", len(rows), err)
 	}
