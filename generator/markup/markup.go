@@ -22,6 +22,10 @@ type Surroundings interface {
 	Page(path string) (*course.Page, bool)
 	// Picture finds the picture with this content path.
 	Picture(path string) (*course.Picture, bool)
+	// PictureAddress gives the address, from the root of the handbook, of a
+	// picture that is not drawn into its page ("pictures/jar-1A2B3C4D.png").
+	// It is asked only for paths that Picture finds.
+	PictureAddress(path string) string
 	// Made finds a page or place that no Markdown file holds, by scheme and
 	// id: "glossary:bisque", "state:bisque", "calculator:slip-density",
 	// as an address from the root of the handbook ("glossary.html#bisque").
@@ -79,6 +83,9 @@ type Document struct {
 	Questions   int
 	Cautions    int
 	Pictures    int
+	Shown       []string // content paths of the pictures shown, in order, once each
+
+	ids map[string]bool // of the headings
 }
 
 // Heading is one heading with its id.

@@ -1,10 +1,15 @@
 // Package proof reads every page of a course once and says everything that is
 // wrong with it. It exists so that publish, preview and the proof command can
 // never differ in what they find.
+//
+// What a page says wrongly by itself, markup finds; what the content folder
+// says wrongly, course has found. proof puts the two together and adds what
+// only shows when all pages are read.
 package proof
 
 import (
 	"slipbook/generator/course"
+	"slipbook/generator/finding"
 	"slipbook/generator/markup"
 )
 
@@ -15,7 +20,22 @@ type Reading struct {
 }
 
 // Read parses all pages in parallel, checks each page and what pages say of
-// each other (links to headings, pages nobody reaches), and returns the
-// findings sorted, those of loading included.
-//
-//	func Read(c *course.Course, loading finding.List, s markup.Surroundings) (*Reading, finding.List)
+// each other, and returns the findings sorted, those of loading included. The
+// reading is complete even where there are findings, as far as the course is;
+// a nil course gives an empty one.
+func Read(c *course.Course, loading finding.List, s markup.Surroundings) (*Reading, finding.List) {
+	r := &Reading{Course: c}
+	all := append(finding.List(nil), loading...)
+	if c == nil {
+		all.Sort()
+		return r, all
+	}
+	documents, found := parseAll(c.Pages(), s)
+	r.Documents = documents
+	all = append(all, found...)
+	all = append(all, checkFragments(documents)...)
+	all = append(all, checkLessons(documents)...)
+	all = append(all, checkPictures(c, documents)...)
+	all.Sort()
+	return r, all
+}

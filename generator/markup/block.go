@@ -1,0 +1,148 @@
+package markup
+
+import (
+	"bytes"
+	"fmt"
+	"slices"
+	"strings"
+
+	"github.com/yuin/goldmark/ast"
+
+	"slipbook/generator/finding"
+)
+
+// The handbook's own blocks, by the word after their opening fence.
+const (
+	cautionBlock    = "caution"
+	calculatorBlock = "calculator"
+	questionBlock   = "question"
+)
+
+// known lists what may stand after an opening fence, for a finding.
+func known() string {
+	return strings.Join(append([]string{cautionBlock, calculatorBlock, questionBlock}, languages...), ", ")
+}
+
+// makeSamples colours the code samples and prints all fences that are not one
+// of the handbook's blocks.
+func (p *page) makeSamples() {
+	for _, n := range p.indented {
+		replace(n, sampleHTML("", lines(n, p.Source)))
+	}
+	for _, n := range p.fences {
+		if !p.closed[n] {
+			p.find(position(n), finding.FenceEnd, "this fence is never closed",
+				"Write a line of at least as many of the same signs under it; around other fences use more signs than they do.")
+		}
+		kind := string(n.Language(p.Source))
+		switch {
+		case kind == calculatorBlock || kind == questionBlock:
+			continue
+		case kind != "" && !slices.Contains(languages, kind):
+			p.find(n.Info.Segment.Start, finding.FenceKind, fmt.Sprintf("%q is neither a block of the handbook nor a known language", kind),
+				"Known are "+known()+"; plain text needs no word.")
+			kind = ""
+		case strings.TrimSpace(string(infoOf(n, p.Source))) != kind:
+			p.find(n.Info.Segment.Start+len(kind)+1, finding.BlockWords, fmt.Sprintf("words after the language %q", kind), "Take them out; a sample has no heading.")
+		}
+		replace(n, sampleHTML(kind, lines(n, p.Source)))
+	}
+}
+
+// makeBlocks reads calculators and questions and lets the theme print them.
+func (p *page) makeBlocks() {
+	for _, n := range p.fences {
+		kind := string(n.Language(p.Source))
+		if kind != calculatorBlock && kind != questionBlock {
+			continue
+		}
+		b := Block{
+			Kind:   kind,
+			Words:  strings.TrimSpace(strings.TrimPrefix(string(infoOf(n, p.Source)), kind)),
+			Offset: n.Info.Segment.Start,
+		}
+		if inside(n, kindCaution) {
+			p.find(b.Offset, finding.BlockPlace, fmt.Sprintf("a %s inside a caution", kind), "Put it after the caution.")
+			remove(n)
+			continue
+		}
+		ok := false
+		if kind == calculatorBlock {
+			b.Fill, ok = p.calculator(&b, n)
+		} else {
+			b.Ask, ok = p.question(&b, n)
+		}
+		if !ok {
+			remove(n)
+			continue
+		}
+		p.print(n, b)
+	}
+}
+
+// makeCautions prints the cautions, whose bodies are finished by now.
+func (p *page) makeCautions() {
+	for _, n := range p.cautions {
+		if !n.isClosed {
+			p.find(position(n), finding.FenceEnd, "this caution is never closed",
+				"Write a line of at least as many of the same signs under it; around other fences use more signs than they do.")
+		}
+		if inside(n, kindCaution) {
+			p.find(n.infoAt, finding.BlockPlace, "a caution inside a caution", "Put it after the other one.")
+			remove(n)
+			continue
+		}
+		if n.FirstChild() == nil {
+			p.find(n.infoAt, finding.BlockBody, "a caution without words", "Write between its fences what to take care of, and why.")
+		}
+	}
+	for _, n := range p.cautions {
+		if n.Parent() == nil {
+			continue
+		}
+		body := ast.NewDocument()
+		for c := n.FirstChild(); c != nil; c = n.FirstChild() {
+			body.AppendChild(body, c)
+		}
+		p.print(n, Block{Kind: cautionBlock, Words: n.words, Offset: n.infoAt, HTML: p.html(body)})
+	}
+}
+
+// print asks the theme for a block's HTML and puts it in the block's place.
+func (p *page) print(n ast.Node, b Block) {
+	p.numbers[b.Kind]++
+	b.Number = p.numbers[b.Kind]
+	switch b.Kind {
+	case cautionBlock:
+		p.doc.Cautions++
+	case questionBlock:
+		p.doc.Questions++
+	case calculatorBlock:
+		if !slices.Contains(p.doc.Calculators, b.Words) {
+			p.doc.Calculators = append(p.doc.Calculators, b.Words)
+		}
+	}
+	html, problems := p.around.Block(p.Page, b)
+	for _, f := range problems {
+		p.find(f.Offset, f.Rule, f.Text, f.Do)
+	}
+	replace(n, html)
+}
+
+// infoOf gives a fence's info string.
+func infoOf(n *ast.FencedCodeBlock, source []byte) []byte {
+	if n.Info == nil {
+		return nil
+	}
+	return n.Info.Segment.Value(source)
+}
+
+// lines gives the body of a code block.
+func lines(n ast.Node, source []byte) []byte {
+	var b bytes.Buffer
+	for i := range n.Lines().Len() {
+		line := n.Lines().At(i)
+		b.Write(line.Value(source))
+	}
+	return b.Bytes()
+}

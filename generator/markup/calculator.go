@@ -1,0 +1,37 @@
+package markup
+
+import (
+	"fmt"
+	"strings"
+
+	"github.com/yuin/goldmark/ast"
+	"go.yaml.in/yaml/v4"
+
+	"slipbook/generator/finding"
+)
+
+// calculator reads the inputs that a calculator block fills in. Whether there
+// are such a calculator and such inputs is for the press to say; here stands
+// only what the block must look like.
+func (p *page) calculator(b *Block, n *ast.FencedCodeBlock) ([]Setting, bool) {
+	switch names := strings.Fields(b.Words); {
+	case len(names) == 0:
+		p.find(b.Offset, finding.BlockWords, "a calculator without its name", "Write the name on the same line: calculator slip-density.")
+		return nil, false
+	case len(names) > 1:
+		p.find(b.Offset+len(calculatorBlock)+1, finding.BlockWords, fmt.Sprintf("%q is not the name of one calculator", b.Words),
+			"Write one name; inputs go into the body, one “name: value” a line.")
+		return nil, false
+	}
+	in, ok := p.readBody(n)
+	if !ok || in.root == nil {
+		return nil, ok
+	}
+	var fill []Setting
+	in.mapping(in.root, "inputs, one “name: value” a line", func(key, value *yaml.Node) {
+		if text, ok := in.text(key, value); ok {
+			fill = append(fill, Setting{Name: key.Value, Value: text, NameOffset: in.at(key), ValueOffset: in.at(value)})
+		}
+	})
+	return fill, !in.fault
+}

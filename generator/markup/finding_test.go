@@ -1,0 +1,167 @@
+package markup
+
+import (
+	"strings"
+	"testing"
+)
+
+// The sentences that stand under several findings.
+const (
+	sayLink    = linkHelp
+	sayPicture = "Put the file into the folder pictures and write the path from this file, for example ../../pictures/jar.svg."
+	sayPages   = "Links lead to .md pages that course.yaml and the units list; write the path from this file."
+	sayFence   = "Write a line of at least as many of the same signs under it; around other fences use more signs than they do."
+	sayHTML    = "Write it in Markdown, or put a \\ before the < if you mean the sign itself."
+	sayBracket = "Write [words](address), or \\[ if you mean the bracket itself."
+)
+
+// TestFindings holds everything that can be wrong against its words and its
+// place. The words are the interface of this package with the instructor.
+func TestFindings(t *testing.T) {
+	tests := []struct{ name, source, want string }{
+		// Links.
+		{"missing page", "See [a](nope.md).", `1:5 link-target: link to "nope.md": there is no such page (looked for units/slip/nope.md) | ` + sayPages},
+		{"missing page in a quoted list", "> 1. See [a](nope.md).", `1:10 link-target: link to "nope.md": there is no such page (looked for units/slip/nope.md) | ` + sayPages},
+		{"missing page in a table cell", "| a | b |\n|---|---|\n| c | ü [d](nope.md) |",
+			`3:9 link-target: link to "nope.md": there is no such page (looked for units/slip/nope.md) | ` + sayPages}, // in characters
+		{"missing page in a caution in a list", "- x\n\n  ```caution\n  > See [a](nope.md).\n  ```",
+			`4:9 link-target: link to "nope.md": there is no such page (looked for units/slip/nope.md) | ` + sayPages},
+		{"missing page in a footnote", "a[^1]\n\n[^1]: See [a](nope.md).", `3:11 link-target: link to "nope.md": there is no such page (looked for units/slip/nope.md) | ` + sayPages},
+		{"missing page by reference", "a [b][c]\n\n[c]: nope.md", `1:3 link-target: link to "nope.md": there is no such page (looked for units/slip/nope.md) | ` + sayPages},
+		{"published address instead of the file", "[a](../wash/strength.html)",
+			`1:1 link-target: link to "../wash/strength.html": there is no such page (looked for units/wash/strength.html) | Write the path to units/wash/strength.md.`},
+		{"link to a picture", "[a](../../pictures/jar.svg)",
+			`1:1 link-target: link to "../../pictures/jar.svg": there is no such page (looked for pictures/jar.svg) | That is a picture; show it with ![what it shows](path).`},
+		{"out of the folder", "[a](../../../secret.md)", `1:1 link-target: link to "../../../secret.md": this leaves the content folder | Write the path to a .md page inside it.`},
+		{"from the root", "[a](/slip/x.md)",
+			`1:1 link-target: link to "/slip/x.md": an address that begins with / breaks when the handbook moves to another folder | Write the path from this file to the .md page.`},
+		{"missing heading", "## Stir\n\n[a](#sitr)", `3:1 link-target: link to "#sitr": this page has no such heading | Its headings are #stir.`},
+		{"missing heading by the page's own path", "[a](lesson.md#x)",
+			`1:1 link-target: link to "lesson.md#x": this page has no such heading | That page has no headings; link to the page itself.`},
+		{"broken percent", "[a](x%zz.md)", `1:1 link-target: link to "x%zz.md": a % stands for nothing here | Write %25 for the sign itself.`},
+		{"no address", "[a]() and [b](<>)", "1:1 link-target: a link without an address | " + sayLink + "\n1:11 link-target: a link without an address | " + sayLink},
+		{"no words", "[](../../home.md)", "1:1 link-words: a link without words | Write what it leads to between the square brackets."},
+		{"missing term", "[a](glossary:biscuit)", `1:1 link-target: link to "glossary:biscuit": there is no such term | Write the id of a term of glossary.yaml.`},
+		{"missing state", "[a](state:biscuit)", `1:1 link-target: link to "state:biscuit": there is no such clay state | Write the id of a state of decoration.yaml.`},
+		{"missing calculator", "[a](calculator:x)", `1:1 link-target: link to "calculator:x": there is no such calculator | Write the name of a calculator; “slipbook calc” lists them.`},
+		{"term without words", "<glossary:bisque>", "1:1 link-words: <glossary:bisque> has no words for the reader | Write [words](glossary:bisque)."},
+		{"script", "[a](javascript:alert(1)) <javascript:x>",
+			`1:1 link-target: link to "javascript:alert(1)": javascript: is no kind of address that a page may link | ` + sayLink + "\n" +
+				`1:26 link-target: link to "javascript:x": javascript: is no kind of address that a page may link | ` + sayLink},
+		{"script in entities", "[a](java&#115;cript:x)", `1:1 link-target: link to "javascript:x": javascript: is no kind of address that a page may link | ` + sayLink},
+		{"data", "[a](data:text/html,x)", `1:1 link-target: link to "data:text/html,x": data: is no kind of address that a page may link | ` + sayLink},
+		{"no server", "[a](https:x)", `1:1 link-target: link to "https:x": the name of the server is missing | ` + sayLink},
+		{"no mail address", "[a](mailto:me)", `1:1 link-target: link to "mailto:me": a mail address has a @ | ` + sayLink},
+		{"bad address", "[a](http://[x/)", `1:1 link-target: link to "http://[x/": this is no address | ` + sayLink},
+		{"link in a link", "[a <https://example.org> b](../../home.md)", "1:4 link-words: a link inside the words of another link | Keep one of the two."},
+
+		// Brackets and definitions.
+		{"no definition", "a [b c][d e] f", "1:3 definition: [d e] is defined nowhere | Write the address itself, [b c](address), or a line “[d e]: address” on this page."},
+		{"no definition, short", "a [b][] f", "1:3 definition: [b] is defined nowhere | Write the address itself, [b](address), or a line “[b]: address” on this page."},
+		{"lone bracket", "mass [g] and\n[ ] box", "1:6 loose-bracket: [g] is neither a link nor a footnote | " + sayBracket + "\n2:1 loose-bracket: [] is neither a link nor a footnote | " + sayBracket},
+		{"bracket never closed", "> a [b\n> c\n\nd", "1:5 loose-bracket: a [ that no ] closes | Close it, or write \\[ if you mean the bracket itself."},
+		{"round bracket never closed", "- a [b](../../home.md c", "1:5 link-target: the ( after [b] is never closed | Write the ) after the address."},
+		{"space in an address", "a [b](my page.md) c",
+			"1:3 link-target: what stands in the round brackets after [b] is no address | Write the address without spaces, or between < and >; a title after it stands in \"quotes\". Take a link inside the words away."},
+		{"no opening bracket", "a b](../../home.md)", "1:4 loose-bracket: a link without the [ before its words | Write [words](address)."},
+		{"no footnote", "a[^b] c", "1:2 definition: the footnote [^b] is written nowhere | Write its text in a paragraph of its own that begins with [^b]: and stands on this page."},
+		{"no footnote in a caution in a quote", "> ```caution\n> a[^b] c\n> ```", "2:4 definition: the footnote [^b] is written nowhere | Write its text in a paragraph of its own that begins with [^b]: and stands on this page."},
+		{"unused footnote", "a[^b]\n\n[^b]: c\n\n[^d]: e", "5:1 definition: nothing refers to the footnote [^d], or it is written twice | Put [^d] where the note belongs, or take the note out."},
+		{"footnote twice", "a[^b]\n\n[^b]: c\n\n[^b]: e", "5:1 definition: nothing refers to the footnote [^b], or it is written twice | Put [^b] where the note belongs, or take the note out."},
+		{"unused definition in a list", "- [a]: ../../home.md", "1:3 definition: nothing uses the definition of [a] | Take it out, or write [words][a] where the link belongs."},
+		{"definition twice", "[a]\n\n[a]: ../../home.md\n[A]: lesson.md", "4:1 definition: [A] is defined a second time | Take one of the two definitions out; the first one holds."},
+		{"definition that is none", "a\n[b]: ../../home.md", "2:1 definition: “[b]:” begins no definition that can be understood | Write it as a line of its own, “[b]: address \"title\"”, after an empty line."},
+		{"picture without definition", "a ![b][c]", "1:4 definition: [c] is defined nowhere | Write the address itself, [b](address), or a line “[c]: address” on this page."},
+
+		// HTML.
+		{"HTML block", "a\n\n> <div>\n> b\n", "3:3 raw-html: HTML in a page | " + sayHTML},
+		{"HTML in a line", "a <br> b\n\n<!-- c -->", "1:3 raw-html: HTML in a page | " + sayHTML + "\n3:1 raw-html: HTML in a page | " + sayHTML},
+		{"HTML in a table cell and a caution", "| a |\n|---|\n| <b> |\n\n```caution\n<i>x</i>\n```",
+			"3:3 raw-html: HTML in a page | " + sayHTML + "\n6:1 raw-html: HTML in a page | " + sayHTML + "\n6:5 raw-html: HTML in a page | " + sayHTML},
+
+		// Pictures.
+		{"missing picture", "a ![b](../../pictures/x.svg)", `1:3 picture-file: picture "../../pictures/x.svg": there is no such picture (looked for pictures/x.svg) | ` + sayPicture},
+		{"picture from elsewhere", "![b](https://example.org/x.svg)", `1:1 picture-file: picture "https://example.org/x.svg": this is no path to a picture | ` + sayPicture},
+		{"no address for a picture", "![b]()", `1:1 picture-file: picture "": this is no path to a picture | ` + sayPicture},
+		{"no words for a picture", "![ ](../../pictures/jar.svg)", "1:1 picture-words: a picture without words for whoever cannot see it | Write between the square brackets what the picture teaches."},
+		{"title that is not shown", "a ![b](../../pictures/jar.svg \"c\")", "1:3 picture-words: the title of a picture within a line is not shown | Put the picture in a paragraph of its own, or take the title out."},
+		{"picture in a picture", "![a ![b](../../pictures/jar.svg)](../../pictures/jar.svg)", "1:5 picture-words: a picture inside the words of another | Show it by itself."},
+
+		// Headings.
+		{"first level", "# Title\n\nTitle\n=====",
+			"1:1 heading-level: a heading of the first level inside a page | Begin it with ##; the page's title stands in its opening block.\n" +
+				"3:1 heading-level: a heading of the first level inside a page | Begin it with ##; the page's title stands in its opening block."},
+		{"level left out", "## A\n\n#### B\n\n#### C\n\n## D", "3:1 heading-level: this heading is of level 4, the one before it of level 2 | Begin it with ###."},
+		{"first heading too deep", "### A", "1:1 heading-level: this heading is of level 3, the one before it of level 1 | Begin it with ##."},
+		{"no words in a heading", "a\n\n##\n\n- ## {#x}", "3:1 heading-words: a heading without words | Write the heading, or take the # signs out.\n5:3 heading-words: a heading without words | Write the heading, or take the # signs out."},
+		{"id twice", "## A {#x}\n\n## B {#x}", `3:8 heading-id: the id "x" stands at two headings of this page | Give one of them another id.`},
+		{"bad id", "## A {#x .wide}\n\n## B {#}", `1:8 heading-id: "x .wide" cannot be the id of a heading | Use letters, digits and hyphens: {#x-wide}.` + "\n" +
+			`3:8 heading-id: "" cannot be the id of a heading | Use letters, digits and hyphens: {#part}.`},
+
+		// Fences.
+		{"unknown word", "> ```recipe x\n> a\n> ```",
+			`1:6 fence-kind: "recipe" is neither a block of the handbook nor a known language | Known are caution, calculator, question, batch, yaml, markdown, shell, text; plain text needs no word.`},
+		{"words after a language", "```yaml title\n```", `1:9 block-words: words after the language "yaml" | Take them out; a sample has no heading.`},
+		{"fence never closed", "a\n\n> ```yaml\n> b: c\n\nd", "3:3 fence-end: this fence is never closed | " + sayFence},
+		{"caution never closed", "~~~caution A\nb\n\nc", "1:1 fence-end: this caution is never closed | " + sayFence},
+		{"sample of as many signs in a caution", "```caution\n```yaml\na: b\n```\n```",
+			"2:1 fence-end: this fence is never closed | " + sayFence + "\n5:1 fence-end: this fence is never closed | " + sayFence},
+		{"empty caution", "```caution A\n\n```", "1:4 block-body: a caution without words | Write between its fences what to take care of, and why."},
+		{"blocks in a caution", "````caution\na\n\n```calculator slip-density\n```\n\n- ~~~~~question\n  ~~~~~\n\n~~~caution\nb\n~~~\n````",
+			"4:4 block-place: a calculator inside a caution | Put it after the caution.\n7:8 block-place: a question inside a caution | Put it after the caution.\n10:4 block-place: a caution inside a caution | Put it after the other one."},
+		{"said by the theme", "- ```calculator slip-density\n  mass: 900 kg\n  ```", "2:9 block-body: too heavy for the bench | Write less than 100 kg."},
+
+		// Limits.
+		{"too deep in one line", strings.Repeat("> ", 51) + "a", "1:101 too-deep: quotes or lists nested more than 50 deep | Take out the > signs and list markers that are too many."},
+		{"too deep line by line", ladder(51), "51:101 too-deep: quotes or lists nested more than 50 deep | Take out the > signs and list markers that are too many."},
+		{"paragraph too long", "a\n\n" + strings.Repeat("word word\n", 2000), "3:1 too-long: this paragraph or table is longer than 16384 bytes | Part it with a blank line."},
+		{"table too wide", "a\n\n|" + strings.Repeat("b|", 41) + "\n|" + strings.Repeat("-|", 41), "3:1 too-long: a table of more than 40 columns | Part it into smaller tables."},
+		{"indented too far", "- a\n" + strings.Repeat(" ", 201) + "- b", "2:202 too-deep: quotes or lists nested more than 50 deep | Take out the > signs and list markers that are too many."},
+		{"line too long", strings.Repeat("[a](b", 4000), "1:1 too-long: this paragraph or table is longer than 16384 bytes | Part it with a blank line."},
+		{"heading too long", "## a" + strings.Repeat("ü", 512), "1:4 too-long: this heading is longer than 1024 bytes | Say it in a few words."},
+	}
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) {
+			_, findings := Parse(lesson(test.source), around{})
+			findings.Sort()
+			want := strings.Split(test.want, "\n")
+			got := strings.Split(strings.TrimSuffix(said(findings), "\n"), "\n")
+			for i := range max(len(got), len(want)) {
+				switch {
+				case i >= len(got):
+					t.Errorf("missing: %s", want[i])
+				case i >= len(want):
+					t.Errorf("too much: %s", got[i])
+				case got[i] != want[i]:
+					t.Errorf("got:  %s\nwant: %s", got[i], want[i])
+				}
+			}
+		})
+	}
+}
+
+// ladder nests lists one deeper a line.
+func ladder(depth int) string {
+	var b strings.Builder
+	for i := range depth {
+		b.WriteString(strings.Repeat("  ", i) + "- a\n")
+	}
+	return b.String()
+}
+
+// TestRulesOfManySigns shows that a long rule is not taken for nested lists.
+func TestRulesOfManySigns(t *testing.T) {
+	for _, rule := range []string{strings.Repeat("- ", 60), strings.Repeat("* ", 60), strings.Repeat("-", 60)} {
+		if got := string(read(t, "a\n\n"+rule+"\n").HTML); got != "<p>a</p>\n<hr>\n" {
+			t.Errorf("%q gives %q", rule, got)
+		}
+	}
+}
+
+// TestManyFindings shows that a page reports a bounded number.
+func TestManyFindings(t *testing.T) {
+	_, findings := Parse(lesson(strings.Repeat("a <b> [c] [d](e.md)\n\n", 500)), around{})
+	if len(findings) != mostFindings {
+		t.Errorf("%d findings, want %d", len(findings), mostFindings)
+	}
+}

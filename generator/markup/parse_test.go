@@ -1,0 +1,105 @@
+package markup
+
+import (
+	"slices"
+	"strings"
+	"sync"
+	"testing"
+)
+
+// TestHTML holds source against the HTML it gives, where nothing is wrong.
+func TestHTML(t *testing.T) {
+	tests := []struct{ name, source, want string }{
+		{"paragraph with typography", `She said "it's wet" -- and 4 1/2" wide...`,
+			"<p>She said “it’s wet” – and 4 1/2&quot; wide…</p>\n"},
+		{"heading with letters of any script", "## Größe *und* Maß\n\n### 釉薬",
+			"<h2 id=\"größe-und-maß\">Größe <em>und</em> Maß</h2>\n<h3 id=\"釉薬\">釉薬</h3>\n"},
+		{"repeated headings", "## Wash\n\n## Wash\n\n## Wash 2\n\n## Wash",
+			"<h2 id=\"wash\">Wash</h2>\n<h2 id=\"wash-2\">Wash</h2>\n<h2 id=\"wash-2-2\">Wash 2</h2>\n<h2 id=\"wash-3\">Wash</h2>\n"},
+		{"written ids come before made ones", "## Stir\n\n## Once more {#stir}\n\nSet *this* {#not-an-id}\n---",
+			"<h2 id=\"stir-2\">Stir</h2>\n<h2 id=\"stir\">Once more</h2>\n<h2 id=\"not-an-id\">Set <em>this</em></h2>\n"},
+		{"closing signs and an id in the middle", "## {#a} b ##\n", "<h2 id=\"a-b\">{#a} b</h2>\n"},
+		{"heading of signs only", "## ???", "<h2 id=\"part\">???</h2>\n"},
+		{"heading from the words of a link", "## The [*bucket*](../wash/strength.md)",
+			"<h2 id=\"the-bucket\">The <a href=\"../wash/strength.html\"><em>bucket</em></a></h2>\n"},
+		{"page links", "[a](../wash/strength.md) [b](../../home.md) [c](../wash/strength.md#how-strong) [d](lesson.md)",
+			"<p><a href=\"../wash/strength.html\">a</a> <a href=\"../index.html\">b</a> <a href=\"../wash/strength.html#how-strong\">c</a> <a href=\"lesson.html\">d</a></p>\n"},
+		{"links on the page", "## Größe\n\n[a](#größe) [b](lesson.md#größe) [c](#gr%C3%B6%C3%9Fe)",
+			"<h2 id=\"größe\">Größe</h2>\n<p><a href=\"#gr%C3%B6%C3%9Fe\">a</a> <a href=\"#gr%C3%B6%C3%9Fe\">b</a> <a href=\"#gr%C3%B6%C3%9Fe\">c</a></p>\n"},
+		{"made places", "[a](glossary:bisque) [b](state:bisque) [c](calculator:slip-density)",
+			"<p><a href=\"../glossary.html#bisque\">a</a> <a href=\"../states/bisque.html\">b</a> <a href=\"../calculators/slip-density.html\">c</a></p>\n"},
+		{"outside links", "[a](https://example.org/?a=1&b=2 \"T\") <http://example.org> <me@example.org> [m](mailto:me@example.org)",
+			"<p><a href=\"https://example.org/?a=1&amp;b=2\" title=\"T\" rel=\"external\">a</a> <a href=\"http://example.org\" rel=\"external\">http://example.org</a> " +
+				"<a href=\"mailto:me@example.org\" rel=\"external\">me@example.org</a> <a href=\"mailto:me@example.org\" rel=\"external\">m</a></p>\n"},
+		{"reference links", "[a][x], [x] and [x][]\n\n[X]: ../wash/strength.md",
+			"<p><a href=\"../wash/strength.html\">a</a>, <a href=\"../wash/strength.html\">x</a> and <a href=\"../wash/strength.html\">x</a></p>\n"},
+		{"escaped brackets", `mass \[g\] and ![jar](../../pictures/jar.svg) \[x](y)`,
+			"<p>mass [g] and <svg role=\"img\" aria-label=\"jar\" width=\"320\" height=\"200\" viewBox=\"0 0 320 200\"><path d=\"M0 0\"/></svg> [x](y)</p>\n"},
+		{"drawing as a plate", "![A jar & *slip*](../../pictures/jar.svg \"The \\\"jar\\\"\")",
+			"<figure class=\"plate\">\n<svg role=\"img\" aria-label=\"A jar &amp; slip\" width=\"320\" height=\"200\" viewBox=\"0 0 320 200\"><path d=\"M0 0\"/></svg>\n" +
+				"<figcaption>The &quot;jar&quot;</figcaption>\n</figure>\n"},
+		{"picture as a file, in a list", "- ![A bucket](../../pictures/bucket.png)",
+			"<ul>\n<li>\n<figure class=\"plate\">\n<img src=\"../pictures/bucket-1A2B3C4D.png\" width=\"40\" height=\"30\" alt=\"A bucket\" loading=\"lazy\" decoding=\"async\">\n</figure>\n</li>\n</ul>\n"},
+		{"table", "| a | b | c |\n|---|--:|:-:|\n| 1 | 2 | 3 |",
+			"<div class=\"sheet\" tabindex=\"0\">\n<table>\n<thead>\n<tr>\n<th scope=\"col\">a</th>\n<th class=\"at-end\" scope=\"col\">b</th>\n<th class=\"at-middle\" scope=\"col\">c</th>\n</tr>\n</thead>\n" +
+				"<tbody>\n<tr>\n<td>1</td>\n<td class=\"at-end\">2</td>\n<td class=\"at-middle\">3</td>\n</tr>\n</tbody>\n</table>\n</div>\n"},
+		{"definition list", "Bisque\n: fired once", "<dl>\n<dt>Bisque</dt>\n<dd>fired once</dd>\n</dl>\n"},
+		{"footnote", "Stir.[^a]\n\n[^a]: At *every* load.",
+			"<p>Stir.<sup id=\"fnref:1\"><a href=\"#fn:1\" class=\"note-mark\" role=\"doc-noteref\">1</a></sup></p>\n" +
+				"<div class=\"footnotes\" role=\"doc-endnotes\">\n<hr>\n<ol>\n<li id=\"fn:1\">\n<p>At <em>every</em> load.&#160;<a href=\"#fnref:1\" class=\"note-back\" role=\"doc-backlink\">&#x21a9;&#xfe0e;</a></p>\n</li>\n</ol>\n</div>\n"},
+		{"plain samples", "    a < b\n\n```\n<c>\n```\n\n```text\nd\n```",
+			"<pre class=\"sample\" tabindex=\"0\"><code>a &lt; b\n</code></pre>\n<pre class=\"sample\" tabindex=\"0\"><code>&lt;c&gt;\n</code></pre>\n<pre class=\"sample\" tabindex=\"0\"><code>d\n</code></pre>\n"},
+		{"windows line ends", "## A {#b}\r\n\r\n```caution Dust\r\nWet *it*.\r\n```\r\n\r\n[x](#b)\r\n",
+			"<h2 id=\"b\">A</h2>\n<section class=\"caution\">\nDust 1|\n<p>Wet <em>it</em>.</p>\n</section>\n<p><a href=\"#b\">x</a></p>\n"},
+	}
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) {
+			if got := string(read(t, test.source).HTML); got != test.want {
+				t.Errorf("source %q\ngot:  %q\nwant: %q", test.source, got, test.want)
+			}
+		})
+	}
+}
+
+// TestDocument looks at what is kept beside the HTML.
+func TestDocument(t *testing.T) {
+	d := read(t, strings.Join([]string{
+		"## First *part*", "",
+		"[s](../wash/strength.md#how), [h](../../home.md), [self](#first-part), [g](glossary:bisque)", "",
+		"![jar](../../pictures/jar.svg) and ![jar](../../pictures/jar.svg)", "",
+		"```caution", "Wear a mask.", "```", "",
+		"```calculator slip-density", "```", "",
+		"```calculator slip-density", "```", "",
+		"```question", "ask: Why?", "answers:", "- {text: a, because: b, right: true}", "- {text: c, because: d}", "```",
+	}, "\n"))
+	if want := []Heading{{Level: 2, ID: "first-part", Text: "First part", Offset: 0}}; !slices.Equal(d.Headings, want) {
+		t.Errorf("headings %v, want %v", d.Headings, want)
+	}
+	if want := []Link{{To: "units/wash/strength.md", Fragment: "how", Offset: 17}, {To: "home.md", Offset: 47}}; !slices.Equal(d.Links, want) {
+		t.Errorf("links %v, want %v", d.Links, want)
+	}
+	if d.Pictures != 2 || !slices.Equal(d.Shown, []string{"pictures/jar.svg"}) {
+		t.Errorf("%d pictures, %v", d.Pictures, d.Shown)
+	}
+	if d.Cautions != 1 || d.Questions != 1 || !slices.Equal(d.Calculators, []string{"slip-density"}) {
+		t.Errorf("%d cautions, %d questions, calculators %v", d.Cautions, d.Questions, d.Calculators)
+	}
+}
+
+// TestParseTogether reads one page on many goroutines; the race detector and
+// equal results show that they share nothing.
+func TestParseTogether(t *testing.T) {
+	source := "## A\n\n[x][y] \"q\"\n\n[y]: ../../home.md\n\n````caution C\n- b\n\n```batch\nBall clay 50\n```\n````\n"
+	want := string(read(t, source).HTML)
+	var all sync.WaitGroup
+	for range 16 {
+		all.Go(func() {
+			for range 8 {
+				if d, _ := Parse(lesson(source), around{}); string(d.HTML) != want {
+					t.Errorf("got %q, want %q", d.HTML, want)
+				}
+			}
+		})
+	}
+	all.Wait()
+}

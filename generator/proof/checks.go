@@ -1,0 +1,84 @@
+package proof
+
+import (
+	"fmt"
+	"maps"
+	"slices"
+
+	"slipbook/generator/course"
+	"slipbook/generator/finding"
+	"slipbook/generator/markup"
+)
+
+// checkFragments reports links to headings that the page they lead to does not
+// have. That the page itself is there, markup has checked.
+func checkFragments(documents []*markup.Document) finding.List {
+	byFile := make(map[string]*markup.Document, len(documents))
+	for _, d := range documents {
+		byFile[d.Page.File] = d
+	}
+	var all finding.List
+	for _, d := range documents {
+		var lines *finding.Lines
+		for _, l := range d.Links {
+			to, ok := byFile[l.To]
+			if l.Fragment == "" || ok && to.HasHeading(l.Fragment) {
+				continue
+			}
+			if lines == nil {
+				lines = finding.NewLines(d.Page.Source)
+			}
+			line, column := lines.At(l.Offset)
+			f := finding.Finding{
+				File: d.Page.File, Line: line, Column: column, Rule: finding.LinkTarget,
+				Text: fmt.Sprintf("link to #%s: %s has no such heading", l.Fragment, l.To),
+				Do:   "Link to the page without a heading.",
+			}
+			if ok {
+				f.Do = to.HeadingHelp()
+			}
+			all = append(all, f)
+		}
+	}
+	return all
+}
+
+// checkLessons warns of lessons that do not say what they are for or let nobody
+// find out whether it was understood.
+func checkLessons(documents []*markup.Document) finding.List {
+	var all finding.List
+	warn := func(d *markup.Document, rule *finding.Rule, text, do string) {
+		all = append(all, finding.Finding{File: d.Page.File, Line: 1, Column: 1, Rule: rule, Text: text, Do: do})
+	}
+	for _, d := range documents {
+		if d.Page.Kind != course.LessonPage {
+			continue
+		}
+		if len(d.Page.Head.Teaches) == 0 {
+			warn(d, finding.LessonAim, "this lesson does not say what it teaches",
+				"Add “teaches:” to its opening block, with a list of what the student will be able to do.")
+		}
+		if d.Questions == 0 {
+			warn(d, finding.LessonQuestion, "this lesson has no question", "Add a block ```question with the answers that are often given.")
+		}
+	}
+	return all
+}
+
+// checkPictures warns of files in the pictures folder that no page shows.
+func checkPictures(c *course.Course, documents []*markup.Document) finding.List {
+	shown := make(map[string]bool)
+	for _, d := range documents {
+		for _, path := range d.Shown {
+			shown[path] = true
+		}
+	}
+	var all finding.List
+	for _, path := range slices.Sorted(maps.Keys(c.Pictures)) {
+		if !shown[path] {
+			all = append(all, finding.Finding{File: path, Line: 1, Column: 1, Rule: finding.UnshownPicture,
+				Text: "no page shows this picture", Do: "Show it where it teaches something, or take the file away."})
+		}
+	}
+	return all
+}
