@@ -1,0 +1,50 @@
+package shelf
+
+import (
+	"fmt"
+	"io/fs"
+	"path"
+	"slices"
+	"strings"
+)
+
+// order checks the addresses of files and gives them sorted. An address is a
+// clean relative path with slashes; one that could leave the folder, means
+// something else on another system, or stands where another needs a folder is
+// an error.
+func order(files map[string][]byte) ([]string, error) {
+	names := make([]string, 0, len(files))
+	for name := range files {
+		names = append(names, name)
+	}
+	slices.Sort(names)
+	for _, name := range names {
+		if err := check(name, files); err != nil {
+			return nil, err
+		}
+	}
+	return names, nil
+}
+
+// check judges one address among all of them.
+func check(name string, files map[string][]byte) error {
+	if !fs.ValidPath(name) || name == "." {
+		return fmt.Errorf("the address %q cannot be written: it must be a relative path with slashes, with no empty part and no \".\" or \"..\" in it", name)
+	}
+	if strings.ContainsFunc(name, forbidden) {
+		return fmt.Errorf("the address %q cannot be written: backslashes, colons and control characters mean something else on some systems", name)
+	}
+	if name == Marker || strings.HasPrefix(name, Marker+"/") {
+		return fmt.Errorf("the address %q cannot be written: that name is the marker of a publish", name)
+	}
+	for above := path.Dir(name); above != "."; above = path.Dir(above) {
+		if _, taken := files[above]; taken {
+			return fmt.Errorf("the address %q cannot be written: %q is a file, so it cannot be a folder too", name, above)
+		}
+	}
+	return nil
+}
+
+func forbidden(r rune) bool {
+	return r < 0x20 || r == 0x7f || r == '\\' || r == ':'
+}

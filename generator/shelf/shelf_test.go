@@ -1,0 +1,237 @@
+package shelf
+
+import (
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+)
+
+// tree reads a folder back: files by address, folders with a slash at the end,
+// links as "-> target".
+func tree(t *testing.T, root string) map[string]string {
+	t.Helper()
+	got := map[string]string{}
+	err := filepath.WalkDir(root, func(name string, e fs.DirEntry, err error) error {
+		if err != nil || name == root {
+			return err
+		}
+		rel, err := filepath.Rel(root, name)
+		if err != nil {
+			return err
+		}
+		switch rel = filepath.ToSlash(rel); {
+		case e.IsDir():
+			got[rel+"/"] = ""
+		case e.Type()&fs.ModeSymlink != 0:
+			to, err := os.Readlink(name)
+			got[rel] = "-> " + to
+			return err
+		default:
+			data, err := os.ReadFile(name)
+			got[rel] = string(data)
+			return err
+		}
+		return nil
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return got
+}
+
+// put writes files below root, making folders.
+func put(t *testing.T, root string, files map[string]string) {
+	t.Helper()
+	for name, data := range files {
+		full := filepath.Join(root, name)
+		if err := os.MkdirAll(filepath.Dir(full), 0o755); err != nil {
+			t.Fatal(err)
+		}
+		if err := os.WriteFile(full, []byte(data), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+}
+
+func same(t *testing.T, got, want map[string]string) {
+	t.Helper()
+	if d := cmp.Diff(want, got); d != "" {
+		t.Errorf("folder differs (-want +got):\n%s", d)
+	}
+}
+
+// noLitter checks that parent holds only these names.
+func noLitter(t *testing.T, parent string, want ...string) {
+	t.Helper()
+	entries, err := os.ReadDir(parent)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var got []string
+	for _, e := range entries {
+		got = append(got, e.Name())
+	}
+	if d := cmp.Diff(want, got); d != "" {
+		t.Errorf("beside the handbook (-want +got):\n%s", d)
+	}
+}
+
+var pages = map[string][]byte{"index.html": []byte("home"), "slip/index.html": []byte("slip"), "slip/a/b.html": []byte("b")}
+
+var planted = map[string]string{
+	"index.html": "home", "slip/": "", "slip/index.html": "slip", "slip/a/": "", "slip/a/b.html": "b",
+	Marker: markerText,
+}
+
+func TestReplaceWrites(t *testing.T) {
+	for _, c := range []struct {
+		name   string
+		before map[string]string // nil: absent
+		extra  map[string]string // what stays besides
+	}{
+		{"absent", nil, nil},
+		{"empty but for dot files", map[string]string{".gitkeep": "", ".git/refs/x": "1"},
+			map[string]string{".gitkeep": "", ".git/": "", ".git/refs/": "", ".git/refs/x": "1"}},
+		{"published before", map[string]string{Marker: "old words", "old.html": "old", "slip/old.html": "old", ".htaccess": "deny"},
+			map[string]string{".htaccess": "deny"}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			parent := t.TempDir()
+			dir := filepath.Join(parent, "public")
+			put(t, dir, c.before)
+			if err := Replace(dir, pages); err != nil {
+				t.Fatal(err)
+			}
+			want := map[string]string{}
+			for _, m := range []map[string]string{planted, c.extra} {
+				for k, v := range m {
+					want[k] = v
+				}
+			}
+			same(t, tree(t, dir), want)
+			noLitter(t, parent, "public")
+			if err := Replace(dir, pages); err != nil {
+				t.Fatalf("second time: %v", err)
+			}
+			same(t, tree(t, dir), want)
+			noLitter(t, parent, "public")
+		})
+	}
+}
+
+func TestReplaceMakesFoldersAbove(t *testing.T) {
+	dir := filepath.Join(t.TempDir(), "a", "b", "public")
+	if err := Replace(dir, pages); err != nil {
+		t.Fatal(err)
+	}
+	same(t, tree(t, dir), planted)
+}
+
+func TestReplaceFollowsALinkToTheFolder(t *testing.T) {
+	parent := t.TempDir()
+	real := filepath.Join(parent, "real")
+	put(t, real, map[string]string{".gitkeep": ""})
+	link := filepath.Join(parent, "public")
+	if err := os.Symlink("real", link); err != nil {
+		t.Fatal(err)
+	}
+	if err := Replace(link, pages); err != nil {
+		t.Fatal(err)
+	}
+	if to, err := os.Readlink(link); err != nil || to != "real" {
+		t.Errorf("the link is now %q, %v", to, err)
+	}
+	if _, err := os.Stat(filepath.Join(real, "index.html")); err != nil {
+		t.Error(err)
+	}
+	noLitter(t, parent, "public", "real")
+}
+
+func TestReplaceManyFiles(t *testing.T) {
+	files := map[string][]byte{}
+	for i := range 2000 {
+		files[fmt.Sprintf("unit-%d/lesson-%d.html", i%40, i)] = []byte(fmt.Sprint(i))
+	}
+	dir := filepath.Join(t.TempDir(), "public")
+	if err := Replace(dir, files); err != nil {
+		t.Fatal(err)
+	}
+	got := tree(t, dir)
+	for name, data := range files {
+		if got[name] != string(data) {
+			t.Fatalf("%s holds %q", name, got[name])
+		}
+	}
+	if want := 2000 + 40 + 1; len(got) != want {
+		t.Errorf("%d names, want %d", len(got), want)
+	}
+}
+
+// failing stands for a disk that cannot take the last step.
+func failing(fresh, old string) (string, error) { return "", errors.New("the disk says no") }
+
+func TestReplaceFailureKeepsTheOldTree(t *testing.T) {
+	long := strings.Repeat("n", 300)
+	for _, c := range []struct {
+		name  string
+		files map[string][]byte
+		swap  swapper
+		want  string
+	}{
+		{"file cannot be written", map[string][]byte{"a.html": nil, "unit/" + long: nil}, swap, "could not be written, and"},
+		{"folder cannot be made", map[string][]byte{"a.html": nil, long + "/a.html": nil}, swap, "could not be written, and"},
+		{"last step fails", pages, failing, "was left as it was: the disk says no"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			parent := t.TempDir()
+			dir := filepath.Join(parent, "public")
+			put(t, dir, map[string]string{Marker: "m", "old.html": "old", ".htaccess": "deny"})
+			before := tree(t, dir)
+			err := replace(dir, c.files, c.swap)
+			if err == nil || !strings.Contains(err.Error(), c.want) {
+				t.Errorf("error %v, want %q in it", err, c.want)
+			}
+			same(t, tree(t, dir), before)
+			noLitter(t, parent, "public")
+		})
+	}
+}
+
+func TestReplaceBelowAFile(t *testing.T) {
+	parent := t.TempDir()
+	put(t, parent, map[string]string{"notes.txt": "mine"})
+	err := Replace(filepath.Join(parent, "notes.txt", "public"), pages)
+	if err == nil || !strings.Contains(err.Error(), "could not be") {
+		t.Errorf("error %v", err)
+	}
+	same(t, tree(t, parent), map[string]string{"notes.txt": "mine"})
+}
+
+// contains says whether all parts are in s.
+func contains(s string, parts ...string) bool {
+	for _, p := range parts {
+		if !strings.Contains(s, p) {
+			return false
+		}
+	}
+	return true
+}
+
+func BenchmarkReplace(b *testing.B) {
+	files := map[string][]byte{}
+	for i := range 2000 {
+		files[fmt.Sprintf("unit-%d/lesson-%d.html", i%40, i)] = make([]byte, 20_000)
+	}
+	dir := filepath.Join(b.TempDir(), "public")
+	for b.Loop() {
+		if err := Replace(dir, files); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

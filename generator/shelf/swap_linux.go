@@ -1,0 +1,34 @@
+package shelf
+
+import (
+	"errors"
+	"os"
+
+	"golang.org/x/sys/unix"
+)
+
+// swap exchanges two folders in one step: whoever asks for a page gets it from
+// the old tree or from the new one. File systems that cannot (some over
+// networks) get two renames.
+func swap(fresh, old string) (spent string, err error) {
+	err = unix.Renameat2(unix.AT_FDCWD, fresh, unix.AT_FDCWD, old, unix.RENAME_EXCHANGE)
+	if errors.Is(err, unix.ENOSYS) || errors.Is(err, unix.EINVAL) || errors.Is(err, unix.EOPNOTSUPP) {
+		return twoRenames(fresh, old)
+	}
+	return fresh, err
+}
+
+// flush makes everything written below root safe on the disk before it takes
+// the old tree's place: one call for the file system instead of one a file,
+// which for 2,000 pages is the difference between a moment and a minute.
+func flush(root string) error {
+	d, err := os.Open(root)
+	if err != nil {
+		return err
+	}
+	defer d.Close()
+	return unix.Syncfs(int(d.Fd()))
+}
+
+// flushFile has nothing to do: flush does it for all files at once.
+func flushFile(*os.File) error { return nil }
