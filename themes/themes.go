@@ -7,16 +7,20 @@ package themes
 
 import (
 	"embed"
+	"fmt"
 	"io/fs"
+	"slices"
+	"strings"
 )
 
 //go:embed all:studio
 var folders embed.FS
 
-// Open gives the folder of the theme with this name.
+// Open gives the folder of the theme with this name. The error for a name that
+// no theme has lists those that there are.
 func Open(name string) (fs.FS, error) {
-	if _, err := fs.Stat(folders, name+"/words.yaml"); err != nil {
-		return nil, err
+	if !slices.Contains(Names(), name) {
+		return nil, fmt.Errorf("there is no theme %q; choose one of: %s", name, strings.Join(Names(), ", "))
 	}
 	return fs.Sub(folders, name)
 }

@@ -2,11 +2,24 @@
 // styles bundled by esbuild, the calculators compiled to WebAssembly, the
 // icons. It exists so that everything a page loads has a name made from its
 // content, and may be kept by a browser for ever.
+//
+// The rules the compiler cannot check: the same theme and the same sources of
+// the calculators give the same bytes under the same names; a bundle is never
+// changed once made, so pages may be laid out from it in parallel.
 package assets
 
-// Shelf address and bytes of everything made, and where pages find it.
-//
-// Bundle is the shared files of a handbook.
+import (
+	"crypto/sha256"
+	"encoding/base32"
+	"encoding/base64"
+	"fmt"
+	"io/fs"
+	"path"
+	"strings"
+)
+
+// Bundle is the shared files of a handbook: address and bytes of everything
+// made, and where pages find it.
 type Bundle struct {
 	Files map[string][]byte // by address from the handbook's root: "assets/page-1A2B3C4D.css"
 	Style string            // address of the style sheet of every page
@@ -20,4 +33,76 @@ type Desk struct {
 	Script  string // the classic script that drives the forms
 	Engine  string // gzipped WebAssembly under a .bin name, fetched over http(s)
 	Carried string // classic script with the same bytes in base64, for file:
+}
+
+// The files that a theme gives by these names.
+const (
+	styleFile = "styles/studio.css"
+	pageFile  = "scripts/page.ts"
+	deskFile  = "scripts/calculator.ts"
+	iconFile  = "icons/icon.svg"
+)
+
+// folder is where the shared files are published.
+const folder = "assets"
+
+// carriedName is the one global that the carried script sets; the theme's
+// scripts/engine.ts reads it.
+const carriedName = "carriedCalculators"
+
+// Make bundles what a theme's pages share. codeStyles are the colours of code
+// samples and stand at the end of the style sheet; engine is what Calculators
+// gave. A theme must have styles/studio.css, scripts/calculator.ts and
+// icons/icon.svg; scripts/page.ts may be left out. The error names every fault
+// that was found, each with its file, line and column in the theme.
+func Make(theme fs.FS, codeStyles string, engine []byte) (*Bundle, error) {
+	b := &Bundle{Files: map[string][]byte{}}
+	made, err := bundle(theme, codeStyles)
+	if err != nil {
+		return nil, err
+	}
+	for _, m := range made {
+		b.Files[m.address] = m.data
+		switch m.from {
+		case styleFile:
+			b.Style = m.address
+		case pageFile:
+			b.Page = m.address
+		case deskFile:
+			b.Desk.Script = m.address
+		}
+	}
+	b.Desk.Engine = b.keep("calculators.bin", engine)
+	b.Desk.Carried = b.keep("calculators.js", carriedScript(engine))
+	icon, err := fs.ReadFile(theme, iconFile)
+	if err != nil {
+		return nil, missing(iconFile)
+	}
+	b.Icon = b.keep(path.Base(iconFile), icon)
+	return b, nil
+}
+
+// missing says that a theme lacks a file.
+func missing(file string) error {
+	return fmt.Errorf("%s: the theme has no such file; every theme needs it", file)
+}
+
+// carriedScript writes the calculators as a classic script, which browsers run
+// from a page opened as a file, where they refuse to fetch.
+func carriedScript(engine []byte) []byte {
+	return []byte("globalThis." + carriedName + "=\"" + base64.StdEncoding.EncodeToString(engine) + "\"\n")
+}
+
+// keep adds a file under a name made from its content and gives its address.
+func (b *Bundle) keep(name string, data []byte) string {
+	ext := path.Ext(name)
+	address := path.Join(folder, strings.TrimSuffix(name, ext)+"-"+fingerprint(data)+ext)
+	b.Files[address] = data
+	return address
+}
+
+// fingerprint is eight letters and digits that change whenever data does.
+func fingerprint(data []byte) string {
+	sum := sha256.Sum256(data)
+	return base32.StdEncoding.EncodeToString(sum[:5])
 }

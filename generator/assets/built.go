@@ -1,0 +1,101 @@
+//go:build !carried
+
+package assets
+
+import (
+	"bytes"
+	"errors"
+	"fmt"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+)
+
+// A release build carries the finished calculators and needs no Go where it
+// runs: "go generate ./generator/assets" writes carried.bin beside this file,
+// then "go build -tags carried -trimpath ./generator" takes it in.
+//
+//go:generate go run ./carry carried.bin
+
+// Calculators compiles the calculators to WebAssembly and gives them gzipped.
+// The result is kept in the user's folder for such things, under a digest of
+// the sources and the Go version, so that only a change costs a compilation.
+// It works inside a checkout of slipbook, from any folder of it.
+func Calculators() ([]byte, error) {
+	here, err := os.Getwd()
+	if err != nil {
+		return nil, fmt.Errorf("compiling the calculators: %w", err)
+	}
+	root, err := moduleRoot(here)
+	if err != nil {
+		return nil, err
+	}
+	version, err := goVersion(root)
+	if err != nil {
+		return nil, err
+	}
+	digest, err := digestOf(os.DirFS(root), version)
+	if err != nil {
+		return nil, fmt.Errorf("compiling the calculators: %w", err)
+	}
+	return keptOr(keepingFolder(), digest, func() ([]byte, error) {
+		wasm, err := compile(root)
+		if err != nil {
+			return nil, err
+		}
+		return pack(wasm)
+	})
+}
+
+// moduleRoot walks up from a folder to the one that holds slipbook's go.mod.
+func moduleRoot(from string) (string, error) {
+	for dir := from; ; dir = filepath.Dir(dir) {
+		mod, err := os.ReadFile(filepath.Join(dir, "go.mod"))
+		if err == nil && bytes.HasPrefix(mod, []byte("module slipbook\n")) {
+			return dir, nil
+		}
+		if dir == filepath.Dir(dir) {
+			return "", fmt.Errorf("the calculators cannot be compiled: %s is not inside a checkout of slipbook. "+
+				"Run slipbook from its checkout, or use a release build, which carries them", from)
+		}
+	}
+}
+
+// goVersion asks the Go tool for its version, which decides the bytes.
+func goVersion(root string) (string, error) {
+	cmd := exec.Command("go", "env", "GOVERSION")
+	cmd.Dir = root
+	out, err := cmd.Output()
+	if errors.Is(err, exec.ErrNotFound) {
+		return "", errors.New("the calculators cannot be compiled: there is no go command on the PATH. " +
+			"Install Go, or use a release build, which carries them")
+	}
+	if err != nil {
+		return "", fmt.Errorf("asking Go for its version: %w", err)
+	}
+	return strings.TrimSpace(string(out)), nil
+}
+
+// compile builds the reactor with fixed flags and a cleared environment of Go
+// switches, so that every machine gets the same bytes.
+func compile(root string) ([]byte, error) {
+	dir, err := os.MkdirTemp("", "slipbook-")
+	if err != nil {
+		return nil, fmt.Errorf("compiling the calculators: %w", err)
+	}
+	defer os.RemoveAll(dir)
+	out := filepath.Join(dir, "calculators.wasm")
+	cmd := exec.Command("go", "build", "-buildmode=c-shared", "-trimpath", "-buildvcs=false", "-ldflags=-s -w",
+		"-o", out, "./calculators/wasm")
+	cmd.Dir = root
+	cmd.Env = append(os.Environ(), "GOOS=wasip1", "GOARCH=wasm", "GOFLAGS=", "GOWASM=", "GOEXPERIMENT=", "GOWORK=off", "CGO_ENABLED=0")
+	if said, err := cmd.CombinedOutput(); err != nil {
+		return nil, fmt.Errorf("compiling the calculators: %w\n%s", err, bytes.TrimSpace(said))
+	}
+	wasm, err := os.ReadFile(out)
+	if err != nil {
+		return nil, fmt.Errorf("compiling the calculators: %w", err)
+	}
+	return wasm, nil
+}

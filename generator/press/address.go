@@ -1,0 +1,43 @@
+package press
+
+import "strings"
+
+// The addresses of pages that no Markdown file holds, from the root.
+const (
+	homeAddress        = "index.html"
+	contentsAddress    = "contents.html"
+	glossaryAddress    = "glossary.html"
+	notFoundAddress    = "404.html"
+	calculatorsAddress = "calculators/index.html"
+)
+
+// stateAddress is where the page of a clay state is published.
+func stateAddress(id string) string { return "states/" + id + ".html" }
+
+// calculatorAddress is where the page of a calculator is published.
+func calculatorAddress(name string) string { return "calculators/" + name + ".html" }
+
+// termAddress is where a term of the glossary is explained.
+func termAddress(id string) string { return glossaryAddress + "#" + id }
+
+// relative gives the address of to as it is written in the page from, both
+// counted from the handbook's root: from "slip/index.html" to
+// "glossary.html#bisque" it is "../glossary.html#bisque". A place on the page
+// itself is its bare fragment. An empty to stays empty, since it stands for a
+// file that the handbook does not have.
+func relative(from, to string) string {
+	if to == "" {
+		return ""
+	}
+	if rest, same := strings.CutPrefix(to, from+"#"); same {
+		return "#" + rest
+	}
+	for {
+		folder, rest, ok := strings.Cut(from, "/")
+		if !ok || !strings.HasPrefix(to, folder+"/") {
+			break
+		}
+		from, to = rest, to[len(folder)+1:]
+	}
+	return strings.Repeat("../", strings.Count(from, "/")) + to
+}

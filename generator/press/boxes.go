@@ -1,0 +1,237 @@
+package press
+
+import (
+	"fmt"
+	"strings"
+
+	"slipbook/calculators/catalog"
+	"slipbook/calculators/quantity"
+	"slipbook/generator/markup"
+)
+
+// firstBoxes is how many boxes a list starts with: three test bars are what
+// every instructor asks for.
+const firstBoxes = 3
+
+// choiceView is one input, or a group of alternatives with "or" between them.
+type choiceView struct{ Sides [][]boxView }
+
+// Several says whether there is a choice at all.
+func (c choiceView) Several() bool { return len(c.Sides) > 1 }
+
+// boxView is one input of a form.
+type boxView struct {
+	ID      string
+	Name    string
+	Label   string
+	Help    string
+	Still   string // what is called still to fill when it is blank
+	Default string // as typed, in the course's style
+	Group   string
+	Side    string
+	List    bool
+	Most    int        // of a list: how many boxes it may have
+	Unit    string     // the only unit; empty for none and for several
+	Units   []unitView // to choose from; empty unless several
+	Values  []valueView
+}
+
+// unitView is one unit of a chooser.
+type unitView struct {
+	ID     string
+	Chosen bool
+}
+
+// valueView is one box to type in.
+type valueView struct {
+	ID, Box, Name, Mode string
+	Count               int // in a list, from 1
+	Text                string
+}
+
+// choices makes the boxes of a form, groups of alternatives together, parted
+// into those in sight and those behind "more". id is the calculator's.
+func (p *Press) choices(c *catalog.Calculator, fill []markup.Setting, id string) (first, more []choiceView) {
+	filled := map[string]string{}
+	for _, f := range fill {
+		filled[f.Name] = strings.TrimSpace(f.Value)
+	}
+	var last *catalog.Input
+	for n := range c.Inputs {
+		in := &c.Inputs[n]
+		part := &more
+		if in.First {
+			part = &first
+		}
+		box := p.box(c, in, filled[in.Name], id)
+		switch {
+		case last == nil || in.Group == "" || in.Group != last.Group || in.First != last.First:
+			*part = append(*part, choiceView{[][]boxView{{box}}})
+		default:
+			join(&(*part)[len(*part)-1], box)
+		}
+		last = in
+	}
+	return first, more
+}
+
+// join adds a box to a group: to its last side, or as a new one.
+func join(c *choiceView, box boxView) {
+	last := len(c.Sides) - 1
+	if c.Sides[last][0].Side == box.Side {
+		c.Sides[last] = append(c.Sides[last], box)
+		return
+	}
+	c.Sides = append(c.Sides, []boxView{box})
+}
+
+// box makes the view of one input. A value that the lesson filled in stands in
+// the box with its unit chosen; else a constant stands there, and what differs
+// from pot to pot is blank. The default of an alternative is not written into
+// its box, since the catalog lets it stand in when the whole group is blank.
+func (p *Press) box(c *catalog.Calculator, in *catalog.Input, filled, id string) boxView {
+	b := boxView{
+		ID:    id + "." + in.Name,
+		Name:  in.Name,
+		Label: in.Label,
+		Help:  in.Help,
+		Still: quoted(in.Label),
+		List:  in.List,
+		Group: in.Group,
+	}
+	if in.Group == "" {
+		b.Default = p.written(in.Default)
+	} else {
+		b.Side = sideOf(in)
+		b.Still = alternatives(c, in)
+	}
+	texts := []string{b.Default}
+	if in.List {
+		b.Most = in.Most
+		texts = make([]string, min(firstBoxes, in.Most))
+	}
+	unit := ""
+	if filled != "" {
+		copyOver(&texts, pieces(filled, in.List))
+		unit = takeUnits(texts, in.Kind)
+	}
+	b.Unit, b.Units = unitsFor(in.Kind, unit)
+	for n, text := range texts {
+		v := valueView{ID: b.ID, Box: b.ID, Name: in.Name, Mode: keypad(in), Count: n + 1, Text: text}
+		if n > 0 {
+			v.ID = fmt.Sprintf("%s.%d", b.ID, n+1)
+		}
+		b.Values = append(b.Values, v)
+	}
+	return b
+}
+
+// copyOver puts texts into the first places of boxes, more boxes if need be.
+func copyOver(boxes *[]string, texts []string) {
+	n := copy(*boxes, texts)
+	*boxes = append(*boxes, texts[n:]...)
+}
+
+// sideOf names the side of an alternative; one that stands alone is its own.
+func sideOf(in *catalog.Input) string {
+	if in.Side == "" {
+		return in.Name
+	}
+	return in.Side
+}
+
+// alternatives words what of a group is still to fill: “Volume” or “People”.
+func alternatives(c *catalog.Calculator, of *catalog.Input) string {
+	var labels, sides []string
+	for i := range c.Inputs {
+		in := &c.Inputs[i]
+		if in.Group != of.Group {
+			continue
+		}
+		if n := len(sides); n > 0 && sides[n-1] == sideOf(in) {
+			labels[n-1] += " + " + quoted(in.Label)
+			continue
+		}
+		sides = append(sides, sideOf(in))
+		labels = append(labels, quoted(in.Label))
+	}
+	return strings.Join(labels, " / ")
+}
+
+func quoted(text string) string { return "“" + text + "”" }
+
+// written gives a number of the catalog, which is declared with a point, as
+// the course writes it.
+func (p *Press) written(number string) string {
+	if p.settings.Style.Decimal == ',' {
+		return strings.Replace(number, ".", ",", 1)
+	}
+	return number
+}
+
+// pieces parts the text of a list into one text a box, where it is plain how:
+// at semicolons, else at spaces between bare numbers. What is not plain stays
+// in one box, and the catalog reads it as it reads it anywhere.
+func pieces(text string, list bool) []string {
+	if !list {
+		return []string{text}
+	}
+	if strings.Contains(text, ";") {
+		var parts []string
+		for part := range strings.SplitSeq(text, ";") {
+			parts = append(parts, strings.TrimSpace(part))
+		}
+		return parts
+	}
+	if strings.Trim(text, "0123456789., ") == "" {
+		return strings.Fields(text)
+	}
+	return []string{text}
+}
+
+// takeUnits takes the unit off the texts when all of them name the same one
+// that a chooser offers, and gives it; "" leaves the texts as they are.
+func takeUnits(texts []string, kind quantity.Kind) string {
+	for _, u := range quantity.Units(kind) {
+		if u.ID == "1" {
+			continue
+		}
+		bare, named := make([]string, len(texts)), true
+		for n, text := range texts {
+			number, ok := strings.CutSuffix(text, u.ID)
+			number = strings.TrimSpace(number)
+			named = named && (text == "" || ok && number != "" && strings.Trim(number[len(number)-1:], "0123456789") == "")
+			bare[n] = number
+		}
+		if named {
+			copy(texts, bare)
+			return u.ID
+		}
+	}
+	return ""
+}
+
+// unitsFor gives the chooser of a kind, with one of its units chosen, or the
+// only unit it has.
+func unitsFor(kind quantity.Kind, chosen string) (only string, chooser []unitView) {
+	units := quantity.Units(kind)
+	if len(units) == 1 {
+		return shownUnit(units[0].ID), nil
+	}
+	for n, u := range units {
+		chooser = append(chooser, unitView{u.ID, u.ID == chosen || chosen == "" && n == 0})
+	}
+	return "", chooser
+}
+
+// keypad says which keys a phone should offer. Fractions and lists need the
+// space and the stroke, which the keypad for decimals lacks.
+func keypad(in *catalog.Input) string {
+	switch {
+	case in.Whole:
+		return "numeric"
+	case in.List, in.Kind == quantity.Length:
+		return "text"
+	}
+	return "decimal"
+}

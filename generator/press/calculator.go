@@ -1,0 +1,175 @@
+package press
+
+import (
+	"fmt"
+	"html/template"
+	"strings"
+
+	"slipbook/calculators/catalog"
+	"slipbook/calculators/formula"
+	"slipbook/generator/finding"
+	"slipbook/generator/markup"
+)
+
+// calculatorView is a calculator as its part prints it: the form, and what
+// stands on the page without scripts as well.
+type calculatorView struct {
+	ID       string // "calculator.1"; every id inside begins with it
+	Own      bool   // on its own page, whose heading names it
+	Name     string
+	Title    string
+	Purpose  string
+	Settings string // what the engine must know of the course, encoded
+	Cautions []string
+	Notes    []string
+
+	First, More []choiceView // boxes in sight at once, and behind "more"
+	Main, Aside []outputView // answers in sight, and behind "other scales"
+	Columns     []catalog.Column
+
+	Example  exampleView
+	Formulas []formulaView
+	Table    tableView
+}
+
+// outputView is the place of one answer.
+type outputView struct{ Name, Label, Unit string }
+
+// formulaView is one formula with its letters explained.
+type formulaView struct {
+	Math  template.HTML
+	Where []symbolView
+}
+
+// symbolView is a letter of a formula, or several, with what is meant.
+type symbolView struct {
+	Letter template.HTML
+	Means  string
+}
+
+// calculatorView makes the view of a calculator. fill is what a lesson filled
+// in; number tells apart the calculators of a page, from 1, and is 0 on the
+// calculator's own page. An input that the calculator does not have, and a
+// value that it refuses, are problems at their place in the lesson.
+func (p *Press) calculatorView(c *catalog.Calculator, fill []markup.Setting, number int) (any, []markup.Problem) {
+	if problems := p.checkFill(c, fill); len(problems) > 0 {
+		return nil, problems
+	}
+	v := calculatorView{
+		ID:       fmt.Sprintf("calculator.%d", number),
+		Own:      number == 0,
+		Name:     c.Name,
+		Title:    c.Title,
+		Purpose:  c.Purpose,
+		Settings: p.settings.Encode(),
+		Cautions: c.Cautions,
+		Notes:    c.Notes,
+		Columns:  withUnits(c.Columns),
+		Table:    printedTable(c, c.Printed(p.settings)),
+	}
+	v.First, v.More = p.choices(c, fill, v.ID)
+	v.Main, v.Aside = outputs(c)
+	v.Example = p.example(c, v.ID)
+	for _, f := range c.Formulas() {
+		v.Formulas = append(v.Formulas, shownFormula(f))
+	}
+	return v, nil
+}
+
+// shownFormula makes the view of a formula.
+func shownFormula(f formula.Formula) formulaView {
+	v := formulaView{Math: template.HTML(f.MathML())}
+	for _, s := range f.Where {
+		v.Where = append(v.Where, symbolView{letters(s.Letter), s.Means})
+	}
+	return v
+}
+
+// letters sets what follows an underline below the line: "V_1, V_2".
+func letters(text string) template.HTML {
+	var b strings.Builder
+	for n, piece := range strings.Split(template.HTMLEscapeString(text), "_") {
+		if n == 0 {
+			b.WriteString(piece)
+			continue
+		}
+		end := strings.IndexAny(piece+" ", " ,;")
+		b.WriteString("<sub>" + piece[:end] + "</sub>" + piece[end:])
+	}
+	return template.HTML(b.String())
+}
+
+// checkFill asks the calculator itself about what a lesson filled in. Boxes
+// that the lesson leaves to the student are no problem.
+func (p *Press) checkFill(c *catalog.Calculator, fill []markup.Setting) []markup.Problem {
+	var problems []markup.Problem
+	var given []catalog.Setting
+	for _, f := range fill {
+		if c.Input(f.Name) == nil {
+			problems = append(problems, unknownInput(c, f))
+			continue
+		}
+		given = append(given, catalog.Setting{Name: f.Name, Text: f.Value})
+	}
+	answer := catalog.Solve(c.Name, given, p.settings)
+	for _, f := range fill {
+		for _, e := range answer.Errors {
+			if e.Input == f.Name && strings.TrimSpace(f.Value) != "" && c.Input(f.Name) != nil {
+				problems = append(problems, markup.Problem{
+					Offset: f.ValueOffset,
+					Rule:   finding.CalculatorInput,
+					Text:   fmt.Sprintf("the calculator %s refuses %q for %s", c.Name, f.Value, f.Name),
+					Do:     e.Text,
+				})
+			}
+		}
+	}
+	return problems
+}
+
+// unknownInput says that a calculator has no input of a name, and which it has.
+func unknownInput(c *catalog.Calculator, f markup.Setting) markup.Problem {
+	names := make([]string, len(c.Inputs))
+	for i, in := range c.Inputs {
+		names[i] = in.Name
+	}
+	return markup.Problem{
+		Offset: f.NameOffset,
+		Rule:   finding.CalculatorInput,
+		Text:   fmt.Sprintf("the calculator %s has no input %q", c.Name, f.Name),
+		Do:     "Write one of its inputs: " + strings.Join(names, ", ") + ".",
+	}
+}
+
+// outputs parts the places of the answers into those in sight and the others.
+func outputs(c *catalog.Calculator) (inSight, aside []outputView) {
+	for _, o := range c.Outputs {
+		v := outputView{o.Name, o.Label, shownUnit(o.Unit)}
+		if o.Aside {
+			aside = append(aside, v)
+		} else {
+			inSight = append(inSight, v)
+		}
+	}
+	return inSight, aside
+}
+
+// shownUnit is a unit as it stands beside a number; "1" is none.
+func shownUnit(unit string) string {
+	if unit == "1" {
+		return ""
+	}
+	return unit
+}
+
+// withUnits puts the units of columns into their headings.
+func withUnits(columns []catalog.Column) []catalog.Column {
+	headed := make([]catalog.Column, len(columns))
+	for i, c := range columns {
+		if unit := shownUnit(c.Unit); unit != "" {
+			c.Label += ", " + unit
+		}
+		headed[i] = c
+	}
+	return headed
+}

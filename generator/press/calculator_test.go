@@ -1,0 +1,196 @@
+package press
+
+import (
+	"bytes"
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+
+	"slipbook/calculators/catalog"
+	"slipbook/generator/course"
+	"slipbook/generator/finding"
+	"slipbook/generator/markup"
+	"slipbook/themes"
+)
+
+// calculatorPress is a press with the real theme and an empty course.
+func calculatorPress(t *testing.T, decimal byte) *Press {
+	t.Helper()
+	theme, err := themes.Open("studio")
+	if err != nil {
+		t.Fatal(err)
+	}
+	p, err := New(&course.Course{Language: "en-GB", Decimal: decimal, Measures: "metric"}, theme)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return p
+}
+
+// printCalculator gives the HTML of a calculator block.
+func printCalculator(t *testing.T, p *Press, name string, number int, fill ...markup.Setting) string {
+	t.Helper()
+	view, problems := p.calculatorView(catalog.Find(name), fill, number)
+	if len(problems) > 0 {
+		t.Fatalf("problems: %+v", problems)
+	}
+	var out bytes.Buffer
+	if err := p.templates.ExecuteTemplate(&out, "calculator", view); err != nil {
+		t.Fatal(err)
+	}
+	return out.String()
+}
+
+func wantHolds(t *testing.T, html string, wanted ...string) {
+	t.Helper()
+	for _, want := range wanted {
+		if !strings.Contains(html, want) {
+			t.Errorf("lacks %s", want)
+		}
+	}
+	if t.Failed() {
+		t.Log(html)
+	}
+}
+
+func TestEveryCalculatorPrints(t *testing.T) {
+	p := calculatorPress(t, '.')
+	for _, c := range catalog.All() {
+		t.Run(c.Name, func(t *testing.T) {
+			html := printCalculator(t, p, c.Name, 1)
+			for _, in := range c.Inputs {
+				wantHolds(t, html, `name="`+in.Name+`"`, `data-input="`+in.Name+`"`)
+			}
+			for _, o := range c.Outputs {
+				wantHolds(t, html, `<output name="`+o.Name+`"`)
+			}
+			answer := catalog.Solve(c.Name, c.Example.Given, p.settings)
+			wantHolds(t, html, answer.Drawing, `data-calculator="`+c.Name+`"`, "<caption>", "<math")
+			for _, bad := range []string{" style=", "<script", "onclick", "ZgotmplZ", `href="/`} {
+				if strings.Contains(html, bad) {
+					t.Errorf("holds %s", bad)
+				}
+			}
+		})
+	}
+}
+
+func TestIDsAreUniqueOnAPage(t *testing.T) {
+	p := calculatorPress(t, '.')
+	seen := map[string]bool{}
+	for number := range 3 {
+		for piece := range strings.SplitSeq(printCalculator(t, p, "shrinkage-test", number), ` id="`) {
+			id, _, _ := strings.Cut(piece, `"`)
+			if strings.HasPrefix(id, "<") {
+				continue // before the first id
+			}
+			if seen[id] {
+				t.Errorf("id %q stands twice", id)
+			}
+			seen[id] = true
+		}
+	}
+	if len(seen) < 30 {
+		t.Errorf("only %d ids seen", len(seen))
+	}
+}
+
+func TestFilledInByALesson(t *testing.T) {
+	p := calculatorPress(t, '.')
+	html := printCalculator(t, p, "slip-density", 2, markup.Setting{Name: "tare", Value: "62.4 g"}, markup.Setting{Name: "volume", Value: "1 L"})
+	wantHolds(t, html,
+		`id="calculator.2.tare" name="tare" value="62.4"`,
+		`id="calculator.2.volume" name="volume" value="1"`,
+		`<option selected>L</option>`,
+		`data-input="tare" data-still="“Empty jar”" data-default="0"`,
+	)
+}
+
+func TestListFilledInByALesson(t *testing.T) {
+	p := calculatorPress(t, '.')
+	html := printCalculator(t, p, "shrinkage-test", 1, markup.Setting{Name: "plastic", Value: "10 cm; 10.1 cm"}, markup.Setting{Name: "dry", Value: "94 95 96 97"})
+	wantHolds(t, html,
+		`id="calculator.1.plastic" name="plastic" value="10"`, `id="calculator.1.plastic.2" name="plastic" value="10.1"`,
+		`id="calculator.1.plastic.3" name="plastic" value=""`, `<option selected>cm</option>`,
+		`id="calculator.1.dry.4" name="dry" value="97"`,
+	)
+}
+
+func TestConstantsFollowTheCourse(t *testing.T) {
+	html := printCalculator(t, calculatorPress(t, ','), "slip-density", 1)
+	wantHolds(t, html, `name="mass-resolution" value="0,1"`, `name="volume" value=""`, `data-settings="decimal=%2C&amp;measures=metric"`)
+}
+
+func TestWorkedExampleFillsTheForm(t *testing.T) {
+	p := calculatorPress(t, '.')
+	wantHolds(t, printCalculator(t, p, "slip-density", 1),
+		`href="?calculator=slip-density&amp;mass=212.4&amp;mass.unit=g&amp;tare=62.4&amp;tare.unit=g&amp;volume=100&amp;volume.unit=mL#calculator.1"`)
+	for _, c := range catalog.All() {
+		link := p.example(c, "calculator.1").Link
+		request, _, _ := strings.Cut(strings.TrimPrefix(link, "?"), "#")
+		answer := string(catalog.Respond([]byte(request), p.settings))
+		if strings.Contains(answer, "error.") || !strings.Contains(answer, "headline=") {
+			t.Errorf("%s: the example's link %s is answered %s", c.Name, link, answer)
+		}
+	}
+}
+
+func TestOwnPageHasHeadings(t *testing.T) {
+	p := calculatorPress(t, '.')
+	own, inLesson := printCalculator(t, p, "wash-mix", 0), printCalculator(t, p, "wash-mix", 1)
+	wantHolds(t, own, "<h2>A worked example</h2>", `aria-label="`)
+	wantHolds(t, inLesson, `aria-labelledby="calculator.1.name"`, "<details")
+	if strings.Contains(inLesson, "<h2") {
+		t.Error("a calculator in a lesson has headings, which may skip a level there")
+	}
+}
+
+func TestFaultsOfFilling(t *testing.T) {
+	p := calculatorPress(t, '.')
+	fill := []markup.Setting{
+		{Name: "weight", Value: "12", NameOffset: 10, ValueOffset: 18},
+		{Name: "tare", Value: "a spoon", NameOffset: 30, ValueOffset: 36},
+		{Name: "solids-density", Value: "0.5", NameOffset: 50, ValueOffset: 66},
+		{Name: "volume", Value: "", NameOffset: 80, ValueOffset: 88},
+	}
+	_, problems := p.calculatorView(catalog.Find("slip-density"), fill, 1)
+	type short struct {
+		Offset int
+		Text   string
+	}
+	var got []short
+	for _, problem := range problems {
+		got = append(got, short{problem.Offset, problem.Text})
+		if problem.Rule != finding.CalculatorInput || problem.Do == "" {
+			t.Errorf("problem without its rule or advice: %+v", problem)
+		}
+	}
+	want := []short{
+		{10, `the calculator slip-density has no input "weight"`},
+		{36, `the calculator slip-density refuses "a spoon" for tare`},
+		{66, `the calculator slip-density refuses "0.5" for solids-density`},
+	}
+	if diff := cmp.Diff(want, got); diff != "" {
+		t.Errorf("problems (-want +got):\n%s", diff)
+	}
+	if problems[0].Do != "Write one of its inputs: mass, tare, volume, water-mass, solids-density, temperature, mass-resolution, volume-tolerance." {
+		t.Errorf("advice %q", problems[0].Do)
+	}
+	if problems[2].Do != "Powder that is no heavier than water would float. Clay is about 2.6." {
+		t.Errorf("advice %q", problems[2].Do)
+	}
+}
+
+func TestLettersBelowTheLine(t *testing.T) {
+	for text, want := range map[string]string{
+		"d":        "d",
+		"V_1, V_2": "V<sub>1</sub>, V<sub>2</sub>",
+		"u_M":      "u<sub>M</sub>",
+		"a<b":      "a&lt;b",
+	} {
+		if got := string(letters(text)); got != want {
+			t.Errorf("%q became %q, want %q", text, got, want)
+		}
+	}
+}

@@ -1,0 +1,101 @@
+package press
+
+import (
+	"html/template"
+
+	"slipbook/generator/course"
+)
+
+// lessonView is a lesson: what it is for, what it needs, its words, and where
+// to go from it.
+type lessonView struct {
+	Shell         shell
+	Unit          link
+	Number, Of    int // lesson 2 of 4
+	Teaches       []string
+	Time          course.Duration
+	Needs         []string
+	Medium        link // to the medium's place on the page of the state it is best in
+	BestState     string
+	Technique     string
+	Body          template.HTML
+	Before, After []link
+}
+
+// lessonSheets are the lessons, in the order of their units.
+func (i *impression) lessonSheets() []sheet {
+	var sheets []sheet
+	for _, u := range i.course.Units {
+		for n, page := range u.Lessons {
+			sheets = append(sheets, sheet{page.Address, "lesson", func() (any, error) {
+				return i.lesson(u, n), nil
+			}})
+		}
+	}
+	return sheets
+}
+
+// lesson makes the view of the n-th lesson of a unit, from 0.
+func (i *impression) lesson(u *course.Unit, n int) lessonView {
+	page := u.Lessons[n]
+	v := lessonView{
+		Shell:     i.shell(i.aboutPage("lesson", page)),
+		Number:    n + 1,
+		Of:        len(u.Lessons),
+		Teaches:   page.Head.Teaches,
+		Time:      page.Head.TimeRequired,
+		Needs:     page.Head.Needs,
+		Technique: page.Head.Technique,
+		Body:      i.body(page),
+		Before:    i.before(page),
+		After:     i.after(page),
+	}
+	if u.Page != nil {
+		v.Unit = linkTo(page.Address, u.Page)
+	}
+	if m, ok := i.table.FindMedium(page.Head.Medium); ok {
+		if best, ok := i.table.FindState(m.Best); ok {
+			v.BestState = best.Name
+		}
+		v.Medium = link{Title: m.Name, Address: relative(page.Address, stateAddress(m.Best)+"#"+m.ID)}
+	}
+	return v
+}
+
+// before lists what a page's opening block asks for before it at the bench; in
+// want of that, the page before in reading order.
+func (i *impression) before(page *course.Page) []link {
+	if len(page.Head.Before) > 0 {
+		return i.links(page, page.Head.Before)
+	}
+	return i.neighbour(page, -1)
+}
+
+// after lists what comes after a page, likewise.
+func (i *impression) after(page *course.Page) []link {
+	if len(page.Head.After) > 0 {
+		return i.links(page, page.Head.After)
+	}
+	return i.neighbour(page, +1)
+}
+
+// links turns the pages that an opening block names into links.
+func (i *impression) links(from *course.Page, to []course.Link) []link {
+	var links []link
+	for _, l := range to {
+		if page, ok := i.pages[l.File]; ok {
+			links = append(links, linkTo(from.Address, page))
+		}
+	}
+	return links
+}
+
+// neighbour is the unit or lesson that many steps on in reading order, if
+// there is one. The home page is no work at the bench.
+func (i *impression) neighbour(page *course.Page, step int) []link {
+	n := i.place[page] + step
+	if n < 0 || n >= len(i.order) || i.order[n].Kind == course.HomePage {
+		return nil
+	}
+	return []link{linkTo(page.Address, i.order[n])}
+}

@@ -1,0 +1,307 @@
+package press
+
+import (
+	"bytes"
+	"maps"
+	"net/url"
+	"path"
+	"slices"
+	"strings"
+	"testing"
+
+	"golang.org/x/net/html"
+
+	"slipbook/calculators/catalog"
+	"slipbook/generator/assets"
+	"slipbook/generator/course"
+	"slipbook/generator/course/coursetest"
+	"slipbook/generator/markup"
+	"slipbook/generator/proof"
+	"slipbook/themes"
+)
+
+// small loads the course that tests share; each call gives a new one, which
+// the test may change.
+func small(t testing.TB) *course.Course {
+	t.Helper()
+	c, found := course.Load(coursetest.Small())
+	if found.Stop() {
+		t.Fatalf("the small course has faults: %v", found)
+	}
+	return c
+}
+
+// newPress makes a press for a course from the studio theme.
+func newPress(t testing.TB, c *course.Course) *Press {
+	t.Helper()
+	theme, err := themes.Open("studio")
+	if err != nil {
+		t.Fatal(err)
+	}
+	p, err := New(c, theme)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return p
+}
+
+// read parses every page of a course without faults.
+func read(t testing.TB, p *Press) *proof.Reading {
+	t.Helper()
+	r := &proof.Reading{Course: p.course}
+	for _, page := range p.course.Pages() {
+		d, found := markup.Parse(page, p)
+		if len(found) > 0 {
+			t.Fatalf("%s has faults: %v", page.File, found)
+		}
+		r.Documents = append(r.Documents, d)
+	}
+	return r
+}
+
+// shared stands for the files that pages share.
+func shared() *assets.Bundle {
+	b := &assets.Bundle{
+		Style: "assets/studio-AAAA.css",
+		Page:  "assets/page-AAAA.js",
+		Icon:  "assets/icon-AAAA.svg",
+		Desk: assets.Desk{
+			Script:  "assets/desk-AAAA.js",
+			Engine:  "assets/engine-AAAA.bin",
+			Carried: "assets/carried-AAAA.js",
+		},
+		Files: map[string][]byte{},
+	}
+	for _, address := range []string{b.Style, b.Page, b.Icon, b.Desk.Script, b.Desk.Engine, b.Desk.Carried} {
+		b.Files[address] = []byte(address)
+	}
+	return b
+}
+
+// printed prints a course.
+func printed(t testing.TB, c *course.Course) Edition {
+	t.Helper()
+	p := newPress(t, c)
+	e, err := p.Print(read(t, p), shared())
+	if err != nil {
+		t.Fatal(err)
+	}
+	return e
+}
+
+// pageOf parses one page of an edition.
+func pageOf(t testing.TB, e Edition, address string) *html.Node {
+	t.Helper()
+	data, ok := e[address]
+	if !ok {
+		t.Fatalf("no page %s", address)
+	}
+	root, err := html.Parse(bytes.NewReader(data))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return root
+}
+
+// elements lists the elements of a page that a test asks for.
+func elements(root *html.Node, want func(*html.Node) bool) []*html.Node {
+	var all []*html.Node
+	for n := range root.Descendants() {
+		if n.Type == html.ElementNode && want(n) {
+			all = append(all, n)
+		}
+	}
+	return all
+}
+
+// called asks for elements of a name.
+func called(name string) func(*html.Node) bool {
+	return func(n *html.Node) bool { return n.Data == name }
+}
+
+// classed asks for elements of a class.
+func classed(class string) func(*html.Node) bool {
+	return func(n *html.Node) bool { return slices.Contains(strings.Fields(attribute(n, "class")), class) }
+}
+
+// attribute gives an attribute, empty when it is not there.
+func attribute(n *html.Node, key string) string {
+	for _, a := range n.Attr {
+		if a.Key == key {
+			return a.Val
+		}
+	}
+	return ""
+}
+
+// text gives the text of an element, its white space made one space.
+func text(n *html.Node) string {
+	var all strings.Builder
+	for d := range n.Descendants() {
+		if d.Type == html.TextNode {
+			all.WriteString(d.Data)
+		}
+	}
+	return strings.Join(strings.Fields(all.String()), " ")
+}
+
+func TestPrintMakesEveryPage(t *testing.T) {
+	e := printed(t, small(t))
+	want := []string{
+		"index.html", "contents.html", "glossary.html", "404.html", "calculators/index.html",
+		"slip/index.html", "slip/mix.html", "slip/measure.html", "wash/index.html", "wash/thin.html", "wash/wipe.html",
+		"states/wet.html", "states/leather-hard.html", "states/bone-dry.html",
+		"states/bisque.html", "states/unfired-glaze.html", "states/glaze-fired.html",
+	}
+	for _, c := range catalog.All() {
+		want = append(want, "calculators/"+c.Name+".html")
+	}
+	want = slices.AppendSeq(want, maps.Keys(shared().Files))
+	slices.Sort(want)
+	if got := slices.Sorted(maps.Keys(e)); !slices.Equal(got, want) {
+		t.Errorf("printed\n%v\nwant\n%v", got, want)
+	}
+}
+
+func TestPrintIsDeterministic(t *testing.T) {
+	first, second := printed(t, small(t)), printed(t, small(t))
+	for address, data := range first {
+		if !bytes.Equal(data, second[address]) {
+			t.Errorf("%s differs between two printings", address)
+		}
+	}
+}
+
+// TestEveryPage holds each page against what all pages promise.
+func TestEveryPage(t *testing.T) {
+	e := printed(t, small(t))
+	for _, address := range slices.Sorted(maps.Keys(e)) {
+		if path.Ext(address) != ".html" {
+			continue
+		}
+		t.Run(address, func(t *testing.T) {
+			root := pageOf(t, e, address)
+			if !bytes.HasPrefix(e[address], []byte("<!doctype html>\n")) {
+				t.Error("no doctype at its start")
+			}
+			if n := len(elements(root, called("h1"))); n != 1 {
+				t.Errorf("%d h1 elements", n)
+			}
+			if n := len(elements(root, called("main"))); n != 1 {
+				t.Errorf("%d main elements", n)
+			}
+			checkHead(t, root)
+			checkIDs(t, root)
+			checkHeadingLevels(t, root)
+			checkNothingInline(t, root)
+			checkAddresses(t, e, address, root)
+		})
+	}
+}
+
+// checkHead looks for what must stand in a page's head.
+func checkHead(t *testing.T, root *html.Node) {
+	t.Helper()
+	if language := attribute(elements(root, called("html"))[0], "lang"); language != "en-GB" {
+		t.Errorf("language %q", language)
+	}
+	if title := elements(root, called("title")); len(title) != 1 || !strings.Contains(text(title[0]), "Colour at the bench") {
+		t.Error("the title does not name the handbook")
+	}
+	said := map[string]string{}
+	for _, m := range elements(root, called("meta")) {
+		said[attribute(m, "name")+attribute(m, "http-equiv")+attribute(m, "charset")] = attribute(m, "content")
+	}
+	for _, name := range []string{"description", "viewport", "dcterms.language", "Content-Security-Policy"} {
+		if said[name] == "" {
+			t.Errorf("no meta %s", name)
+		}
+	}
+	if _, ok := said["utf-8"]; !ok {
+		t.Error("no charset")
+	}
+	desk := len(elements(root, func(n *html.Node) bool { return attribute(n, "data-calculator") != "" })) > 0
+	if allowed := strings.Contains(said["Content-Security-Policy"], "'wasm-unsafe-eval'"); allowed != desk {
+		t.Errorf("has a calculator: %v, but allows WebAssembly: %v", desk, allowed)
+	}
+}
+
+// checkIDs demands that ids are used once, and that what names an id finds it.
+func checkIDs(t *testing.T, root *html.Node) {
+	t.Helper()
+	seen := map[string]bool{}
+	for _, n := range elements(root, func(n *html.Node) bool { return attribute(n, "id") != "" }) {
+		id := attribute(n, "id")
+		if seen[id] {
+			t.Errorf("two elements with the id %q", id)
+		}
+		seen[id] = true
+	}
+	for _, n := range elements(root, func(n *html.Node) bool { return true }) {
+		for _, key := range []string{"aria-labelledby", "aria-describedby", "for"} {
+			for _, id := range strings.Fields(attribute(n, key)) {
+				if !seen[id] {
+					t.Errorf("%s of <%s> names %q, which is not there", key, n.Data, id)
+				}
+			}
+		}
+	}
+}
+
+// checkHeadingLevels demands that headings go down one level at a time.
+func checkHeadingLevels(t *testing.T, root *html.Node) {
+	t.Helper()
+	last := 0
+	for _, h := range elements(root, func(n *html.Node) bool { return len(n.Data) == 2 && n.Data[0] == 'h' && n.Data[1] <= '6' }) {
+		level := int(h.Data[1] - '0')
+		if level > last+1 {
+			t.Errorf("%s %q follows level %d", h.Data, text(h), last)
+		}
+		last = level
+	}
+}
+
+// checkNothingInline demands what the Content-Security-Policy does: no styles
+// and no scripts in the page itself.
+func checkNothingInline(t *testing.T, root *html.Node) {
+	t.Helper()
+	for _, n := range elements(root, func(n *html.Node) bool { return true }) {
+		if n.Data == "style" || n.Data == "script" && n.FirstChild != nil {
+			t.Errorf("an inline <%s>", n.Data)
+		}
+		for _, a := range n.Attr {
+			if a.Key == "style" || strings.HasPrefix(a.Key, "on") {
+				t.Errorf("<%s> has the attribute %s", n.Data, a.Key)
+			}
+		}
+	}
+}
+
+// checkAddresses follows every address of a page: all are relative, and lead
+// to a file of the edition and to an id on it.
+func checkAddresses(t *testing.T, e Edition, from string, root *html.Node) {
+	t.Helper()
+	for _, n := range elements(root, func(n *html.Node) bool { return n.Data != "base" }) {
+		for _, a := range n.Attr {
+			if a.Key != "href" && a.Key != "src" && a.Key != "data-engine" && a.Key != "data-carried" {
+				continue
+			}
+			u, err := url.Parse(a.Val)
+			if err != nil || u.Scheme != "" || u.Host != "" || path.IsAbs(u.Path) {
+				t.Errorf("address %q is not relative", a.Val)
+				continue
+			}
+			to := from
+			if u.Path != "" {
+				to = path.Join(path.Dir(from), u.Path)
+			}
+			if _, ok := e[to]; !ok {
+				t.Errorf("address %q leads to %s, which is not there", a.Val, to)
+				continue
+			}
+			if u.Fragment != "" && len(elements(pageOf(t, e, to), func(n *html.Node) bool { return attribute(n, "id") == u.Fragment })) == 0 {
+				t.Errorf("address %q leads to no place on %s", a.Val, to)
+			}
+		}
+	}
+}

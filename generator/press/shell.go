@@ -1,0 +1,93 @@
+package press
+
+import (
+	"slipbook/generator/assets"
+	"slipbook/generator/course"
+)
+
+// link is a link as a page prints it.
+type link struct {
+	Title   string
+	Address string // relative to the page
+	About   string // one sentence; may be empty
+}
+
+// shell is what stands around the words of every page: the document's head,
+// the handbook's own links, the clay-state strip and the foot.
+type shell struct {
+	Kind        string // "lesson", "state", ...
+	Language    string
+	Handbook    string // the course's title
+	Title       string // the page's own; the same as Handbook on the home page
+	Description string
+	Creator     string
+	Date        string // ISO 8601
+	Licence     string
+	Studio      course.Studio
+	Policy      string // of the Content-Security-Policy
+	Base        string // absolute address that relative ones start from; almost always empty
+	Style       string
+	Script      string // may be empty
+	Icon        string
+	Desk        *assets.Desk // only on a page with a calculator
+	Strip       *strip       // not on pages that show the states in another way
+
+	Home, Contents, Calculators, Glossary string
+}
+
+// about is what a page says of itself to its shell.
+type about struct {
+	kind, address, title, description string
+	head                              course.Head // the opening block of a hand-written page
+	medium                            string      // whose verdicts the strip shows
+	state                             string      // which state the page is about
+	desk                              bool        // whether a calculator is on the page
+}
+
+// shell makes the shell of a page.
+func (i *impression) shell(a about) shell {
+	at := func(to string) string { return relative(a.address, to) }
+	s := shell{
+		Kind:        a.kind,
+		Language:    i.course.Language,
+		Handbook:    i.course.Title,
+		Title:       a.title,
+		Description: a.description,
+		Creator:     a.head.Creator,
+		Date:        a.head.Date,
+		Licence:     i.course.Licence,
+		Studio:      i.course.Studio,
+		Policy:      policy(a.desk, false),
+		Style:       at(i.bundle.Style),
+		Script:      at(i.bundle.Page),
+		Icon:        at(i.bundle.Icon),
+		Strip:       i.strip(a),
+		Home:        at(homeAddress),
+		Contents:    at(contentsAddress),
+		Calculators: at(calculatorsAddress),
+		Glossary:    at(glossaryAddress),
+	}
+	if a.desk {
+		s.Desk = &assets.Desk{
+			Script:  at(i.bundle.Desk.Script),
+			Engine:  at(i.bundle.Desk.Engine),
+			Carried: at(i.bundle.Desk.Carried),
+		}
+	}
+	return s
+}
+
+// policy is the Content-Security-Policy of a page: everything comes from the
+// handbook itself, nothing stands inline, and WebAssembly runs only where a
+// calculator is. A page with a base element must allow it.
+func policy(desk, base bool) string {
+	script, from := "'self'", "'none'"
+	if desk {
+		script = "'self' 'wasm-unsafe-eval'"
+	}
+	if base {
+		from = "'self'"
+	}
+	return "default-src 'none'; script-src " + script + "; style-src 'self'; img-src 'self'; " +
+		"connect-src 'self'; manifest-src 'self'; base-uri " + from + "; form-action 'self'"
+}

@@ -1,0 +1,59 @@
+package press
+
+import (
+	"html/template"
+
+	"slipbook/generator/course"
+)
+
+// strip is the clay-state strip at the top of a page: the six states in the
+// order a pot passes through them, each a link to what can be done with it.
+type strip struct {
+	Medium string // name of the page's medium; empty = no verdicts
+	Marks  []mark
+}
+
+// mark is one state in a strip.
+type mark struct {
+	Name, Address, Short string
+	Drawing              template.HTML
+	Verdict              course.Verdict // of the page's medium; empty without one
+	Here                 bool           // the page is this state's own
+}
+
+// verdictWords are the keys of the words that pages say for the verdicts.
+var verdictWords = map[course.Verdict]string{
+	course.Yes:   "verdict-yes",
+	course.Label: "verdict-label",
+	course.Risky: "verdict-risky",
+	course.Never: "verdict-never",
+}
+
+// verdict says a verdict in a word.
+func (w words) verdict(v course.Verdict) (string, error) { return w.say(verdictWords[v]) }
+
+// strip makes the strip of a page, or nil when the course has no states.
+func (i *impression) strip(a about) *strip {
+	if len(i.table.States) == 0 {
+		return nil
+	}
+	medium, named := i.table.FindMedium(a.medium)
+	s := &strip{}
+	if named {
+		s.Medium = medium.Name
+	}
+	for _, state := range i.table.States {
+		m := mark{
+			Name:    state.Name,
+			Short:   state.Short,
+			Address: relative(a.address, stateAddress(state.ID)),
+			Drawing: i.icons["state-"+state.ID],
+			Here:    state.ID == a.state,
+		}
+		if named {
+			m.Verdict = medium.On[state.ID].Verdict
+		}
+		s.Marks = append(s.Marks, m)
+	}
+	return s
+}

@@ -1,0 +1,97 @@
+package press
+
+import (
+	"bytes"
+	"html/template"
+	"strings"
+
+	"slipbook/calculators/catalog"
+	"slipbook/generator/course"
+	"slipbook/generator/finding"
+	"slipbook/generator/markup"
+)
+
+// Page finds the hand-written page with this content path.
+func (p *Press) Page(path string) (*course.Page, bool) {
+	page, ok := p.pages[path]
+	return page, ok
+}
+
+// Picture finds the picture with this content path.
+func (p *Press) Picture(path string) (*course.Picture, bool) {
+	picture, ok := p.course.Pictures[path]
+	return picture, ok
+}
+
+// Made finds a term of the glossary, a clay state or a calculator, and gives
+// its address from the handbook's root.
+func (p *Press) Made(scheme, id string) (address string, ok bool) {
+	switch scheme {
+	case "glossary":
+		_, ok = p.terms[id]
+		return termAddress(id), ok
+	case "state":
+		_, ok = p.table.FindState(id)
+		return stateAddress(id), ok
+	case "calculator":
+		return calculatorAddress(id), catalog.Find(id) != nil
+	}
+	return "", false
+}
+
+// cautionView is a caution as its part prints it.
+type cautionView struct {
+	Number  int // on the page, from 1
+	Heading string
+	Body    template.HTML
+}
+
+// questionView is a self-check question as its part prints it.
+type questionView struct {
+	Number  int // on the page, from 1
+	Ask     string
+	Answers []markup.Choice
+}
+
+// unknownCalculator is the problem of a block that names no calculator.
+func unknownCalculator(b markup.Block) markup.Problem {
+	var names []string
+	for _, c := range catalog.All() {
+		names = append(names, c.Name)
+	}
+	return markup.Problem{
+		Offset: b.Offset,
+		Rule:   finding.CalculatorName,
+		Text:   "no calculator is named \"" + b.Words + "\"",
+		Do:     "Write one of these after the word calculator: " + strings.Join(names, ", ") + ".",
+	}
+}
+
+// Block renders a caution, a question or a calculator for a page.
+func (p *Press) Block(page *course.Page, b markup.Block) (html []byte, problems []markup.Problem) {
+	var view any
+	switch b.Kind {
+	case "caution":
+		view = cautionView{b.Number, b.Words, template.HTML(b.HTML)}
+	case "question":
+		view = questionView{b.Number, b.Ask.Ask, b.Ask.Answers}
+	case "calculator":
+		c := catalog.Find(b.Words)
+		if c == nil {
+			return nil, []markup.Problem{unknownCalculator(b)}
+		}
+		if view, problems = p.calculatorView(c, b.Fill, b.Number); len(problems) > 0 {
+			return nil, problems
+		}
+	}
+	var out bytes.Buffer
+	if err := p.templates.ExecuteTemplate(&out, b.Kind, view); err != nil {
+		return nil, []markup.Problem{{
+			Offset: b.Offset,
+			Rule:   finding.ThemeFault,
+			Text:   err.Error(),
+			Do:     "This is a fault of the theme, not of the lesson: mend the theme's part " + b.Kind + ".html.",
+		}}
+	}
+	return out.Bytes(), nil
+}

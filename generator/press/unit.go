@@ -1,0 +1,53 @@
+package press
+
+import (
+	"html/template"
+
+	"slipbook/generator/course"
+)
+
+// unitPageView is a unit's opening page: its words, then its lessons in order.
+type unitPageView struct {
+	Shell         shell
+	Number, Of    int // unit 1 of 2
+	Teaches       []string
+	Body          template.HTML
+	Lessons       []lessonEntry
+	Before, After []link
+}
+
+// unitSheets are the opening pages of the units.
+func (i *impression) unitSheets() []sheet {
+	var sheets []sheet
+	for n, u := range i.course.Units {
+		if u.Page == nil {
+			continue
+		}
+		sheets = append(sheets, sheet{u.Page.Address, "unit", func() (any, error) {
+			return unitPageView{
+				Shell:   i.shell(i.aboutPage("unit", u.Page)),
+				Number:  n + 1,
+				Of:      len(i.course.Units),
+				Teaches: u.Page.Head.Teaches,
+				Body:    i.body(u.Page),
+				Lessons: lessonEntries(u.Page.Address, u),
+				Before:  i.before(u.Page),
+				After:   i.after(u.Page),
+			}, nil
+		}})
+	}
+	return sheets
+}
+
+// aboutPage is what a unit's or lesson's page says of itself.
+func (i *impression) aboutPage(kind string, page *course.Page) about {
+	return about{
+		kind:        kind,
+		address:     page.Address,
+		title:       page.Head.Title,
+		description: page.Head.Description,
+		head:        page.Head,
+		medium:      page.Head.Medium,
+		desk:        i.hasCalculator(page),
+	}
+}

@@ -1,0 +1,102 @@
+package press
+
+import (
+	"maps"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+
+	"slipbook/themes"
+)
+
+func TestSay(t *testing.T) {
+	w := words{"plain": "Time", "one": "about {1} minutes", "two": "{2} of {1}"}
+	for _, c := range []struct {
+		name, key string
+		values    []any
+		want, err string
+	}{
+		{name: "no places", key: "plain", want: "Time"},
+		{name: "one place", key: "one", values: []any{20}, want: "about 20 minutes"},
+		{name: "places in another order", key: "two", values: []any{"cups", 3}, want: "3 of cups"},
+		{name: "unknown key", key: "tiem", err: `words.yaml has no "tiem"`},
+		{name: "value without a place", key: "plain", values: []any{1}, err: `"plain" has no place {1}`},
+		{name: "place without a value", key: "two", values: []any{1}, err: `"two" has a place {2}, but nothing to stand there`},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			got, err := w.say(c.key, c.values...)
+			if got != c.want && err == nil {
+				t.Errorf("got %q, want %q", got, c.want)
+			}
+			if !matches(err, c.err) {
+				t.Errorf("error %v, want one with %q", err, c.err)
+			}
+		})
+	}
+}
+
+func TestReadWordsRefuses(t *testing.T) {
+	for _, c := range []struct{ name, file, err string }{
+		{"a key twice", "time: Time\ntime: Hours\n", "time"},
+		{"a list", "time: [Time]\n", "words.yaml"},
+		{"no words", "time: ''\n", `"time" has no words`},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			if _, err := readWords([]byte(c.file)); err == nil || !strings.Contains(err.Error(), c.err) {
+				t.Errorf("error %v, want one with %q", err, c.err)
+			}
+		})
+	}
+}
+
+// TestEveryWordIsUsed keeps words.yaml from gathering words that no page says:
+// each key stands in quotes in a template or in the press itself.
+func TestEveryWordIsUsed(t *testing.T) {
+	used := sources(t, ".", "*.go") + sources(t, "../../themes/studio/pages", "*.html") +
+		sources(t, "../../themes/studio/parts", "*.html")
+	theme, err := themes.Open("studio")
+	if err != nil {
+		t.Fatal(err)
+	}
+	p, err := New(small(t), theme)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, key := range slices.Sorted(maps.Keys(p.words)) {
+		if !strings.Contains(used, `"`+key+`"`) {
+			t.Errorf("words.yaml: nothing says %q; take it out", key)
+		}
+	}
+}
+
+// sources joins the files of a folder, tests aside.
+func sources(t *testing.T, folder, pattern string) string {
+	t.Helper()
+	files, err := filepath.Glob(filepath.Join(folder, pattern))
+	if err != nil || len(files) == 0 {
+		t.Fatalf("%s: no files %s (%v)", folder, pattern, err)
+	}
+	var all strings.Builder
+	for _, file := range files {
+		if strings.HasSuffix(file, "_test.go") {
+			continue
+		}
+		data, err := os.ReadFile(file)
+		if err != nil {
+			t.Fatal(err)
+		}
+		all.Write(data)
+	}
+	return all.String()
+}
+
+// matches says whether err is the one a case wants: none for "", else one that
+// says want.
+func matches(err error, want string) bool {
+	if err == nil || want == "" {
+		return err == nil && want == ""
+	}
+	return strings.Contains(err.Error(), want)
+}

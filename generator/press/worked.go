@@ -1,0 +1,138 @@
+package press
+
+import (
+	"html/template"
+	"strings"
+
+	"slipbook/calculators/catalog"
+	"slipbook/calculators/quantity"
+)
+
+// exampleView is a worked example with its answer.
+type exampleView struct {
+	Case     string
+	Given    []pairView
+	Headline string
+	Found    []pairView
+	Rows     *tableView // nil when the answer has none
+	Drawing  template.HTML
+	Link     string // fills the form with the example
+}
+
+// pairView is a number with what it is.
+type pairView struct{ Label, Text string }
+
+// tableView is a table whose every cell knows its column, so that it can turn
+// into a list on a narrow screen.
+type tableView struct {
+	Caption string
+	Across  string // what varies from column to column; empty when the columns are different things
+	Head    []string
+	Rows    [][]cellView
+}
+
+// Columns counts the columns beside the one that names the rows.
+func (t tableView) Columns() int { return len(t.Head) - 1 }
+
+// cellView is one cell; Name marks the one that names its row.
+type cellView struct {
+	Name        bool
+	Label, Text string
+}
+
+// example works a calculator's example out, natively. id is where the form
+// stands that the example's link leads to.
+func (p *Press) example(c *catalog.Calculator, id string) exampleView {
+	answer := catalog.Solve(c.Name, c.Example.Given, p.settings)
+	v := exampleView{
+		Case:     c.Example.Case,
+		Headline: answer.Headline,
+		Drawing:  template.HTML(answer.Drawing),
+	}
+	var filled []catalog.Setting
+	for _, g := range c.Example.Given {
+		in := c.Input(g.Name)
+		texts := pieces(g.Text, in.List)
+		unit := takeUnits(texts, in.Kind)
+		v.Given = append(v.Given, pairView{in.Label, readAs(g.Text, unit, in.Kind)})
+		for _, text := range texts {
+			filled = append(filled, catalog.Setting{Name: g.Name, Text: text})
+		}
+		if unit != "" {
+			filled = append(filled, catalog.Setting{Name: g.Name + ".unit", Text: unit})
+		}
+	}
+	for _, r := range answer.Outputs {
+		if o := c.Output(r.Name); !o.Aside {
+			v.Found = append(v.Found, pairView{o.Label, withUnit(r.Text, r.Unit)})
+		}
+	}
+	if len(answer.Rows) > 0 {
+		v.Rows = answerTable(c, answer)
+	}
+	v.Link = "?" + catalog.Request(c.Name, filled) + "#" + id
+	return v
+}
+
+// readAs gives an input as typed, with the unit it is read in when the text
+// itself names none.
+func readAs(text, unit string, kind quantity.Kind) string {
+	if unit == "" && strings.Trim(text[len(text)-1:], "0123456789") == "" {
+		return withUnit(text, quantity.Canonical(kind))
+	}
+	return text
+}
+
+// withUnit puts a unit behind its number, on the same line.
+func withUnit(text, unit string) string {
+	if unit = shownUnit(unit); unit == "" {
+		return text
+	}
+	return text + "\u00a0" + unit
+}
+
+// answerTable is the rows of an answer.
+func answerTable(c *catalog.Calculator, answer *catalog.Answer) *tableView {
+	t := &tableView{}
+	for _, column := range withUnits(c.Columns) {
+		t.Head = append(t.Head, column.Label)
+	}
+	for _, row := range answer.Rows {
+		var texts []string
+		for _, cell := range row {
+			texts = append(texts, cell.Text)
+		}
+		t.Rows = append(t.Rows, cells(t.Head, texts))
+	}
+	return t
+}
+
+// printedTable is a calculator's table for the wall.
+func printedTable(c *catalog.Calculator, printed catalog.Printed) tableView {
+	t := tableView{Caption: printed.Caption, Head: printed.Head}
+	labels := t.Head
+	if across := c.Table.Across; across != "" {
+		t.Across = c.Input(across).Label
+		labels = append([]string(nil), t.Head...)
+		for n := range labels[1:] {
+			labels[n+1] = t.Across + " " + labels[n+1]
+		}
+	}
+	for _, row := range printed.Rows {
+		t.Rows = append(t.Rows, cells(labels, row))
+	}
+	return t
+}
+
+// cells joins the texts of a row with the labels of their columns. The first
+// names the row; one without an answer holds a dash.
+func cells(labels, texts []string) []cellView {
+	row := make([]cellView, len(texts))
+	for n, text := range texts {
+		if text == "" {
+			text = "–"
+		}
+		row[n] = cellView{n == 0, labels[n], text}
+	}
+	return row
+}

@@ -1,0 +1,70 @@
+package press
+
+import (
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+
+	"slipbook/calculators/catalog"
+	"slipbook/calculators/quantity"
+)
+
+func TestGivenWithItsUnit(t *testing.T) {
+	for _, tt := range []struct {
+		text, unit string
+		kind       quantity.Kind
+		want       string
+	}{
+		{"62.4 g", "g", quantity.Mass, "62.4 g"},
+		{"62.4", "", quantity.Mass, "62.4\u00a0g"},
+		{"94 93.8", "", quantity.Length, "94 93.8\u00a0mm"},
+		{"4", "", quantity.Number, "4"},
+		{"2 lb 3 oz", "", quantity.Mass, "2 lb 3 oz"},
+	} {
+		if got := readAs(tt.text, tt.unit, tt.kind); got != tt.want {
+			t.Errorf("%q: %q, want %q", tt.text, got, tt.want)
+		}
+	}
+}
+
+func TestExampleIsTheCatalogsAnswer(t *testing.T) {
+	p := calculatorPress(t, '.')
+	for _, c := range catalog.All() {
+		answer := catalog.Solve(c.Name, c.Example.Given, p.settings)
+		v := p.example(c, "calculator.1")
+		if v.Headline != answer.Headline || v.Headline == "" {
+			t.Errorf("%s: headline %q, want %q", c.Name, v.Headline, answer.Headline)
+		}
+		inSight := 0
+		for _, r := range answer.Outputs {
+			if !c.Output(r.Name).Aside {
+				if got := v.Found[inSight].Text; got != withUnit(r.Text, r.Unit) {
+					t.Errorf("%s: %s shows %q, want %s", c.Name, r.Name, got, r.Text)
+				}
+				inSight++
+			}
+		}
+		if len(v.Found) != inSight || (v.Rows != nil) != (len(answer.Rows) > 0) {
+			t.Errorf("%s: %d answers and rows %v, want %d and %d rows", c.Name, len(v.Found), v.Rows, inSight, len(answer.Rows))
+		}
+	}
+}
+
+func TestTableNamesWhatVaries(t *testing.T) {
+	c := &catalog.Calculator{
+		Inputs: []catalog.Input{{Name: "from", Label: "From"}, {Name: "to", Label: "To"}},
+		Table:  catalog.Table{Down: "from", Across: "to"},
+	}
+	printed := catalog.Printed{Caption: "Water", Head: []string{"From", "5", "6"}, Rows: [][]string{{"8", "60", ""}}}
+	got := printedTable(c, printed)
+	want := tableView{
+		Caption: "Water", Across: "To", Head: []string{"From", "5", "6"},
+		Rows: [][]cellView{{{true, "From", "8"}, {false, "To 5", "60"}, {false, "To 6", "–"}}},
+	}
+	if diff := cmp.Diff(want, got); diff != "" {
+		t.Errorf("table (-want +got):\n%s", diff)
+	}
+	if got.Columns() != 2 {
+		t.Errorf("%d columns, want 2", got.Columns())
+	}
+}

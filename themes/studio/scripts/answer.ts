@@ -1,0 +1,97 @@
+// What a form shows of an answer: numbers, rows, drawing, notes and cautions.
+import { part } from './box'
+
+const svgSpace = 'http://www.w3.org/2000/svg'
+
+export class AnswerView {
+  readonly #root: HTMLElement
+  readonly #outputs: HTMLOutputElement[]
+  readonly #section: HTMLElement
+
+  /** section is the calculator's whole part of the page. */
+  constructor(section: HTMLElement) {
+    this.#section = section
+    this.#root = part(section, '[data-answers]')
+    this.#outputs = [...section.querySelectorAll('output')]
+  }
+
+  clear(): void {
+    this.show(new URLSearchParams())
+  }
+
+  show(answer: URLSearchParams): void {
+    this.#numbers(answer)
+    this.#rows(answer)
+    this.#sayings('note', answer)
+    this.#sayings('caution', answer)
+    this.#drawing(answer.get('drawing'))
+    this.#root.hidden = !answer.has('headline')
+  }
+
+  /** The first number shown, with its unit. */
+  get first(): string {
+    return this.#outputs.find((o) => o.firstChild)?.parentElement?.textContent ?? ''
+  }
+
+  /** Each output holds its value at full precision and its text for people. */
+  #numbers(answer: URLSearchParams): void {
+    for (const output of this.#outputs) {
+      const text = answer.get(`text.${output.name}`)
+      const data = document.createElement('data')
+      data.value = answer.get(`value.${output.name}`) ?? text ?? ''
+      data.textContent = text
+      output.replaceChildren(...(text === null ? [] : [data]))
+      const line = output.closest<HTMLElement>('[data-line]')
+      if (line) line.hidden = text === null
+    }
+    for (const fold of this.#root.querySelectorAll('details')) {
+      fold.hidden = !fold.querySelector('data')
+    }
+  }
+
+  #rows(answer: URLSearchParams): void {
+    const table = this.#root.querySelector('table')
+    const body = table?.tBodies[0]
+    if (!table || !body) return
+    const columns = [...table.querySelectorAll<HTMLElement>('th[data-column]')]
+    const rows: HTMLElement[] = []
+    for (let n = 1; columns.some((c) => answer.has(`row.${n}.${c.dataset['column']}`)); n++) {
+      const row = document.createElement('tr')
+      columns.forEach((column, i) => {
+        const cell = document.createElement(i === 0 ? 'th' : 'td')
+        if (i === 0) (cell as HTMLTableCellElement).scope = 'row'
+        cell.dataset['label'] = column.textContent ?? ''
+        cell.textContent = answer.get(`row.${n}.${column.dataset['column']}`)
+        row.append(cell)
+      })
+      rows.push(row)
+    }
+    body.replaceChildren(...rows)
+    table.hidden = rows.length === 0
+  }
+
+  /** Notes and cautions of this answer; those that are always said stand on the page. */
+  #sayings(kind: string, answer: URLSearchParams): void {
+    const always = new Set([...this.#section.querySelectorAll(`[data-always-${kind}]`)].map((e) => e.textContent?.trim()))
+    const list = part<HTMLElement>(this.#root, `[data-${kind}s]`)
+    const items = answer
+      .getAll(kind)
+      .filter((text) => !always.has(text))
+      .map((text) => {
+        const item = document.createElement('li')
+        item.textContent = text
+        return item
+      })
+    list.replaceChildren(...items)
+    list.hidden = items.length === 0
+  }
+
+  /** The drawing comes from our own code; anything but an SVG image is left out. */
+  #drawing(text: string | null): void {
+    const figure = part<HTMLElement>(this.#root, '[data-drawing]')
+    const root = text && new DOMParser().parseFromString(text, 'image/svg+xml').documentElement
+    const drawn = root && root.namespaceURI === svgSpace && root.localName === 'svg'
+    figure.replaceChildren(...(drawn ? [document.importNode(root, true)] : []))
+    figure.hidden = !drawn
+  }
+}
