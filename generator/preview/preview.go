@@ -2,4 +2,96 @@
 // is being written: from memory, to this machine only, new after each save. It
 // exists so that a mistake is seen a moment after it is made, and never ends
 // the server.
+//
+// Four things run side by side, and Serve returns only when all have ended:
+// the watcher notices saves (watch.go), the press room builds the handbook
+// again (room.go) and puts it on the board (board.go), and the server hands
+// out what is on the board (pages.go) and tells open pages of news (news.go).
+// What is on the board is never changed, only replaced.
 package preview
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"io"
+	"log"
+	"net"
+	"net/http"
+	"sync"
+	"time"
+
+	"slipbook/generator/finding"
+)
+
+// Build makes the whole handbook, named bytes by address. Findings that stop
+// the work come without files; an error is anything else that failed. It is
+// called again and again, never twice at once, and should give up when ctx
+// ends.
+type Build func(ctx context.Context) (map[string][]byte, finding.List, error)
+
+// Options are what a preview needs.
+type Options struct {
+	Address  string    // where to listen, "127.0.0.1:8300"; this machine only; port 0 takes a free one
+	Folder   string    // the content folder, whose saves are followed
+	Build    Build     // makes the handbook
+	Say      io.Writer // gets the address to open, and what is wrong after each save
+	Progress bool      // say also what went well
+}
+
+// Serve shows the handbook until ctx ends, which is no error. The error is a
+// *Refusal when the address may not be served, else says what failed.
+func Serve(ctx context.Context, o Options) error {
+	listener, err := listen(o.Address)
+	if err != nil {
+		return err
+	}
+	ctx, end := context.WithCancel(ctx)
+	defer end()
+	b := newBoard()
+	saves := make(chan struct{}, 1)
+	server := &http.Server{
+		Handler:           guard(listener.Addr(), &pages{board: b}),
+		ReadHeaderTimeout: 10 * time.Second,
+		BaseContext:       func(net.Listener) context.Context { return ctx },
+		ErrorLog:          log.New(io.Discard, "", 0), // browsers that hang up are not news
+	}
+	say := &saying{to: o.Say}
+	say.line("Open http://%s/ to read the handbook; it follows every save. Ctrl-C ends it.", listener.Addr())
+
+	var running sync.WaitGroup
+	running.Go(func() { watch(ctx, o.Folder, saves, say) })
+	running.Go(func() { room{o.Build, b, say, o.Progress}.run(ctx, saves) })
+	running.Go(func() {
+		<-ctx.Done()
+		shut(server)
+	})
+	err = server.Serve(listener)
+	end()
+	running.Wait()
+	if errors.Is(err, http.ErrServerClosed) {
+		return nil
+	}
+	return fmt.Errorf("the preview stopped: %w; start it again", err)
+}
+
+// shut lets answers under way finish, for a moment.
+func shut(server *http.Server) {
+	ctx, cancel := context.WithTimeout(context.Background(), time.Second)
+	defer cancel()
+	if server.Shutdown(ctx) != nil {
+		_ = server.Close()
+	}
+}
+
+// saying prints whole lines from several goroutines.
+type saying struct {
+	mu sync.Mutex
+	to io.Writer
+}
+
+func (s *saying) line(format string, args ...any) {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	fmt.Fprintf(s.to, format+"\n", args...)
+}

@@ -1,0 +1,112 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+
+	"slipbook/calculators/catalog"
+	"slipbook/calculators/quantity"
+	"slipbook/generator/course"
+	"slipbook/generator/finding"
+)
+
+// calcCommand answers with the handbook's calculators.
+type calcCommand struct {
+	Name    string   `arg:"" optional:"" help:"A calculator. Without it, all are listed; alone, its inputs are."`
+	Given   []string `arg:"" optional:"" name:"key=value" sep:"none" help:"Its inputs, such as mass=174.5 or volume='2 pint'. A list may be given as one value with spaces, or by repeating its key."`
+	JSON    bool     `name:"json" help:"Answer in JSON, for other programs."`
+	Content string   `placeholder:"DIR" help:"Write numbers and measures as the course in this folder does: its decimal mark, its pint. Without it the point is decimal, and a pint is asked about."`
+}
+
+// Help closes the command's help.
+func (c *calcCommand) Help() string {
+	return "For example: slipbook calc slip-density mass=174.5 volume=100"
+}
+
+// Run lists, describes or answers, by how much was given. With --json a
+// calculator is always answered.
+func (c *calcCommand) Run(s *streams) error {
+	settings, err := c.settings(s)
+	if err != nil {
+		return err
+	}
+	declared := catalog.Find(c.Name)
+	switch {
+	case c.Name == "" && c.JSON:
+		return writeJSON(s.out, jsonList())
+	case c.Name == "":
+		return writeList(s.out)
+	case len(c.Given) == 0 && !c.JSON && declared != nil:
+		return writeDescription(s.out, declared)
+	}
+	given, wrong := split(c.Given)
+	var answer *catalog.Answer
+	if declared != nil && len(wrong) > 0 {
+		answer = &catalog.Answer{Calculator: c.Name, Errors: wrong}
+	} else {
+		answer = catalog.Solve(c.Name, given, settings)
+	}
+	return c.print(s, answer, settings)
+}
+
+// print writes an answer, or why there is none.
+func (c *calcCommand) print(s *streams, answer *catalog.Answer, settings catalog.Settings) error {
+	switch {
+	case len(answer.Errors) > 0 && c.JSON:
+		if err := writeJSON(s.out, jsonErrors(answer.Errors)); err != nil {
+			return err
+		}
+		return refusal{errSaid}
+	case len(answer.Errors) > 0:
+		lines := make([]string, len(answer.Errors))
+		for i, e := range answer.Errors {
+			lines[i] = e.Input + ": " + e.Text
+		}
+		return refusal{errors.New(strings.Join(lines, "\nslipbook: "))}
+	case c.JSON:
+		return writeJSON(s.out, jsonAnswer(answer))
+	}
+	return writeAnswer(s.out, answer, settings)
+}
+
+// split parts each "key=value". What has no "=" or no key is an error by the
+// name of what was typed.
+func split(given []string) (settings []catalog.Setting, wrong []catalog.Phrase) {
+	for _, g := range given {
+		key, value, ok := strings.Cut(g, "=")
+		if !ok || key == "" {
+			wrong = append(wrong, catalog.Phrase{Input: g, Text: fmt.Sprintf("“%s” is not an input with its value. Write the input's name, “=” and the value, such as mass=174.5.", g)})
+			continue
+		}
+		settings = append(settings, catalog.Setting{Name: key, Text: value})
+	}
+	return settings, wrong
+}
+
+// settings gives the style of the course in the content folder, or the command
+// line's own. Only course.yaml matters here: a mistake in a lesson keeps nobody
+// from calculating.
+func (c *calcCommand) settings(s *streams) (catalog.Settings, error) {
+	if c.Content == "" {
+		return catalog.Plain(), nil
+	}
+	folder, err := openContent(c.Content)
+	if err != nil {
+		return catalog.Settings{}, err
+	}
+	lessons, all := course.Load(folder)
+	var findings finding.List
+	for _, f := range all {
+		if f.File == "course.yaml" {
+			findings = append(findings, f)
+		}
+	}
+	if findings.Stop() {
+		if err := findings.Write(s.say, "text"); err != nil {
+			return catalog.Settings{}, err
+		}
+		return catalog.Settings{}, errSaid
+	}
+	return catalog.Settings{Style: quantity.Style{Decimal: lessons.Decimal, Measures: lessons.Measures}}, nil
+}

@@ -1,0 +1,100 @@
+package main
+
+import (
+	"bytes"
+	"encoding/json"
+	"strings"
+	"testing"
+
+	"slipbook/calculators/catalog"
+)
+
+// example gives the worked example of a calculator as arguments of calc.
+func example(c *catalog.Calculator) []string {
+	args := []string{"calc", c.Name}
+	for _, g := range c.Example.Given {
+		args = append(args, g.Name+"="+g.Text)
+	}
+	return args
+}
+
+// Whatever calculator is added, its worked example is answered here in words
+// and in JSON, the two agree with the catalog, and its inputs are described.
+func TestEveryCalculator(t *testing.T) {
+	for _, c := range catalog.All() {
+		t.Run(c.Name, func(t *testing.T) {
+			want := catalog.Solve(c.Name, c.Example.Given, catalog.Plain())
+			var out, say bytes.Buffer
+			if status := run(example(c), &out, &say); status != done {
+				t.Fatalf("ended with %d: %s", status, say.String())
+			}
+			for _, o := range want.Outputs {
+				if !strings.Contains(out.String(), c.Output(o.Name).Label) || !strings.Contains(out.String(), o.Text) {
+					t.Errorf("%s is not in the answer:\n%s", o.Name, out.String())
+				}
+			}
+			checkJSON(t, c, want)
+			out.Reset()
+			if status := run([]string{"calc", c.Name}, &out, &say); status != done {
+				t.Fatalf("described, it ends with %d: %s", status, say.String())
+			}
+			for _, in := range c.Inputs {
+				if !strings.Contains(out.String(), "\n  "+in.Name+"\n") {
+					t.Errorf("input %s is not described:\n%s", in.Name, out.String())
+				}
+			}
+		})
+	}
+}
+
+// checkJSON compares the answer in JSON with the catalog's, to the last bit.
+func checkJSON(t *testing.T, c *catalog.Calculator, want *catalog.Answer) {
+	t.Helper()
+	var out, say bytes.Buffer
+	if status := run(append(example(c), "--json"), &out, &say); status != done {
+		t.Fatalf("in JSON it ends with %d: %s", status, say.String())
+	}
+	var got struct {
+		Calculator string
+		Outputs    []struct {
+			Name  string
+			Value float64
+		}
+		Rows []map[string]any
+	}
+	if err := json.Unmarshal(out.Bytes(), &got); err != nil {
+		t.Fatalf("%v:\n%s", err, out.String())
+	}
+	if got.Calculator != c.Name || len(got.Outputs) != len(want.Outputs) || len(got.Rows) != len(want.Rows) {
+		t.Fatalf("%d outputs and %d rows:\n%s", len(got.Outputs), len(got.Rows), out.String())
+	}
+	for i, o := range want.Outputs {
+		if got.Outputs[i].Name != o.Name || got.Outputs[i].Value != o.Value {
+			t.Errorf("%s is %v, want %v", got.Outputs[i].Name, got.Outputs[i].Value, o.Value)
+		}
+	}
+	for i, row := range want.Rows {
+		for _, cell := range row {
+			value := any(cell.Value)
+			if cell.IsText {
+				value = cell.Text
+			}
+			if got.Rows[i][cell.Column] != value {
+				t.Errorf("row %d, %s is %v, want %v", i+1, cell.Column, got.Rows[i][cell.Column], value)
+			}
+		}
+	}
+}
+
+// Every input of every calculator is refused by its name when it is no number.
+func TestEveryInputIsRefusedByName(t *testing.T) {
+	for _, c := range catalog.All() {
+		for _, in := range c.Inputs {
+			var out, say bytes.Buffer
+			status := run([]string{"calc", c.Name, "--json", in.Name + "=mud"}, &out, &say)
+			if status != refused || !strings.Contains(out.String(), `{"input":"`+in.Name+`",`) {
+				t.Errorf("%s %s=mud ends with %d: %s%s", c.Name, in.Name, status, out.String(), say.String())
+			}
+		}
+	}
+}

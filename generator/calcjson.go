@@ -1,0 +1,135 @@
+package main
+
+import (
+	"bytes"
+	"encoding/json"
+	"io"
+
+	"slipbook/calculators/catalog"
+)
+
+// The types below are the shapes of "calc --json", which other programs rely
+// on: lists are never null, and the keys stand in this order.
+type (
+	answerShape struct {
+		Calculator string        `json:"calculator"`
+		Inputs     []inputShape  `json:"inputs"`
+		Outputs    []outputShape `json:"outputs"`
+		Rows       []rowShape    `json:"rows"`
+		Notes      []string      `json:"notes"`
+		Cautions   []string      `json:"cautions"`
+	}
+	inputShape struct {
+		Name  string `json:"name"`
+		Value any    `json:"value"` // a number, a list of numbers, or words
+		Unit  string `json:"unit,omitempty"`
+	}
+	outputShape struct {
+		Name  string  `json:"name"`
+		Value float64 `json:"value"`
+		Unit  string  `json:"unit"`
+		Text  string  `json:"text"`
+	}
+	errorsShape struct {
+		Errors []errorShape `json:"errors"`
+	}
+	errorShape struct {
+		Input   string `json:"input"`
+		Message string `json:"message"`
+	}
+	listShape struct {
+		Calculators []calculatorShape `json:"calculators"`
+	}
+	calculatorShape struct {
+		Name    string `json:"name"`
+		Title   string `json:"title"`
+		Purpose string `json:"purpose"`
+	}
+)
+
+// rowShape is one row of an answer, its columns in the declared order.
+type rowShape []catalog.Cell
+
+// MarshalJSON writes the row as an object.
+func (r rowShape) MarshalJSON() ([]byte, error) {
+	var b bytes.Buffer
+	b.WriteByte('{')
+	for i, cell := range r {
+		if i > 0 {
+			b.WriteByte(',')
+		}
+		var value any = cell.Value
+		if cell.IsText {
+			value = cell.Text
+		}
+		key, err := json.Marshal(cell.Column)
+		if err != nil {
+			return nil, err
+		}
+		data, err := json.Marshal(value)
+		if err != nil {
+			return nil, err
+		}
+		b.Write(key)
+		b.WriteByte(':')
+		b.Write(data)
+	}
+	b.WriteByte('}')
+	return b.Bytes(), nil
+}
+
+// jsonAnswer gives the shape of an answer.
+func jsonAnswer(a *catalog.Answer) answerShape {
+	shape := answerShape{
+		Calculator: a.Calculator,
+		Inputs:     []inputShape{}, Outputs: []outputShape{}, Rows: []rowShape{},
+		Notes: append([]string{}, a.Notes...), Cautions: append([]string{}, a.Cautions...),
+	}
+	for _, in := range a.Inputs {
+		shape.Inputs = append(shape.Inputs, inputShape{in.Name, jsonValue(in), in.Unit})
+	}
+	for _, out := range a.Outputs {
+		shape.Outputs = append(shape.Outputs, outputShape{out.Name, out.Value, out.Unit, out.Text})
+	}
+	for _, row := range a.Rows {
+		shape.Rows = append(shape.Rows, row)
+	}
+	return shape
+}
+
+// jsonValue gives what an input was understood as.
+func jsonValue(in catalog.Given) any {
+	switch {
+	case in.List:
+		return in.Values
+	case len(in.Values) == 1:
+		return in.Values[0]
+	}
+	return in.Text
+}
+
+// jsonErrors gives the shape of refused input.
+func jsonErrors(errors []catalog.Phrase) errorsShape {
+	var shape errorsShape
+	for _, e := range errors {
+		shape.Errors = append(shape.Errors, errorShape{e.Input, e.Text})
+	}
+	return shape
+}
+
+// jsonList gives the shape of the list of calculators.
+func jsonList() listShape {
+	var shape listShape
+	for _, c := range catalog.All() {
+		shape.Calculators = append(shape.Calculators, calculatorShape{c.Name, c.Title, c.Purpose})
+	}
+	return shape
+}
+
+// writeJSON writes one line. Texts stay readable: nothing in them is made safe
+// for a place inside a web page.
+func writeJSON(w io.Writer, shape any) error {
+	e := json.NewEncoder(w)
+	e.SetEscapeHTML(false)
+	return e.Encode(shape)
+}

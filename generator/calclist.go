@@ -1,0 +1,133 @@
+package main
+
+import (
+	"io"
+	"strings"
+
+	"slipbook/calculators/catalog"
+	"slipbook/calculators/quantity"
+)
+
+// writeList lists the calculators, each with what it answers.
+func writeList(w io.Writer) error {
+	var b strings.Builder
+	for _, c := range catalog.All() {
+		b.WriteString(c.Name + "\n" + fold(c.Purpose, "    "))
+	}
+	b.WriteString("\nOne of these names after \"slipbook calc\" shows its inputs and an example.\n")
+	_, err := io.WriteString(w, b.String())
+	return err
+}
+
+// writeDescription says what a calculator asks and answers, with its formulas
+// and its worked example as a command.
+func writeDescription(w io.Writer, c *catalog.Calculator) error {
+	var b strings.Builder
+	b.WriteString(c.Name + ": " + c.Title + "\n" + fold(c.Purpose, ""))
+	var inputs strings.Builder
+	for i := range c.Inputs {
+		inputs.WriteString(describeInput(c, &c.Inputs[i]))
+	}
+	section(&b, "Inputs", inputs.String())
+	outputs := grid{}
+	for _, out := range c.Outputs {
+		outputs = append(outputs, []string{out.Name, withUnit(out.Label, out.Unit)})
+	}
+	section(&b, "Outputs", outputs.lines(false))
+	columns := grid{}
+	for _, column := range c.Columns {
+		columns = append(columns, []string{column.Name, withUnit(column.Label, column.Unit)})
+	}
+	section(&b, "Rows", columns.lines(false))
+	var formulas strings.Builder
+	for _, f := range c.Formulas() {
+		formulas.WriteString("  " + f.Text() + "\n")
+		for _, where := range f.Where {
+			formulas.WriteString("      " + where.Letter + ": " + where.Means + "\n")
+		}
+	}
+	section(&b, "Formulas", formulas.String())
+	section(&b, "Cautions", points(c.Cautions))
+	section(&b, "For example", fold(c.Example.Case, "  ")+"  "+command(c)+"\n")
+	_, err := io.WriteString(w, b.String())
+	return err
+}
+
+// describeInput says what one input is, how it may be written, and when it
+// may be left out.
+func describeInput(c *catalog.Calculator, in *catalog.Input) string {
+	words := []string{in.Label + ".", in.Help}
+	if in.List {
+		words = append(words, "Several values, parted by spaces or semicolons.")
+	}
+	var units []string
+	for _, u := range quantity.Units(in.Kind) {
+		if u.ID != "1" {
+			units = append(units, u.ID)
+		}
+	}
+	if len(units) > 0 {
+		words = append(words, "In "+strings.Join(units, ", ")+"; a bare number is "+quantity.Canonical(in.Kind)+".")
+	}
+	words = append(words, whenNeeded(c, in)...)
+	return "  " + in.Name + "\n" + fold(strings.Join(words, " "), "      ")
+}
+
+// whenNeeded says what an input goes with, what it stands instead of, and
+// whether it may be left out.
+func whenNeeded(c *catalog.Calculator, in *catalog.Input) (words []string) {
+	with, instead := company(c, in)
+	if len(with) > 0 {
+		words = append(words, "Together with "+strings.Join(with, ", ")+".")
+	}
+	if len(instead) > 0 {
+		words = append(words, "Not together with "+strings.Join(instead, ", ")+".")
+	}
+	switch {
+	case in.Default != "" && len(instead) > 0:
+		words = append(words, "All of these left out: "+in.Default+".")
+	case in.Default != "":
+		words = append(words, "Left out: "+in.Default+".")
+	case in.Needed && len(instead) > 0:
+		words = append(words, "One or the other is needed.")
+	case in.Needed:
+		words = append(words, "Needed.")
+	}
+	return words
+}
+
+// company lists the inputs that one input is given with, and those that it is
+// an alternative to.
+func company(c *catalog.Calculator, in *catalog.Input) (with, instead []string) {
+	for _, other := range c.Inputs {
+		switch {
+		case in.Group == "" || other.Group != in.Group || other.Name == in.Name:
+		case in.Side != "" && other.Side == in.Side:
+			with = append(with, other.Name)
+		default:
+			instead = append(instead, other.Name)
+		}
+	}
+	return with, instead
+}
+
+// withUnit puts the unit in brackets behind a label, if it has one.
+func withUnit(label, unit string) string {
+	if unit == "" || unit == "1" {
+		return label
+	}
+	return label + " (" + unit + ")"
+}
+
+// command gives the worked example as it is typed at a shell.
+func command(c *catalog.Calculator) string {
+	words := []string{"slipbook", "calc", c.Name}
+	for _, g := range c.Example.Given {
+		word := g.Name + "=" + g.Text
+		if strings.ContainsAny(g.Text, " ;,'\"$&|<>()*") {
+			word = g.Name + "='" + g.Text + "'"
+		}
+		words = append(words, word)
+	}
+	return strings.Join(words, " ")
+}

@@ -1,0 +1,156 @@
+package main
+
+import (
+	"io"
+	"strings"
+	"unicode/utf8"
+
+	"slipbook/calculators/catalog"
+	"slipbook/calculators/quantity"
+)
+
+// writeAnswer lays an answer out for a terminal: the answer in words, then the
+// numbers, what they came from, the rows, and what has to be said with them.
+func writeAnswer(w io.Writer, a *catalog.Answer, s catalog.Settings) error {
+	c := catalog.Find(a.Calculator)
+	var b strings.Builder
+	b.WriteString(fold(a.Headline, ""))
+	numbers := grid{}
+	for _, out := range a.Outputs {
+		numbers = append(numbers, []string{c.Output(out.Name).Label, unitAfter(out.Text, out.Unit)})
+	}
+	section(&b, "", numbers.lines(false))
+	section(&b, "", rowLines(c, a.Rows))
+	from := grid{}
+	for _, in := range a.Inputs {
+		from = append(from, []string{c.Input(in.Name).Label, understood(in, s)})
+	}
+	section(&b, "Reckoned from", from.lines(false))
+	section(&b, "Notes", points(a.Notes))
+	section(&b, "Cautions", points(a.Cautions))
+	_, err := io.WriteString(w, b.String())
+	return err
+}
+
+// rowLines lays out the rows of an answer under their columns' names.
+func rowLines(c *catalog.Calculator, rows [][]catalog.Cell) string {
+	if len(rows) == 0 {
+		return ""
+	}
+	var head []string
+	for _, column := range c.Columns {
+		head = append(head, withUnit(column.Label, column.Unit))
+	}
+	table := grid{head}
+	for _, row := range rows {
+		var cells []string
+		for _, cell := range row {
+			cells = append(cells, cell.Text)
+		}
+		table = append(table, cells)
+	}
+	return table.lines(true)
+}
+
+// understood says what an input was read as.
+func understood(in catalog.Given, s catalog.Settings) string {
+	if len(in.Values) == 0 {
+		return in.Text
+	}
+	var values []string
+	for _, v := range in.Values {
+		values = append(values, quantity.Format(v, 7, s.Style))
+	}
+	return unitAfter(strings.Join(values, "; "), in.Unit)
+}
+
+// unitAfter puts the unit behind a number, if it has one.
+func unitAfter(text, unit string) string {
+	if unit == "" || unit == "1" || strings.HasSuffix(text, unit) {
+		return text
+	}
+	return text + " " + unit
+}
+
+// section adds lines under a heading, parted from what is above, unless there
+// are none.
+func section(b *strings.Builder, heading, lines string) {
+	if lines == "" {
+		return
+	}
+	b.WriteString("\n")
+	if heading != "" {
+		b.WriteString(heading + "\n")
+	}
+	b.WriteString(lines)
+}
+
+// points lays out sentences one under the other.
+func points(sentences []string) string {
+	var b strings.Builder
+	for _, s := range sentences {
+		lines := fold(s, "    ")
+		b.WriteString("  - " + strings.TrimPrefix(lines, "    "))
+	}
+	return b.String()
+}
+
+// width is how far a line of words goes.
+const width = 78
+
+// fold breaks words into lines of at most width, each after the indent.
+func fold(words, indent string) string {
+	var b strings.Builder
+	long := 0
+	for _, word := range strings.Fields(words) {
+		n := utf8.RuneCountInString(word)
+		switch {
+		case long == 0:
+			b.WriteString(indent)
+			long = len(indent)
+		case long+1+n > width:
+			b.WriteString("\n" + indent)
+			long = len(indent)
+		default:
+			b.WriteByte(' ')
+			long++
+		}
+		b.WriteString(word)
+		long += n
+	}
+	if long > 0 {
+		b.WriteByte('\n')
+	}
+	return b.String()
+}
+
+// grid is rows of cells.
+type grid [][]string
+
+// lines lays the grid out in columns, a little in from the left. Numbers under
+// a column's name stand at the right of it, words at the left.
+func (g grid) lines(numbers bool) string {
+	var wide []int
+	for _, row := range g {
+		for i, cell := range row {
+			if i == len(wide) {
+				wide = append(wide, 0)
+			}
+			wide[i] = max(wide[i], utf8.RuneCountInString(cell))
+		}
+	}
+	var b strings.Builder
+	for _, row := range g {
+		line := ""
+		for i, cell := range row {
+			pad := strings.Repeat(" ", wide[i]-utf8.RuneCountInString(cell))
+			if numbers {
+				line += "  " + pad + cell
+			} else {
+				line += "  " + cell + pad
+			}
+		}
+		b.WriteString(strings.TrimRight(line, " ") + "\n")
+	}
+	return b.String()
+}

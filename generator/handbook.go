@@ -1,0 +1,89 @@
+package main
+
+import (
+	"context"
+	"io/fs"
+	"os"
+	"strings"
+
+	"slipbook/generator/assets"
+	"slipbook/generator/course"
+	"slipbook/generator/finding"
+	"slipbook/generator/markup"
+	"slipbook/generator/press"
+	"slipbook/generator/proof"
+	"slipbook/themes"
+)
+
+// houseTheme is the theme where none is chosen.
+const houseTheme = "studio"
+
+// handbook is a handbook to be made: its lessons and its look.
+type handbook struct {
+	content fs.FS
+	theme   fs.FS
+	shared  *assets.Bundle // made when first needed, then kept: lessons do not change it
+}
+
+// open finds the lessons and the theme by name.
+func open(content, theme string) (*handbook, error) {
+	lessons, err := openContent(content)
+	if err != nil {
+		return nil, err
+	}
+	look, err := themes.Open(theme)
+	if err != nil {
+		return nil, refuse("there is no theme %q; choose one of: %s", theme, strings.Join(themes.Names(), ", "))
+	}
+	return &handbook{content: lessons, theme: look}, nil
+}
+
+// openContent finds a content folder.
+func openContent(dir string) (fs.FS, error) {
+	if info, err := os.Stat(dir); err != nil || !info.IsDir() {
+		return nil, refuse("there is no folder %q with lessons; name the right one with --content, or start slipbook in the folder that holds it", dir)
+	}
+	return os.DirFS(dir), nil
+}
+
+// read loads the lessons and reads every page: what proof needs, and the first
+// half of what publish and preview do. An error is a fault of the theme; the
+// findings made until then come with it.
+func (h *handbook) read() (*press.Press, *proof.Reading, finding.List, error) {
+	lessons, loading := course.Load(h.content)
+	printer, err := press.New(lessons, h.theme)
+	if err != nil {
+		return nil, nil, loading, err
+	}
+	reading, findings := proof.Read(lessons, loading, printer)
+	return printer, reading, findings, nil
+}
+
+// print makes the whole handbook in memory: load, read, stop if something is
+// wrong, and print. When findings stop the work there is no edition. A context
+// that has ended is noticed between the stages.
+func (h *handbook) print(ctx context.Context) (press.Edition, finding.List, error) {
+	printer, reading, findings, err := h.read()
+	if err != nil || findings.Stop() || ctx.Err() != nil {
+		return nil, findings, err
+	}
+	shared, err := h.bundle()
+	if err != nil || ctx.Err() != nil {
+		return nil, findings, err
+	}
+	edition, err := printer.Print(reading, shared)
+	return edition, findings, err
+}
+
+// bundle makes the files that pages share.
+func (h *handbook) bundle() (*assets.Bundle, error) {
+	if h.shared != nil {
+		return h.shared, nil
+	}
+	engine, err := assets.Calculators()
+	if err != nil {
+		return nil, err
+	}
+	h.shared, err = assets.Make(h.theme, markup.CodeStyles(), engine)
+	return h.shared, err
+}

@@ -1,0 +1,37 @@
+package main
+
+import (
+	"context"
+	"os"
+	"os/signal"
+	"syscall"
+
+	"slipbook/generator/finding"
+	"slipbook/generator/preview"
+)
+
+// previewCommand shows the handbook while it is being written.
+type previewCommand struct {
+	Content string `placeholder:"DIR" default:"content" help:"The folder with the lessons (${default})."`
+	Address string `placeholder:"ADDRESS" default:"127.0.0.1:8300" help:"Where to show it (${default}). Only this machine can be chosen, and any port of it."`
+}
+
+// Run serves until Ctrl-C. A second Ctrl-C ends it at once.
+func (c *previewCommand) Run(s *streams) error {
+	h, err := open(c.Content, houseTheme)
+	if err != nil {
+		return err
+	}
+	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
+	defer stop()
+	context.AfterFunc(ctx, stop)
+	return preview.Serve(ctx, preview.Options{
+		Address: c.Address,
+		Folder:  c.Content,
+		Build: func(ctx context.Context) (map[string][]byte, finding.List, error) {
+			return h.print(ctx)
+		},
+		Say:      s.say,
+		Progress: s.watched(),
+	})
+}

@@ -1,0 +1,181 @@
+package preview
+
+import (
+	"bytes"
+	"embed"
+	"fmt"
+	"net/http"
+	"net/url"
+	"path"
+	"strings"
+	"time"
+)
+
+// Addresses of the preview's own files. No page of a handbook starts with a
+// dot, so they hide none.
+const (
+	own      = "/.preview/"
+	newsAt   = own + "news"
+	scriptAt = own + "follow.js"
+	styleAt  = own + "trouble.css"
+	lastAt   = own + "last" // the handbook as it last printed, below the list of troubles
+)
+
+//go:embed page/follow.js page/trouble.css page/trouble.html
+var carried embed.FS
+
+// kinds says what a file is by the end of its name. The table is fixed, so
+// that a preview shows the same on every machine.
+var kinds = map[string]string{
+	".html":        "text/html; charset=utf-8",
+	".css":         "text/css; charset=utf-8",
+	".js":          "text/javascript; charset=utf-8",
+	".json":        "application/json",
+	".webmanifest": "application/manifest+json",
+	".svg":         "image/svg+xml",
+	".png":         "image/png",
+	".jpg":         "image/jpeg",
+	".webp":        "image/webp",
+	".avif":        "image/avif",
+	".ico":         "image/x-icon",
+	".txt":         "text/plain; charset=utf-8",
+	".xml":         "application/xml",
+	".csv":         "text/csv; charset=utf-8",
+	".pdf":         "application/pdf",
+}
+
+// kind gives the content type for a name.
+func kind(name string) string {
+	if k, ok := kinds[path.Ext(name)]; ok {
+		return k
+	}
+	return "application/octet-stream"
+}
+
+// pages answers requests from the board.
+type pages struct{ board *board }
+
+func (p *pages) ServeHTTP(w http.ResponseWriter, r *http.Request) {
+	h := w.Header()
+	h.Set("Cache-Control", "no-store")
+	h.Set("X-Content-Type-Options", "nosniff")
+	h.Set("Cross-Origin-Resource-Policy", "same-origin")
+	if r.Method != http.MethodGet && r.Method != http.MethodHead {
+		h.Set("Allow", "GET, HEAD")
+		http.Error(w, "A handbook can only be read.", http.StatusMethodNotAllowed)
+		return
+	}
+	switch r.URL.Path {
+	case newsAt:
+		p.news(w, r)
+		return
+	case scriptAt, styleAt:
+		name := "page/" + strings.TrimPrefix(r.URL.Path, own)
+		data, err := carried.ReadFile(name)
+		if err != nil {
+			panic(err) // it is embedded
+		}
+		send(w, r, name, http.StatusOK, data)
+		return
+	}
+	if s := p.board.wait(r.Context(), ""); s != nil {
+		p.page(w, r, s)
+	}
+}
+
+// page answers with a file of the sheet, or with its troubles where a page of
+// the handbook was asked for.
+func (p *pages) page(w http.ResponseWriter, r *http.Request, s *sheet) {
+	at, last := strings.CutPrefix(r.URL.Path, lastAt+"/")
+	if last {
+		at = "/" + at
+	}
+	name, right := find(s.files, at)
+	switch {
+	case s.trouble != nil && !last && mayBePage(at):
+		send(w, r, "index.html", http.StatusInternalServerError, troublePage(s, name))
+	case name == "":
+		missing(w, r, s, last)
+	case at != right:
+		redirect(w, r, right, last)
+	case last:
+		send(w, r, name, http.StatusOK, s.files[name])
+	default:
+		send(w, r, name, http.StatusOK, withScript(name, s.files[name], s.version))
+	}
+}
+
+// mayBePage says whether an address could be that of a page, now or once the
+// handbook is mended.
+func mayBePage(at string) bool {
+	end := path.Ext(strings.TrimSuffix(at, "/"))
+	return end == "" || end == ".html"
+}
+
+// find gives the name of the file that an address means, "" for none, and the
+// address in its right form: clean, a folder with its slash. A folder means
+// its index.html.
+func find(files map[string][]byte, at string) (name, right string) {
+	right = path.Clean("/" + at)
+	name = right[1:]
+	if _, ok := files[name]; ok {
+		return name, right
+	}
+	name = path.Join(name, "index.html")
+	if _, ok := files[name]; ok {
+		return name, strings.TrimSuffix(right, "/") + "/"
+	}
+	return "", right
+}
+
+// missing answers for an address that nothing has, with the handbook's own
+// page for that.
+func missing(w http.ResponseWriter, r *http.Request, s *sheet, last bool) {
+	data, ok := s.files["404.html"]
+	if !ok {
+		http.Error(w, "There is no page at this address.", http.StatusNotFound)
+		return
+	}
+	if !last {
+		data = withScript("404.html", data, s.version)
+	}
+	send(w, r, "404.html", http.StatusNotFound, data)
+}
+
+// redirect sends the browser to the address in its one right form, for links
+// in a page count from its folder.
+func redirect(w http.ResponseWriter, r *http.Request, clean string, last bool) {
+	if last {
+		clean = lastAt + clean
+	}
+	to := url.URL{Path: clean, RawQuery: r.URL.RawQuery}
+	http.Redirect(w, r, to.String(), http.StatusTemporaryRedirect)
+}
+
+// send writes one answer.
+func send(w http.ResponseWriter, r *http.Request, name string, status int, data []byte) {
+	w.Header().Set("Content-Type", kind(name))
+	if status != http.StatusOK {
+		w.WriteHeader(status)
+		if r.Method != http.MethodHead {
+			_, _ = w.Write(data) // a reader who has gone needs no answer
+		}
+		return
+	}
+	http.ServeContent(w, r, "", time.Time{}, bytes.NewReader(data))
+}
+
+// withScript adds to a page the script that follows saves, and which version
+// of the handbook the page belongs to.
+func withScript(name string, page []byte, version string) []byte {
+	if kind(name) != kinds[".html"] {
+		return page
+	}
+	tag := fmt.Appendf(nil, `<script src="%s" data-version="%s" defer></script>`, scriptAt, version)
+	for _, mark := range []string{"</head>", "</body>"} {
+		if at := bytes.Index(page, []byte(mark)); at >= 0 {
+			return bytes.Join([][]byte{page[:at], tag, page[at:]}, nil)
+		}
+	}
+	return append(bytes.Clone(page), tag...)
+}

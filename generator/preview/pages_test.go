@@ -1,0 +1,210 @@
+package preview
+
+import (
+	"context"
+	"net/http/httptest"
+	"strings"
+	"testing"
+
+	"slipbook/generator/finding"
+)
+
+var handbook = map[string][]byte{
+	"index.html":            []byte("<html><head><title>Home</title></head><body>home</body></html>"),
+	"slip/index.html":       []byte("<html><body>slip</body></html>"),
+	"slip/consistency.html": []byte("consistency"),
+	"404.html":              []byte("<head></head>nothing here"),
+	"assets/page-1A2B.css":  []byte("body{}"),
+	"assets/page-1A2B.js":   []byte("0"),
+	"assets/desk-1A2B.bin":  {0x1f, 0x8b},
+	"assets/icon.svg":       []byte("<svg/>"),
+	"pictures/jar.png":      []byte("png"),
+	"pictures/jar.jpg":      []byte("jpg"),
+	"site.webmanifest":      []byte("{}"),
+}
+
+// shown makes pages with a board that shows files.
+func shown(files map[string][]byte) *pages {
+	p := &pages{newBoard()}
+	p.board.print(files)
+	return p
+}
+
+func get(p *pages, method, target string) *httptest.ResponseRecorder {
+	w := httptest.NewRecorder()
+	p.ServeHTTP(w, httptest.NewRequest(method, target, nil))
+	return w
+}
+
+func TestAddresses(t *testing.T) {
+	p := shown(handbook)
+	for _, c := range []struct {
+		target   string
+		status   int
+		kind     string
+		location string
+		holds    string
+	}{
+		{"/", 200, "text/html; charset=utf-8", "", "home"},
+		{"/index.html", 200, "text/html; charset=utf-8", "", "home"},
+		{"/slip/", 200, "text/html; charset=utf-8", "", "slip"},
+		{"/slip/index.html", 200, "text/html; charset=utf-8", "", "slip"},
+		{"/slip", 307, "", "/slip/", ""},
+		{"/slip?x=1&y=2", 307, "", "/slip/?x=1&y=2", ""},
+		{"//slip", 307, "", "/slip/", ""},
+		{"/slip/../slip/consistency.html", 307, "", "/slip/consistency.html", ""},
+		{"/slip/%2e%2e/%2e%2e/index.html", 307, "", "/index.html", ""},
+		{"/index.html/", 307, "", "/index.html", ""},
+		{"/slip/consistency.html?mass=1", 200, "text/html; charset=utf-8", "", "consistency"},
+		{"/assets/page-1A2B.css", 200, "text/css; charset=utf-8", "", "body{}"},
+		{"/assets/page-1A2B.js", 200, "text/javascript; charset=utf-8", "", "0"},
+		{"/assets/desk-1A2B.bin", 200, "application/octet-stream", "", "\x1f\x8b"},
+		{"/assets/icon.svg", 200, "image/svg+xml", "", "<svg/>"},
+		{"/pictures/jar.png", 200, "image/png", "", "png"},
+		{"/pictures/jar.jpg", 200, "image/jpeg", "", "jpg"},
+		{"/site.webmanifest", 200, "application/manifest+json", "", "{}"},
+		{"/nowhere", 404, "text/html; charset=utf-8", "", "nothing here"},
+		{"/assets/", 404, "text/html; charset=utf-8", "", "nothing here"},
+		{"/../../etc/passwd", 404, "text/html; charset=utf-8", "", "nothing here"},
+		{scriptAt, 200, "text/javascript; charset=utf-8", "", "EventSource"},
+		{styleAt, 200, "text/css; charset=utf-8", "", "iframe"},
+	} {
+		t.Run(c.target, func(t *testing.T) {
+			w := get(p, "GET", c.target)
+			if w.Code != c.status {
+				t.Errorf("status %d, want %d", w.Code, c.status)
+			}
+			if got := w.Header().Get("Content-Type"); c.kind != "" && got != c.kind {
+				t.Errorf("content type %q, want %q", got, c.kind)
+			}
+			if got := w.Header().Get("Location"); got != c.location {
+				t.Errorf("location %q, want %q", got, c.location)
+			}
+			if !strings.Contains(w.Body.String(), c.holds) {
+				t.Errorf("body %q, want %q in it", w.Body, c.holds)
+			}
+			if got := w.Header().Get("Cache-Control"); got != "no-store" {
+				t.Errorf("Cache-Control %q", got)
+			}
+			head := get(p, "HEAD", c.target)
+			if head.Code != w.Code || head.Body.Len() != 0 && c.location == "" {
+				t.Errorf("HEAD gives %d and %d bytes", head.Code, head.Body.Len())
+			}
+		})
+	}
+}
+
+func TestOnlyReading(t *testing.T) {
+	for _, method := range []string{"POST", "PUT", "DELETE", "OPTIONS", "PATCH"} {
+		w := get(shown(handbook), method, "/")
+		if w.Code != 405 || w.Header().Get("Allow") != "GET, HEAD" {
+			t.Errorf("%s gives %d, Allow %q", method, w.Code, w.Header().Get("Allow"))
+		}
+	}
+}
+
+func TestNoPageForAMissingAddress(t *testing.T) {
+	w := get(shown(map[string][]byte{"index.html": nil}), "GET", "/nowhere")
+	if w.Code != 404 || !strings.Contains(w.Body.String(), "no page at this address") {
+		t.Errorf("%d %q", w.Code, w.Body)
+	}
+}
+
+func TestWithScript(t *testing.T) {
+	const tag = `<script src="/.preview/follow.js" data-version="v-1" defer></script>`
+	for _, c := range []struct{ name, page, want string }{
+		{"a.html", "<head></head><body></body>", "<head>" + tag + "</head><body></body>"},
+		{"a.html", "<body>x</body>", "<body>x" + tag + "</body>"},
+		{"a.html", "x", "x" + tag},
+		{"a.css", "</head>", "</head>"},
+		{"a.svg", "</head>", "</head>"},
+	} {
+		if got := withScript(c.name, []byte(c.page), "v-1"); string(got) != c.want {
+			t.Errorf("%s %q became %q, want %q", c.name, c.page, got, c.want)
+		}
+	}
+}
+
+var testRule = &finding.Rule{ID: "missing-page", Severity: finding.Error, Means: "Links lead somewhere."}
+
+var broken = &trouble{Findings: finding.List{{
+	File: "units/slip/<b>.md", Line: 3, Column: 31, Rule: testRule, Text: "no page at nope.md", Do: "Write the name of a page.",
+}}}
+
+func TestTroublePage(t *testing.T) {
+	p := shown(handbook)
+	p.board.report(broken)
+	for _, c := range []struct {
+		target string
+		last   string
+	}{
+		{"/", "/.preview/last/index.html"},
+		{"/slip/", "/.preview/last/slip/index.html"},
+		{"/slip", "/.preview/last/slip/index.html"},
+		{"/slip/consistency.html", "/.preview/last/slip/consistency.html"},
+		{"/slip/new.html", ""},
+		{"/new/", ""},
+	} {
+		w := get(p, "GET", c.target)
+		body := w.Body.String()
+		for _, part := range []string{
+			"units/slip/&lt;b&gt;.md:3:31", "error: no page at nope.md", "Write the name of a page.", "One thing to mend", scriptAt,
+		} {
+			if !strings.Contains(body, part) {
+				t.Errorf("%s: %q is not on the page:\n%s", c.target, part, body)
+			}
+		}
+		if w.Code != 500 || strings.Contains(body, "<iframe") != (c.last != "") || !strings.Contains(body, c.last) {
+			t.Errorf("%s: status %d, want %q as last page:\n%s", c.target, w.Code, c.last, body)
+		}
+	}
+	if w := get(p, "GET", "/assets/page-1A2B.css"); w.Code != 200 {
+		t.Errorf("style of the last page: %d", w.Code)
+	}
+	w := get(p, "GET", "/.preview/last/slip/consistency.html")
+	if w.Code != 200 || w.Body.String() != "consistency" {
+		t.Errorf("last page: %d %q", w.Code, w.Body)
+	}
+	w = get(p, "GET", "/.preview/last/slip")
+	if w.Code != 307 || w.Header().Get("Location") != "/.preview/last/slip/" {
+		t.Errorf("last folder: %d %q", w.Code, w.Header().Get("Location"))
+	}
+	w = get(p, "GET", "/.preview/last/nowhere.html")
+	if w.Code != 404 || strings.Contains(w.Body.String(), scriptAt) {
+		t.Errorf("last missing page: %d %q", w.Code, w.Body)
+	}
+	p.board.print(handbook)
+	if w := get(p, "GET", "/"); w.Code != 200 || strings.Contains(w.Body.String(), "to mend") {
+		t.Errorf("after mending: %d %q", w.Code, w.Body)
+	}
+}
+
+func TestTroubleBeforeTheFirstPage(t *testing.T) {
+	p := &pages{newBoard()}
+	two := append(append(finding.List{}, broken.Findings...), broken.Findings...)
+	p.board.report(&trouble{Findings: two})
+	if w := get(p, "GET", "/"); w.Code != 500 || !strings.Contains(w.Body.String(), "2 things to mend") || strings.Contains(w.Body.String(), "iframe") {
+		t.Errorf("%d %q", w.Code, w.Body)
+	}
+	if w := get(p, "GET", "/assets/x.css"); w.Code != 404 {
+		t.Errorf("a style that was never made: %d", w.Code)
+	}
+	p.board.report(&trouble{Words: "the disk <says> no"})
+	if w := get(p, "GET", "/"); !strings.Contains(w.Body.String(), "the disk &lt;says&gt; no") || !strings.Contains(w.Body.String(), "could not be printed") {
+		t.Errorf("%q", w.Body)
+	}
+}
+
+func TestRequestWaitsForTheFirstBuild(t *testing.T) {
+	p := &pages{newBoard()}
+	done := make(chan string)
+	go func() { done <- get(p, "GET", "/").Body.String() }()
+	p.board.print(handbook)
+	if body := <-done; !strings.Contains(body, "home") {
+		t.Errorf("body %q", body)
+	}
+	ctx, cancel := context.WithCancel(context.Background())
+	cancel()
+	empty := &pages{newBoard()}
+	empty.ServeHTTP(httptest.NewRecorder(), httptest.NewRequest("GET", "/", nil).WithContext(ctx)) // returns
+}

@@ -1,0 +1,128 @@
+package preview
+
+import (
+	"context"
+	"fmt"
+	"runtime/debug"
+	"strings"
+	"time"
+
+	"slipbook/generator/finding"
+)
+
+// room is where the handbook is printed again after each save.
+type room struct {
+	build    Build
+	board    *board
+	say      *saying
+	progress bool
+}
+
+// outcome is what one build led to.
+type outcome struct {
+	files    map[string][]byte
+	findings finding.List
+	err      error
+	took     time.Duration
+}
+
+// run builds after each save, the first of which is the watcher's being ready,
+// until ctx ends. A build that a newer save overtakes is told to give up and
+// its outcome is dropped. run returns when no build is under way any more.
+func (r room) run(ctx context.Context, saves <-chan struct{}) {
+	for {
+		select {
+		case <-saves:
+		case <-ctx.Done():
+			return
+		}
+		out, overtaken := r.turn(ctx, saves)
+		for overtaken && ctx.Err() == nil {
+			out, overtaken = r.turn(ctx, saves)
+		}
+		if !overtaken {
+			r.post(out)
+		}
+	}
+}
+
+// turn runs one build to its end and says whether a save, or the end of the
+// preview, has overtaken it.
+func (r room) turn(ctx context.Context, saves <-chan struct{}) (out outcome, overtaken bool) {
+	building, cancel := context.WithCancel(ctx)
+	defer cancel()
+	done := make(chan outcome, 1)
+	go func() { done <- attempt(building, r.build) }()
+	for {
+		select {
+		case <-saves:
+			overtaken = true
+			cancel()
+		case out = <-done:
+			return out, overtaken || ctx.Err() != nil
+		}
+	}
+}
+
+// attempt runs a build and turns a panic in it into an error: a mistake in the
+// program must not take the instructor's preview away.
+func attempt(ctx context.Context, build Build) (out outcome) {
+	start := time.Now()
+	defer func() {
+		if p := recover(); p != nil {
+			out = outcome{err: &crash{fmt.Sprint(p), debug.Stack()}}
+		}
+		out.took = time.Since(start)
+	}()
+	out.files, out.findings, out.err = build(ctx)
+	return out
+}
+
+// crash is the error for a build that panicked.
+type crash struct {
+	what  string
+	stack []byte
+}
+
+// Error gives the words for the page.
+func (c *crash) Error() string {
+	return "slipbook itself failed: " + c.what + ". The mistake is in the program, not in your lesson; what you changed last shows the way to it. Details stand in the terminal."
+}
+
+// post puts an outcome on the board and tells the terminal.
+func (r room) post(out outcome) {
+	out.findings.Sort()
+	for _, f := range out.findings {
+		r.say.line("%s", f)
+	}
+	switch {
+	case out.err != nil:
+		if c, ok := out.err.(*crash); ok {
+			r.say.line("%s\n%s", c, c.stack)
+		} else {
+			r.say.line("%s", out.err)
+		}
+		r.board.report(&trouble{Findings: out.findings, Words: out.err.Error()})
+	case out.findings.Stop():
+		r.board.report(&trouble{Findings: out.findings})
+	default:
+		if r.progress {
+			r.say.line("Printed %s in %d ms.", count(out.files), out.took.Milliseconds())
+		}
+		r.board.print(out.files)
+	}
+}
+
+// count says how many pages there are.
+func count(files map[string][]byte) string {
+	n := 0
+	for name := range files {
+		if strings.HasSuffix(name, ".html") {
+			n++
+		}
+	}
+	if n == 1 {
+		return "1 page"
+	}
+	return fmt.Sprintf("%d pages", n)
+}
