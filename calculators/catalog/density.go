@@ -105,6 +105,18 @@ func (b *bench) densityPossible(gravity, water float64) bool {
 	return false
 }
 
+// sayDensity puts the range first: a student reads the first number as exact.
+// Where the scale is better than the digits shown, there is no range to show.
+func (b *bench) sayDensity() {
+	low, _ := b.result("specific-gravity-low")
+	high, _ := b.result("specific-gravity-high")
+	if low.Text == high.Text {
+		b.headline("About {specific-gravity}: it weighs that many times as much as water.")
+		return
+	}
+	b.headline("Between {specific-gravity-low} and {specific-gravity-high}: it weighs {specific-gravity} times as much as water.")
+}
+
 func (b *bench) answerDensity(mass, volume, gravity, u, water float64) {
 	solids := b.value("solids-density")
 	dry := slip.Dry(mass, volume, solids, water)
@@ -121,7 +133,7 @@ func (b *bench) answerDensity(mass, volume, gravity, u, water float64) {
 	b.set("baume", slip.Baume(gravity))
 	b.set("pint-weight", slip.PintWeight(gravity))
 	b.set("specific-gravity-u", u)
-	b.headline("Between {specific-gravity-low} and {specific-gravity-high}: it weighs {specific-gravity} times as much as water.")
+	b.sayDensity()
 	if gravity < 1.15 {
 		b.note("This is under 1.15. So thin a mix cannot be judged by weighing a jar: the error is as large as the answer. Reckon from what was weighed in.")
 	}

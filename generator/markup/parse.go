@@ -67,7 +67,7 @@ func Parse(p *course.Page, s Surroundings) (*Document, finding.List) {
 	r.makeSamples()
 	r.makeBlocks()
 	r.makeCautions()
-	r.doc.HTML = r.html(tree)
+	r.doc.HTML = bind(r.html(tree))
 	return r.doc, r.findings
 }
 

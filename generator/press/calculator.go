@@ -1,6 +1,7 @@
 package press
 
 import (
+	"bytes"
 	"fmt"
 	"html/template"
 	"strings"
@@ -27,9 +28,21 @@ type calculatorView struct {
 	Main, Aside []outputView // answers in sight, and behind "other scales"
 	Columns     []catalog.Column
 
+	Standing template.HTML // what no lesson changes: example, formulas, table
+}
+
+// standingView is the part of a calculator that is the same wherever it stands.
+type standingView struct {
+	Own      bool
 	Example  exampleView
 	Formulas []formulaView
 	Table    tableView
+}
+
+// place is a calculator at one of the places it can have on a page.
+type place struct {
+	name   string
+	number int
 }
 
 // outputView is the place of one answer.
@@ -55,8 +68,12 @@ func (p *Press) calculatorView(c *catalog.Calculator, fill []markup.Setting, num
 	if problems := p.checkFill(c, fill); len(problems) > 0 {
 		return nil, problems
 	}
+	standing, err := p.standing(c, number)
+	if err != nil {
+		return nil, []markup.Problem{themeFault("calculator", err)}
+	}
 	v := calculatorView{
-		ID:       fmt.Sprintf("calculator.%d", number),
+		ID:       calculatorID(number),
 		Own:      number == 0,
 		Name:     c.Name,
 		Title:    c.Title,
@@ -65,16 +82,39 @@ func (p *Press) calculatorView(c *catalog.Calculator, fill []markup.Setting, num
 		Cautions: c.Cautions,
 		Notes:    c.Notes,
 		Columns:  withUnits(c.Columns),
-		Table:    printedTable(c, c.Printed(p.settings)),
+		Standing: standing,
 	}
 	v.First, v.More = p.choices(c, fill, v.ID)
 	v.Main, v.Aside = outputs(c)
-	v.Example = p.example(c, v.ID)
+	return v, nil
+}
+
+// standing prints what no lesson changes about a calculator, once for each
+// place on a page: it takes a dozen sums, and a large course has thousands of
+// pages.
+func (p *Press) standing(c *catalog.Calculator, number int) (template.HTML, error) {
+	if html, ok := p.printed.Load(place{c.Name, number}); ok {
+		return html.(template.HTML), nil
+	}
+	v := standingView{
+		Own:     number == 0,
+		Example: p.example(c, calculatorID(number)),
+		Table:   printedTable(c, c.Printed(p.settings)),
+	}
 	for _, f := range c.Formulas() {
 		v.Formulas = append(v.Formulas, shownFormula(f))
 	}
-	return v, nil
+	var out bytes.Buffer
+	if err := p.templates.ExecuteTemplate(&out, "calculator-standing", v); err != nil {
+		return "", err
+	}
+	html := template.HTML(out.String())
+	p.printed.Store(place{c.Name, number}, html)
+	return html, nil
 }
+
+// calculatorID is where a calculator stands on its page.
+func calculatorID(number int) string { return fmt.Sprintf("calculator.%d", number) }
 
 // shownFormula makes the view of a formula.
 func shownFormula(f formula.Formula) formulaView {

@@ -10,7 +10,8 @@
 // words.yaml.
 //
 // Rules the compiler cannot check: a view is made and printed by one worker,
-// but many workers do so at once, so a Press is never written to after New;
+// but many workers do so at once, so a Press is never written to after New
+// (printed, which only remembers, is made for that);
 // and an id with a dot in it ("caution.1") belongs to the theme, since ids
 // made from headings and terms never hold one.
 package press
@@ -18,6 +19,7 @@ package press
 import (
 	"html/template"
 	"io/fs"
+	"sync"
 
 	"slipbook/calculators/catalog"
 	"slipbook/calculators/quantity"
@@ -42,6 +44,7 @@ type Press struct {
 	table     *course.Decoration       // of media by state; empty while the course has none
 	terms     map[string]course.Term
 	pictures  map[string]string // address by content path, of those that are not drawings
+	printed   sync.Map          // of place to template.HTML: what standing has printed
 }
 
 // New makes a press for a course from a theme's folder. It implements

@@ -86,12 +86,18 @@ func (p *Press) Block(page *course.Page, b markup.Block) (html []byte, problems 
 	}
 	var out bytes.Buffer
 	if err := p.templates.ExecuteTemplate(&out, b.Kind, view); err != nil {
-		return nil, []markup.Problem{{
-			Offset: b.Offset,
-			Rule:   finding.ThemeFault,
-			Text:   err.Error(),
-			Do:     "This is a fault of the theme, not of the lesson: mend the theme's part " + b.Kind + ".html.",
-		}}
+		fault := themeFault(b.Kind, err)
+		fault.Offset = b.Offset
+		return nil, []markup.Problem{fault}
 	}
 	return out.Bytes(), nil
+}
+
+// themeFault says that a part of the theme could not be printed.
+func themeFault(part string, err error) markup.Problem {
+	return markup.Problem{
+		Rule: finding.ThemeFault,
+		Text: err.Error(),
+		Do:   "This is a fault of the theme, not of the lesson: mend the theme's part " + part + ".html.",
+	}
 }

@@ -35,6 +35,9 @@ func (p *Press) readTheme(theme fs.FS) error {
 		if err := p.checkWords(t.Tree); err != nil {
 			return fmt.Errorf("theme: %w", err)
 		}
+		if t.Tree != nil {
+			p.foldWords(t.Tree.Root)
+		}
 	}
 	return nil
 }

@@ -57,9 +57,8 @@ export class Box {
     return this.texts.length === 0
   }
 
-  /** A list with an empty box: left out in the middle, or not yet come to. */
-  get unfinished(): boolean {
-    return this.#most > 1 && this.inputs.some((i) => i.value.trim() === '')
+  get list(): boolean {
+    return this.#most > 1
   }
 
   /** A list with a box left out: its values would slip to other bars. */

@@ -149,11 +149,12 @@ export class Form {
     this.#line.classList.remove('reckon-good')
   }
 
-  /** A box that nobody has come to yet, or is still filling, is not wrong. */
+  /** A box that nobody has come to yet, or a list that is still catching up, is not wrong. */
   #pending(box: Box): boolean {
     if (this.#asked) return false
     if (box.empty) return !box.touched || box.holds(this.#at)
-    return box.unfinished && this.#at instanceof Node && this.#form.contains(this.#at)
+    const longest = Math.max(...this.#boxes.map((b) => b.texts.length))
+    return box.list && box.texts.length < longest && this.#at instanceof Node && this.#form.contains(this.#at)
   }
 
   #typed(event: Event): void {
