@@ -93,7 +93,8 @@ func amount(random *rand.Rand, c *catalog.Calculator, in *catalog.Input) string 
 	if in.Whole {
 		return strconv.Itoa(1 + random.IntN(8))
 	}
-	return strconv.FormatFloat(value, 'f', 1+random.IntN(4), 64)
+	// Never three decimals: with them a course that writes commas asks back.
+	return strconv.FormatFloat(value, 'f', []int{1, 2, 4}[random.IntN(3)], 64)
 }
 
 func exampleText(c *catalog.Calculator, name string) string {
