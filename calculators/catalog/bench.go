@@ -62,7 +62,7 @@ func (b *bench) given(name string) *Given {
 func (b *bench) set(name string, value float64) {
 	o := b.calculator.Output(name)
 	b.answer.Outputs = append(b.answer.Outputs, Result{
-		Name: name, Value: value, Unit: o.Unit, Text: b.text(value, o.Digits),
+		Name: name, Value: value, Unit: o.Unit, Text: b.places(b.text(value, o.Digits), o.Places),
 	})
 }
 
@@ -83,7 +83,11 @@ func (b *bench) shown(name string) string {
 		return withUnit(r.Text, r.Unit)
 	}
 	if g := b.given(name); g != nil {
-		return withUnit(b.text(g.Values[0], 6), g.Unit)
+		text := b.text(g.Values[0], 6)
+		if b.calculator.Input(name).Kind == quantity.Gravity {
+			text = b.places(text, 2)
+		}
+		return withUnit(text, g.Unit)
 	}
 	return ""
 }
@@ -142,6 +146,22 @@ func (b *bench) refused() bool { return len(b.answer.Errors) > 0 }
 // text prints a value in the course's style.
 func (b *bench) text(value float64, digits int) string {
 	return quantity.Format(value, digits, b.settings.Style)
+}
+
+// places fills a number's text up with zeros to so many digits after the mark.
+func (b *bench) places(text string, places int) string {
+	if places == 0 {
+		return text
+	}
+	mark := strings.IndexByte(text, b.settings.Style.Decimal)
+	if mark < 0 {
+		mark = len(text)
+		text += string(rune(b.settings.Style.Decimal))
+	}
+	for len(text)-mark-1 < places {
+		text += "0"
+	}
+	return text
 }
 
 // refuse adds an error, one for an input: the first said is the one to mend.

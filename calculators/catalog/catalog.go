@@ -65,6 +65,7 @@ type Output struct {
 	Label  string
 	Unit   string // "g", "mL", "%", "1" for none
 	Digits int    // significant digits in its text
+	Places int    // digits after the mark that its text has at least: 1.50, not 1.5
 	Aside  bool   // stands behind "more" on the page
 }
 

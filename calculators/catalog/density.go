@@ -21,9 +21,9 @@ var slipDensity = &Calculator{
 		{Name: "volume-tolerance", Label: "Doubt about the volume, ±", Help: "How far the line may be off. A good cylinder: 1 mL.", Kind: quantity.Volume, Default: "1", Low: from(0), High: upTo(1000)},
 	},
 	Outputs: []Output{
-		{Name: "specific-gravity", Label: "Specific gravity", Unit: "1", Digits: 4},
-		{Name: "specific-gravity-low", Label: "at least", Unit: "1", Digits: 3},
-		{Name: "specific-gravity-high", Label: "at most", Unit: "1", Digits: 3},
+		{Name: "specific-gravity", Label: "Specific gravity", Unit: "1", Digits: 4, Places: 2},
+		{Name: "specific-gravity-low", Label: "at least", Unit: "1", Digits: 3, Places: 2},
+		{Name: "specific-gravity-high", Label: "at most", Unit: "1", Digits: 3, Places: 2},
 		{Name: "dry-content", Label: "Dry clay in this jar", Unit: "g", Digits: 4},
 		{Name: "dry-per-litre", Label: "Dry clay in a litre", Unit: "g/L", Digits: 4},
 		{Name: "water-per-litre", Label: "Water in a litre", Unit: "g/L", Digits: 4},

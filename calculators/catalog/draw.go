@@ -74,8 +74,8 @@ func pair(d *sketch.Drawing, b *bench, level float64, more layer, words string) 
 	jar(d, 30, jarWidth, jarTop-20, layer{"slip", level})
 	jar(d, 290, jarWidth, jarTop-20, layer{"slip", level}, more)
 	d.Path("ink", "M", 205.0, 160.0, "H", 262.0, "M", 248.0, 148.0, "L", 262.0, 160.0, "L", 248.0, 172.0)
-	d.Words(b.text(b.value("from"), 4), 30+jarWidth/2, jarFloor+32, textSize, "middle")
-	d.Words(b.text(b.value("to"), 4), 290+jarWidth/2, jarFloor+32, textSize, "middle")
+	d.Words(b.shown("from"), 30+jarWidth/2, jarFloor+32, textSize, "middle")
+	d.Words(b.shown("to"), 290+jarWidth/2, jarFloor+32, textSize, "middle")
 	d.Words(words, 460, jarFloor-level-more.height/2+9, textSize, "start")
 }
 
