@@ -14,7 +14,7 @@ import (
 // calcCommand answers with the handbook's calculators.
 type calcCommand struct {
 	Name    string   `arg:"" optional:"" help:"A calculator. Without it, all are listed; alone, its inputs are."`
-	Given   []string `arg:"" optional:"" name:"key=value" sep:"none" help:"Its inputs, such as mass=174.5 or volume='2 pint'. A list may be given as one value with spaces, or by repeating its key."`
+	Given   []string `arg:"" optional:"" name:"key=value" sep:"none" help:"Its inputs, such as mass=174.5 or volume='2 US pint'. A list may be given as one value with spaces, or by repeating its key."`
 	JSON    bool     `name:"json" help:"Answer in JSON, for other programs."`
 	Content string   `placeholder:"DIR" help:"Write numbers and measures as the course in this folder does: its decimal mark, its pint. Without it the point is decimal, and a pint is asked about."`
 }

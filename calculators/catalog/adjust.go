@@ -5,10 +5,13 @@ import (
 	"slipbook/calculators/slip"
 )
 
+// dustCaution guards every weighing of dry mix.
+const dustCaution = "Dry mix makes fine dust with silica and stain in it. Breathed in over the years, it harms the lungs and can cause cancer. Wear a fitted respirator and gloves, scoop low, and wipe up wet. The supplier’s safety data sheet and local rules come first."
+
 var slipAdjust = &Calculator{
 	Name:    "slip-adjust",
 	Title:   "Make a bucket thinner or thicker",
-	Purpose: "Says how much water to add, or how much dry mix or decanting it takes, to bring a bucket to the number you want.",
+	Purpose: "Says how much water to add, or how much dry mix to add or clear water to take off, to bring a bucket to the number you want.",
 	Inputs: []Input{
 		{Name: "volume", Label: "Slip in the bucket, by volume", Help: "If you know its volume.", Kind: quantity.Volume, Needed: true, Group: "amount", First: true, Low: above(0), High: upTo(1e7)},
 		{Name: "slip-mass", Label: "Slip in the bucket, by weight", Help: "Instead of the volume: the bucket's weight less the empty bucket's.", Kind: quantity.Mass, Needed: true, Group: "amount", First: true, Low: above(0), High: upTo(2e7)},
@@ -96,5 +99,6 @@ func (b *bench) thicken(volume, now, wanted, solids float64) {
 	b.headline("Add {powder-to-add} of the same dry mix, or take off {water-to-remove} of clear water.")
 	b.note("The powder has to be the same dry mix as the slip, stain and all; another clay changes the colour and the fit.")
 	b.note("Take off clear water only, after the slip has stood. Cloudy water carries clay and stain away with it.")
-	b.answer.Cautions = append(b.answer.Cautions, "Dry mix is dust. Breathed in over years it scars the lungs. Wear a mask that fits, let it slide in from close above, and wipe up wet; the supplier’s safety data sheet comes first.")
+	b.answer.Cautions = append(b.answer.Cautions, dustCaution,
+		"Water from a coloured bucket may carry stain and metal. Keep it in a labelled jug or the settling bucket; none of it goes down the sink.")
 }

@@ -13,9 +13,9 @@ var shrinkageBars = &Calculator{
 	Title:   "What did my test bars shrink?",
 	Purpose: "Works out how much a clay shrinks in drying and in firing, from the marks on its test bars.",
 	Inputs: []Input{
-		marks("plastic", "Between the marks, fresh clay", "As you pressed them in: 100 mm makes the sum easy."),
+		marks("plastic", "Between the marks, fresh clay", "As you scratched them in: 100 mm makes the sum easy."),
 		marks("dry", "Between the marks, bone dry", "The same bars in the same order."),
-		marks("fired", "Between the marks, fired", "The same bars in the same order, after the glaze-hot firing."),
+		marks("fired", "Between the marks, fired", "The same bars in the same order, after the glaze firing."),
 	},
 	Outputs: []Output{
 		{Name: "total", Label: "Shrinks in all", Unit: "%", Digits: 4},
@@ -27,7 +27,7 @@ var shrinkageBars = &Calculator{
 		{Name: "bars", Label: "Bars", Unit: "1", Digits: 3, Aside: true},
 	},
 	Notes: []string{
-		"Make three bars or more, dry them flat and turn them, and press the same marks into each.",
+		"Make three bars or more, dry them flat and turn them, and scratch the same marks into each.",
 		"Drying and firing percentages are of different lengths. They must not be added: 6 % and then 7 % make 12.58 %, not 13 %.",
 		"The figure belongs to this clay at this cone. Another cone, another figure.",
 	},
@@ -37,7 +37,7 @@ var shrinkageBars = &Calculator{
 	},
 	Table: Table{
 		Caption: "One bar with marks 100 mm apart when fresh and 94 mm when dry",
-		Down:    "fired", Values: []string{"92", "91", "90", "89", "88", "87", "86", "85", "84"},
+		Down:    "fired", Values: []string{"92 mm", "91 mm", "90 mm", "89 mm", "88 mm", "87 mm", "86 mm", "85 mm", "84 mm"},
 		Show: []string{"total", "firing", "volume"},
 		Also: []Setting{{"plastic", "100"}, {"dry", "94"}},
 	},
@@ -100,6 +100,9 @@ func (b *bench) barPossible(i int, bar shrinkage.Bar) {
 	number := strconv.Itoa(i + 1)
 	if bar.Dry > bar.Plastic {
 		b.refuse("dry", "Bar {} is longer dry ({} mm) than fresh ({} mm). Clay does not grow in drying; are the bars in the same order?", number, b.text(bar.Dry, 5), b.text(bar.Plastic, 5))
+	}
+	if shrinkage.Linear(bar.Plastic, bar.Fired) > 50 {
+		b.refuse("fired", "Bar {} would shrink from {} mm to {} mm. No clay shrinks by more than half; has the decimal mark slipped?", number, b.text(bar.Plastic, 5), b.text(bar.Fired, 5))
 	}
 	if bar.Fired > bar.Plastic {
 		b.refuse("fired", "Bar {} is longer fired ({} mm) than fresh ({} mm). Are the bars in the same order?", number, b.text(bar.Fired, 5), b.text(bar.Plastic, 5))

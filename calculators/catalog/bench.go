@@ -57,6 +57,20 @@ func (b *bench) given(name string) *Given {
 	return nil
 }
 
+// unused takes an input out of the answer that this request had no use for,
+// and says so when a person typed it.
+func (b *bench) unused(name, sentence string) {
+	if b.typed(name) {
+		b.note(sentence)
+	}
+	for i := range b.answer.Inputs {
+		if b.answer.Inputs[i].Name == name {
+			b.answer.Inputs = append(b.answer.Inputs[:i], b.answer.Inputs[i+1:]...)
+			return
+		}
+	}
+}
+
 // set gives an output its value. The name must be declared: a slip of the pen
 // here is found by the tests, which run every calculator.
 func (b *bench) set(name string, value float64) {

@@ -75,7 +75,7 @@ func (b *bench) useOnly(side string, members []*Input, texts map[string]box) {
 			t.unused = true
 			texts[in.Name] = t
 		} else if t.text == "" && in.Default == "" {
-			b.refuse(in.Name, "This is still missing: "+lowerFirst(in.Label)+".")
+			b.answer.refuse(in.Name, missing(in))
 		}
 	}
 }

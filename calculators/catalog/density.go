@@ -110,11 +110,14 @@ func (b *bench) densityPossible(gravity, water float64) bool {
 func (b *bench) sayDensity() {
 	low, _ := b.result("specific-gravity-low")
 	high, _ := b.result("specific-gravity-high")
-	if low.Text == high.Text {
-		b.headline("About {specific-gravity}: it weighs that many times as much as water.")
-		return
+	switch {
+	case low.Value < 1:
+		b.headline("About {specific-gravity}, but so little slip, or so coarse a measure, leaves that open: weigh more at once.")
+	case low.Text == high.Text:
+		b.headline("About {specific-gravity-low}: it weighs that many times as much as water.")
+	default:
+		b.headline("Between {specific-gravity-low} and {specific-gravity-high}: it weighs {specific-gravity} times as much as water.")
 	}
-	b.headline("Between {specific-gravity-low} and {specific-gravity-high}: it weighs {specific-gravity} times as much as water.")
 }
 
 func (b *bench) answerDensity(mass, volume, gravity, u, water float64) {
@@ -135,10 +138,13 @@ func (b *bench) answerDensity(mass, volume, gravity, u, water float64) {
 	b.set("specific-gravity-u", u)
 	b.sayDensity()
 	if gravity < 1.15 {
-		b.note("This is under 1.15. So thin a mix cannot be judged by weighing a jar: the error is as large as the answer. Reckon from what was weighed in.")
+		b.note("This is under 1.15. So thin a mix is not judged by weighing a jar: a small error in the weight becomes a large one in the dry clay. Reckon from what was weighed in.")
 	}
 	if gravity > 1.9 {
 		b.note("This is over 1.9, thicker than any slip that moves. The sum holds for slips from 1.15 to 1.9; check the numbers.")
+	}
+	if b.has("water-mass") {
+		b.note("The range counts only the scale. Fill to the same line both times: 1 % more or less in the jar moves the answer by 1 %.")
 	}
 	if u > 0.02 {
 		b.note("With this scale and this vessel the number is loose. A larger vessel, or the jar weighed full of water instead of a volume, makes it firmer.")

@@ -15,7 +15,7 @@ var washDilute = &Calculator{
 		{Name: "to", Label: "Strength wanted", Help: "Grams of dry powder in 100 mL; for a ladder, that of the palest cup.", Kind: quantity.Strength, Needed: true, First: true,
 			Low: above(0).because("A strength of 0 is plain water: no amount of water brings a wash that far. Give a number above 0."), High: upTo(500)},
 		{Name: "steps", Label: "Cups in the ladder", Help: "Leave 1 to thin the whole lot at once. From 2 on, the strongest and the palest cup count too.", Kind: quantity.Number, Default: "1", First: true, Whole: true, Low: from(1), High: upTo(50)},
-		{Name: "each", Label: "Amount in a cup", Help: "Blank: as large as the strong wash allows.", Kind: quantity.Volume, Low: above(0), High: upTo(1e6)},
+		{Name: "each", Label: "Amount in a cup", Help: "For a ladder. Blank: as large as the strong wash allows.", Kind: quantity.Volume, First: true, Low: above(0), High: upTo(1e6)},
 	},
 	Outputs: []Output{
 		{Name: "water-to-add", Label: "Water to thin the whole lot", Unit: "mL", Digits: 4},
@@ -23,9 +23,9 @@ var washDilute = &Calculator{
 	},
 	Columns: []Column{
 		{Name: "cup", Label: "Cup", Unit: "1", Digits: 2},
-		{Name: "strength", Label: "Strength", Unit: "g/100 mL", Digits: 4},
-		{Name: "stock", Label: "Strong wash", Unit: "mL", Digits: 4},
-		{Name: "water", Label: "Water", Unit: "mL", Digits: 4},
+		{Name: "strength", Label: "Strength", Unit: "g/100 mL", Digits: 3},
+		{Name: "stock", Label: "Strong wash", Unit: "mL", Digits: 3},
+		{Name: "water", Label: "Water", Unit: "mL", Digits: 3},
 		{Name: "ratio", Label: "Wash + water", Text: true},
 	},
 	Notes: []string{
@@ -39,8 +39,8 @@ var washDilute = &Calculator{
 	},
 	Table: Table{
 		Caption: "Water to add to 100 mL of wash, mL",
-		Down:    "from", Values: []string{"20", "18", "16", "14", "12", "10", "8"},
-		Across: "to", AcrossValues: []string{"10", "8", "6", "4", "2"},
+		Down:    "from", Values: []string{"20 g/100 mL", "18 g/100 mL", "16 g/100 mL", "14 g/100 mL", "12 g/100 mL", "10 g/100 mL", "8 g/100 mL"},
+		Across: "to", AcrossValues: []string{"10 g/100 mL", "8 g/100 mL", "6 g/100 mL", "4 g/100 mL", "2 g/100 mL"},
 		Show: []string{"water-to-add"},
 		Also: []Setting{{"volume", "100 mL"}, {"steps", "1"}},
 	},
@@ -59,6 +59,7 @@ func workDilute(b *bench) {
 	b.set("new-volume", becomes)
 	cups := int(b.value("steps"))
 	if cups == 1 {
+		b.unused("each", "“Amount in a cup” is for a ladder of two cups or more. The whole lot is thinned at once.")
 		b.headline("Add {water-to-add} of water; it then makes {new-volume}.")
 		return
 	}
@@ -76,7 +77,7 @@ func (b *bench) ladder(cups []wash.Cup, volume, each float64) {
 		b.row(float64(i+1), cup.Strength, cup.Stock, cup.Water, ratio)
 		needed += cup.Stock
 	}
-	b.headline("{steps} cups of {}, from strength {from} down to {to}.", withUnit(b.text(each, 4), "mL"))
+	b.headline("{steps} cups of {}, from strength {from} down to {to}.", withUnit(b.text(each, 3), "mL"))
 	if b.has("each") && needed > volume {
 		b.note("These cups take {} of strong wash, and you have {volume}. Make more, or smaller cups.", withUnit(b.text(needed, 4), "mL"))
 	}

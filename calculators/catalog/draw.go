@@ -45,7 +45,7 @@ func drawDensity(b *bench) string {
 	jar(d, 60, jarWidth, jarTop-20, layer{"clay", solids}, layer{"water", whole - solids})
 	d.Line("fine", 210, jarFloor-solids, 250, jarFloor-solids)
 	d.Words("water", 262, (jarTop+jarFloor-solids)/2+9, textSize, "start")
-	d.Words(b.shown("solids-by-volume")+" of the room is clay,", 262, jarFloor-solids/2-8, textSize, "start")
+	d.Words(b.shown("solids-by-volume")+" of the volume is clay,", 262, jarFloor-solids/2-8, textSize, "start")
 	d.Words(b.shown("solids-by-mass")+" of the weight", 262, jarFloor-solids/2+24, textSize, "start")
 	return d.String()
 }

@@ -88,7 +88,7 @@ var formulas = map[string][]Formula{
 		{
 			Math: Equal(Sub(Letter("c"), Letter("i")), Row(Sub(Letter("c"), one), times, Power(Bracket(Fraction(Sub(Letter("c"), Letter("n")), Sub(Letter("c"), one))), Fraction(Row(Letter("i"), minus, one), Row(Letter("n"), minus, one))))),
 			Where: []Symbol{
-				{Letter: "c_i", Means: "strength of cup i of n; c_1 the strongest, c_n the palest"},
+				{Letter: "c_i", Means: "strength of cup i of n; the first is the strongest, the last the palest"},
 			},
 		},
 	},

@@ -25,7 +25,7 @@ func (in *Input) outside(value float64, style quantity.Style) string {
 	low, high := in.Low, in.High
 	switch {
 	case low.Set && (value < low.Value || low.Open && value == low.Value):
-		if low.Why != "" {
+		if low.Why != "" && (value >= 0 || in.Kind == quantity.Temperature) {
 			return low.Why
 		}
 		if low.Open {
@@ -36,9 +36,17 @@ func (in *Input) outside(value float64, style quantity.Style) string {
 		if high.Why != "" {
 			return high.Why
 		}
-		return "This was read as " + show(value) + ", but it cannot be more than " + show(high.Value) + ". Is the unit right?"
+		return "This was read as " + show(value) + ", but it cannot be more than " + show(high.Value) + "." + in.unitDoubt()
 	case in.Whole && value != math.Trunc(value):
 		return "This was read as " + show(value) + ", but it has to be a whole number."
+	}
+	return ""
+}
+
+// unitDoubt asks about the unit where there is more than one.
+func (in *Input) unitDoubt() string {
+	if len(quantity.Units(in.Kind)) > 1 {
+		return " Is the unit right?"
 	}
 	return ""
 }

@@ -15,7 +15,7 @@ func readValues(in *Input, t box, style quantity.Style) ([]float64, error) {
 		q, err := quantity.Read(t.text, in.Kind, t.unit, style)
 		return []float64{q.Value}, err
 	}
-	pieces := split(t.text)
+	pieces := split(t.text, in.Kind)
 	if len(pieces) > in.Most {
 		return nil, errors.New("There are " + strconv.Itoa(len(pieces)) + " values here, and at most " + strconv.Itoa(in.Most) + " can be reckoned at once.")
 	}
@@ -33,12 +33,12 @@ func readValues(in *Input, t box, style quantity.Style) ([]float64, error) {
 // split parts a list at semicolons and spaces. Digits in a list are never
 // grouped by spaces; a unit or a fraction after a space belongs to the number
 // before it ("100 mm 101 mm", "4 1/2; 4 5/8").
-func split(text string) []string {
+func split(text string, kind quantity.Kind) []string {
 	var pieces []string
 	for part := range strings.SplitSeq(text, ";") {
 		start := len(pieces)
 		for _, word := range words(part) {
-			if len(pieces) > start && belongsBefore(word) {
+			if len(pieces) > start && belongsBefore(word, pieces[len(pieces)-1], kind) {
 				pieces[len(pieces)-1] += " " + word
 			} else {
 				pieces = append(pieces, word)
@@ -48,13 +48,27 @@ func split(text string) []string {
 	return pieces
 }
 
-// belongsBefore says whether a word of a list cannot be a value of its own: a
-// unit, or a fraction below one.
-func belongsBefore(word string) bool {
-	c := word[0]
-	if c < '0' || c > '9' {
-		return c != '-' && c != '+' && c != '.' && c != ','
+// belongsBefore says whether a word of a list is no value of its own but the
+// unit of the value before it, or the fraction after its whole inches.
+func belongsBefore(word, before string, kind quantity.Kind) bool {
+	if strings.IndexByte(word, '/') > 0 {
+		_, err := strconv.Atoi(before)
+		return err == nil && strings.IndexByte(word, '-') < 0
 	}
-	top, bottom, ok := strings.Cut(word, "/")
-	return ok && len(top) <= len(bottom) && top < bottom || ok && len(top) < len(bottom)
+	_, err := quantity.Read("1 "+word, kind, "", quantity.Style{Decimal: '.'})
+	return err == nil && (word[0] < '0' || word[0] > '9')
+}
+
+// which names the value of a list that a refusal is about; empty for an input
+// that is no list.
+func (in *Input) which(i int, text string) string {
+	if !in.List {
+		return ""
+	}
+	piece := split(text, in.Kind)[i]
+	name := "Value " + strconv.Itoa(i+1) + ", “" + clip(piece) + "”: "
+	if i > 0 && len(piece) == 3 && piece[0] == '0' {
+		name += "in a list digits are not grouped; for one thousand write 1000. "
+	}
+	return name
 }

@@ -28,13 +28,13 @@ var washMix = &Calculator{
 		{Name: "density", Label: "Density", Unit: "g/mL", Digits: 4, Aside: true},
 	},
 	Notes: []string{
-		"Stir at every brush load: the stain sinks in seconds, and the last cup would be all stain.",
+		"Stir at every brush load: the powder sinks within minutes, and the last strokes would be the darkest.",
 		"A borate flux can gel when it stands. Stir before you add any water.",
 		"1 gram of water is 1 mL. The powder has to be weighed: a spoon measures room, not weight.",
 		"Write the strength on the cup. A wash is too thin to be judged by weighing a jar; it is known by what was weighed in.",
 	},
 	Cautions: []string{
-		"Stain is fine dust with metals in it. Breathed or swallowed it can harm. Put the water in first, the powder onto the water, wear a mask that fits and gloves; the supplier’s safety data sheet comes first.",
+		"Stain is fine dust with metals in it, and some borates carry a reproductive caution. Breathed in or swallowed, they can harm. Put the water in first and the powder onto it. Wear a fitted respirator and gloves. Pregnant or asthmatic? Ask your doctor first. The supplier’s safety data sheet and local rules come first.",
 	},
 	Example: Example{
 		Case:  "Six students need 30 mL each to wash into carved lines on bare bisque, with a tenth to spare.",
@@ -96,6 +96,9 @@ func workMix(b *bench) {
 	b.set("stain-by-mass", 100*parts.Stain/parts.Mass())
 	b.set("density", parts.Density())
 	b.headline("Weigh {stain-mass} of stain and {flux-mass} of flux into {water} of water.")
+	if !b.has("people") {
+		b.unused("spare", "“To spare” is for a class. You gave the whole lot, so nothing was added.")
+	}
 	if parts.Flux == 0 {
 		b.note("There is no flux in this. Stain alone does not melt and stays powder on bare clay; on unfired glaze the glaze can fix it.")
 	}

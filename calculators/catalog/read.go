@@ -22,7 +22,7 @@ func (b *bench) sort(given []Setting) map[string]box {
 		name, isUnit := strings.CutSuffix(g.Name, ".unit")
 		in := b.calculator.Input(name)
 		if in == nil {
-			b.refuse(g.Name, b.noSuchInput(g.Name))
+			b.answer.refuse(clip(g.Name), b.noSuchInput(g.Name))
 			continue
 		}
 		t := texts[name]
@@ -30,7 +30,7 @@ func (b *bench) sort(given []Setting) map[string]box {
 		switch {
 		case isUnit:
 			t.unit = text
-		case text == "":
+		case text == "" || in.List && len(split(text, in.Kind)) == 0:
 			continue
 		case in.List && t.times > 0:
 			t.text += "; " + text
@@ -62,7 +62,7 @@ func (b *bench) read(in *Input, texts map[string]box) {
 	if t.text == "" {
 		if in.Default == "" || t.unused {
 			if in.Needed && in.Group == "" {
-				b.refuse(in.Name, "This is still missing: "+lowerFirst(in.Label)+".")
+				b.answer.refuse(in.Name, missing(in))
 			}
 			return
 		}
@@ -73,18 +73,20 @@ func (b *bench) read(in *Input, texts map[string]box) {
 	}
 	values, err := readValues(in, t, style)
 	if err != nil {
-		b.refuse(in.Name, err.Error())
+		b.answer.refuse(in.Name, err.Error())
 		return
 	}
-	for _, v := range values {
+	for i, v := range values {
 		if why := in.outside(v, b.settings.Style); why != "" {
-			b.refuse(in.Name, why)
+			b.answer.refuse(in.Name, in.which(i, t.text)+why)
 			return
 		}
 	}
 	b.answer.Inputs = append(b.answer.Inputs, Given{Name: in.Name, Values: values, List: in.List, Unit: quantity.Canonical(in.Kind)})
 	b.understood(in, t.text, values)
 }
+
+func missing(in *Input) string { return "This is still missing: “" + in.Label + "”." }
 
 // understood says how a text was read where that is not plain from the text
 // itself: another unit, grouped digits, a fraction.

@@ -68,15 +68,34 @@ func (b *box) chosen(unit string, n *amount) (*Unit, error) {
 	return b.unit(unit, n)
 }
 
+// gramsAsGravity asks back where a gravity box holds the grams that a measured
+// volume weighs: people say "one-fifty" for 1.50.
+func (b *box) gramsAsGravity(n *amount) error {
+	for _, of := range []struct {
+		weight       float64
+		volume, size string
+	}{{100, "100 mL", "100"}, {1000, "a litre", "1000"}} {
+		if gravity := n.value / of.weight; 1 < gravity && gravity < 3 {
+			text := plainText(gravity, 6, b.style)
+			if len(text) == len("1.6") {
+				text += "0"
+			}
+			return refuse("Did you mean $? $ is the weight in grams of $; the specific gravity is that divided by $.", text, n.text, of.volume, of.size)
+		}
+	}
+	return nil
+}
+
 // measured puts number and unit together, and asks where the number shows that
 // something else was meant.
 func (b *box) measured(n *amount, u *Unit) (Quantity, error) {
 	if n.fraction && u.ID != "in" {
 		return Quantity{}, b.noFraction(n, u)
 	}
-	if b.kind == Gravity && 100 <= n.value && n.value <= 300 {
-		return Quantity{}, refuse("Did you mean $? $ is the weight in grams of 100 mL; the specific gravity is that divided by 100.",
-			plainText(n.value/100, 6, b.style), n.text)
+	if b.kind == Gravity {
+		if err := b.gramsAsGravity(n); err != nil {
+			return Quantity{}, err
+		}
 	}
 	return Quantity{Value: float64(n.value * u.Factor), Unit: u.ID, Given: n.value}, nil
 }

@@ -1,0 +1,182 @@
+//go:build judges
+
+package trial
+
+import (
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/chromedp/chromedp"
+	"github.com/chromedp/chromedp/kb"
+
+	"slipbook/calculators/catalog"
+	"slipbook/calculators/quantity"
+)
+
+// linked is what a form shows when its numbers came with a link.
+const linked = "[...document.querySelectorAll('[data-linked]')].some(e => e.checkVisibility())"
+
+func TestAddressRestoresTheForm(t *testing.T) {
+	h, s := published(t), settings(t)
+	each(t, func(t *testing.T, c *catalog.Calculator) {
+		given := newChance(c, s).good(t)
+		f := formAt(open(t), h, c)
+		f.fill(given, true)
+		f.agree(given, s)
+		name, asked := f.request()
+		if name != c.Name {
+			t.Errorf("the address asks for the calculator %q", name)
+		}
+		want := catalog.Solve(c.Name, given, s)
+		if faults := differences(catalog.Solve(c.Name, asked, s), f.shown()); len(want.Outputs) == 0 || len(faults) > 0 {
+			t.Errorf("the request in the address is not what was typed:\n%s", strings.Join(faults, "\n"))
+		}
+		address := ask[string](f.tab, "location.href")
+
+		f.do(chromedp.Reload())
+		f.ready()
+		f.agree(given, s)
+		if ask[bool](f.tab, linked) {
+			t.Error("after a reload the form takes its own numbers for somebody else's")
+		}
+
+		other := &form{tab: open(t), calc: c}
+		other.visit(address)
+		other.ready()
+		other.agree(given, s)
+		other.stands(given)
+		other.clears(s)
+	})
+}
+
+// stands checks that the boxes hold the texts of a request.
+func (f *form) stands(given []catalog.Setting) {
+	f.t.Helper()
+	for _, in := range f.calc.Inputs {
+		text, _ := textOf(given, in.Name)
+		if in.List {
+			text = strings.Join(strings.Fields(strings.ReplaceAll(text, ";", " ")), " ")
+		}
+		if still := ask[string](f.tab, f.boxes(in.Name)+".map(b => b.value).join(' ').trim()"); text != "" && still != text {
+			f.t.Errorf("%s: the link said %q for %s, the box says %q", f.calc.Name, text, in.Name, still)
+		}
+	}
+}
+
+// clears checks that a form opened by a link offers to clear it, and does.
+func (f *form) clears(s catalog.Settings) {
+	f.t.Helper()
+	if !ask[bool](f.tab, linked) {
+		f.t.Errorf("%s: a form filled by a link does not say so", f.calc.Name)
+		return
+	}
+	f.do(chromedp.Click(chromedp.CSS("[data-linked] button")))
+	if query := ask[string](f.tab, "location.search"); query != "" {
+		f.t.Errorf("%s: cleared, and the address still says %q", f.calc.Name, query)
+	}
+	if ask[bool](f.tab, linked) {
+		f.t.Errorf("%s: cleared, and it still speaks of a link", f.calc.Name)
+	}
+	for _, in := range f.calc.Inputs {
+		if in.Needed && in.Default == "" {
+			if still := ask[string](f.tab, f.boxes(in.Name)+".map(b => b.value).join('')"); still != "" {
+				f.t.Errorf("%s: cleared, and %s still says %q", f.calc.Name, in.Name, still)
+			}
+		}
+	}
+	f.fill(f.calc.Example.Given, false)
+	f.agree(f.calc.Example.Given, s)
+}
+
+func TestUnitChoosers(t *testing.T) {
+	h, s := published(t), settings(t)
+	each(t, func(t *testing.T, c *catalog.Calculator) {
+		f := formAt(open(t), h, c)
+		choices := 0
+		for _, in := range c.Inputs {
+			offered := ask[[]string](f.tab, f.boxes(in.Name+".unit")+".flatMap(e => [...e.options].map(o => o.value))")
+			if len(quantity.Units(in.Kind)) > 1 && len(offered) < 2 {
+				t.Errorf("%s has no chooser for its units", in.Name)
+			}
+			for _, unit := range offered {
+				given := inUnit(c, in, unit, s)
+				if len(catalog.Solve(c.Name, given, s).Errors) > 0 {
+					continue // an input that the example leaves to its alternative
+				}
+				choices++
+				f.fill(given, true)
+				f.agree(given, s)
+			}
+		}
+		if choices == 0 {
+			t.Error("no unit could be chosen at all")
+		}
+	})
+}
+
+// inUnit gives the example with one input as bare numbers of a chosen unit.
+func inUnit(c *catalog.Calculator, in catalog.Input, unit string, s catalog.Settings) []catalog.Setting {
+	var given []catalog.Setting
+	for _, g := range c.Example.Given {
+		if g.Name != in.Name {
+			given = append(given, g)
+		}
+	}
+	factor := 1.0
+	for _, u := range quantity.Units(in.Kind) {
+		if u.ID == unit {
+			factor = u.Factor
+		}
+	}
+	var texts []string
+	for _, g := range catalog.Solve(c.Name, c.Example.Given, s).Inputs {
+		for _, value := range g.Values {
+			if g.Name == in.Name {
+				texts = append(texts, strconv.FormatFloat(value/factor, 'f', 4, 64))
+			}
+		}
+	}
+	return append(given, catalog.Setting{Name: in.Name, Text: strings.Join(texts, " ")}, catalog.Setting{Name: in.Name + ".unit", Text: unit})
+}
+
+func TestKeyboardOnly(t *testing.T) {
+	h, s := published(t), settings(t)
+	each(t, func(t *testing.T, c *catalog.Calculator) {
+		f := formAt(open(t), h, c)
+		ask[bool](f.tab, "window.notReloaded = true")
+		reached := map[string]bool{}
+		for range 150 {
+			f.do(chromedp.KeyEvent(kb.Tab))
+			at := ask[string](f.tab, "document.activeElement.name || ''")
+			reached[at] = true
+			if text, ok := textOf(c.Example.Given, at); ok && !inList(c, at) {
+				f.do(chromedp.KeyEvent("a", chromedp.KeyModifiers(chromedp.ModifierCtrl)), chromedp.KeyEvent(text))
+			}
+		}
+		for _, in := range c.Inputs {
+			if in.First && !reached[in.Name] {
+				t.Errorf("the key Tab never comes to %s", in.Name)
+			}
+		}
+		if !ask[bool](f.tab, f.boxes(c.Inputs[0].Name)+"[0].focus() || true") {
+			t.Fatal("no first box")
+		}
+		f.fill(c.Example.Given, false)
+		f.do(chromedp.KeyEvent(kb.Enter))
+		f.agree(c.Example.Given, s)
+		if !ask[bool](f.tab, "!!window.notReloaded") {
+			t.Error("the key Enter loads the page anew")
+		}
+	})
+}
+
+// inList says whether an input is a list.
+func inList(c *catalog.Calculator, name string) bool {
+	for _, in := range c.Inputs {
+		if in.Name == name {
+			return in.List
+		}
+	}
+	return false
+}

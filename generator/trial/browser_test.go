@@ -1,0 +1,183 @@
+//go:build judges
+
+package trial
+
+import (
+	"context"
+	"fmt"
+	"os"
+	"os/exec"
+	"strings"
+	"sync"
+	"testing"
+	"time"
+
+	"github.com/chromedp/cdproto/cdp"
+	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/cdproto/log"
+	"github.com/chromedp/cdproto/network"
+	"github.com/chromedp/cdproto/runtime"
+	"github.com/chromedp/chromedp"
+)
+
+// patience is how long one test may keep its tab.
+const patience = 3 * time.Minute
+
+// browser is the one browser of the trial; each test has a tab of its own.
+var browser struct {
+	once  sync.Once
+	ctx   context.Context
+	close []context.CancelFunc
+	err   error
+}
+
+// startBrowser starts Chromium with a new profile.
+func startBrowser() {
+	path, err := exec.LookPath("chromium")
+	if err != nil {
+		browser.err = fmt.Errorf("no browser to judge with: %w", err)
+		return
+	}
+	options := append(chromedp.DefaultExecAllocatorOptions[:], chromedp.ExecPath(path), chromedp.DisableGPU,
+		chromedp.Flag("disable-quic", true), chromedp.Flag("disable-component-update", true))
+	if os.Geteuid() == 0 {
+		options = append(options, chromedp.NoSandbox)
+	}
+	ctx, stop := chromedp.NewExecAllocator(context.Background(), options...)
+	ctx, leave := chromedp.NewContext(ctx)
+	browser.ctx, browser.close = ctx, []context.CancelFunc{leave, stop}
+	browser.err = chromedp.Do(ctx)
+}
+
+// closeBrowser ends the browser, if it was ever started.
+func closeBrowser() {
+	for _, end := range browser.close {
+		end()
+	}
+}
+
+// tab is one page of the browser, with an ear on everything it says and asks.
+type tab struct {
+	t   *testing.T
+	ctx context.Context
+
+	mu    sync.Mutex
+	said  []string // messages to the console and exceptions, since last heard
+	asked []string // addresses requested, since last heard
+}
+
+// open gives a test a new tab that shares nothing with the others.
+func open(t *testing.T) *tab {
+	t.Helper()
+	browser.once.Do(startBrowser)
+	if browser.err != nil {
+		t.Fatal(browser.err)
+	}
+	ctx, leave := chromedp.NewContext(browser.ctx, chromedp.WithNewBrowserContext())
+	t.Cleanup(leave)
+	ctx, stop := context.WithTimeout(ctx, patience)
+	t.Cleanup(stop)
+	b := &tab{t: t, ctx: ctx}
+	if err := chromedp.Listen(ctx, b.hear); err != nil {
+		t.Fatal(err)
+	}
+	call(b, network.Enable, network.EnableParams{})
+	call(b, emulation.SetScrollbarsHidden, emulation.SetScrollbarsHiddenParams{Hidden: true})
+	return b
+}
+
+// hear notes what a page says to the console and asks of the network.
+func (b *tab) hear(event any) {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	switch e := event.(type) {
+	case *runtime.EventConsoleAPICalled:
+		var words []string
+		for _, a := range e.Args {
+			words = append(words, strings.Trim(string(a.Value), `"`)+a.Description)
+		}
+		b.said = append(b.said, string(e.Type)+": "+strings.Join(words, " "))
+	case *runtime.EventExceptionThrown:
+		words := e.ExceptionDetails.Text
+		if e.ExceptionDetails.Exception != nil {
+			words += " " + e.ExceptionDetails.Exception.Description
+		}
+		b.said = append(b.said, "exception: "+words)
+	case *log.EventEntryAdded:
+		b.said = append(b.said, string(e.Entry.Source)+" "+string(e.Entry.Level)+": "+e.Entry.Text+" "+e.Entry.URL)
+	case *network.EventRequestWillBeSent:
+		b.asked = append(b.asked, e.Request.URL)
+	}
+}
+
+// heard gives what the page said and asked since the last call.
+func (b *tab) heard() (said, asked []string) {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	said, asked = b.said, b.asked
+	b.said, b.asked = nil, nil
+	return said, asked
+}
+
+// do runs steps in the tab; a step that fails ends the test.
+func (b *tab) do(steps ...chromedp.Action[chromedp.Void]) {
+	b.t.Helper()
+	if err := chromedp.Do(b.ctx, steps...); err != nil {
+		b.t.Fatal(err)
+	}
+}
+
+// call sends one command of the browser's protocol.
+func call[P, R any](b *tab, command cdp.Command[P, R], params P) R {
+	b.t.Helper()
+	result, err := chromedp.Call(b.ctx, command, params)
+	if err != nil {
+		b.t.Fatalf("%s: %v", command.Method, err)
+	}
+	return result
+}
+
+// ask gives the value of a JavaScript expression in the page, awaited.
+func ask[T any](b *tab, expression string) T {
+	b.t.Helper()
+	value, err := chromedp.Run(b.ctx, chromedp.Evaluate[T](expression, chromedp.EvalAwaitPromise))
+	if err != nil {
+		b.t.Fatalf("%v\nin: %.400s", err, expression)
+	}
+	return value
+}
+
+// until waits for a JavaScript expression to become true, and says whether it
+// did within a few seconds.
+func (b *tab) until(expression string) bool {
+	b.t.Helper()
+	for end := time.Now().Add(5 * time.Second); ; time.Sleep(20 * time.Millisecond) {
+		if ask[bool](b, "!!("+expression+")") {
+			return true
+		}
+		if time.Now().After(end) {
+			return false
+		}
+	}
+}
+
+// size sets the size of the window in CSS pixels.
+func (b *tab) size(width, height int64) {
+	b.t.Helper()
+	b.do(chromedp.EmulateViewport(width, height))
+}
+
+// scheme sets whether the reader prefers "light" or "dark".
+func (b *tab) scheme(name string) {
+	b.t.Helper()
+	call(b, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{
+		Features: []*emulation.MediaFeature{{Name: "prefers-color-scheme", Value: name}, {Name: "prefers-reduced-motion", Value: "reduce"}},
+	})
+}
+
+// visit opens a page and waits until it has been drawn.
+func (b *tab) visit(address string) {
+	b.t.Helper()
+	b.do(chromedp.Navigate(address))
+	ask[bool](b, "new Promise(drawn => requestAnimationFrame(() => requestAnimationFrame(() => drawn(true))))")
+}

@@ -1,0 +1,53 @@
+//go:build judges
+
+package trial
+
+import (
+	"math/rand/v2"
+	"os"
+	"testing"
+
+	"slipbook/calculators/catalog"
+	"slipbook/calculators/catalog/catalogtest"
+	"slipbook/calculators/quantity"
+	"slipbook/generator/course"
+)
+
+// settings gives the demo course's own constants, as its pages use them.
+func settings(t *testing.T) catalog.Settings {
+	t.Helper()
+	c, findings := course.Load(os.DirFS(root + "/content"))
+	if findings.Stop() {
+		t.Fatalf("the demo course has errors: %v", findings)
+	}
+	return catalog.Settings{Style: quantity.Style{Decimal: c.Decimal, Measures: c.Measures}}
+}
+
+// chance makes requests for one calculator, the same ones in every run.
+type chance struct {
+	random   *rand.Rand
+	calc     *catalog.Calculator
+	settings catalog.Settings
+}
+
+// newChance starts the row of requests that belongs to a calculator.
+func newChance(c *catalog.Calculator, s catalog.Settings) *chance {
+	seed := uint64(0)
+	for _, letter := range []byte(c.Name) {
+		seed = 31*seed + uint64(letter)
+	}
+	return &chance{rand.New(rand.NewPCG(seed, 20)), c, s}
+}
+
+// good gives the next request that the calculator can answer.
+func (c *chance) good(t *testing.T) []catalog.Setting {
+	t.Helper()
+	for range 1000 {
+		given := catalogtest.Sensible(c.random, c.calc)
+		if a := catalog.Solve(c.calc.Name, given, c.settings); len(a.Errors) == 0 && len(a.Outputs) > 0 {
+			return given
+		}
+	}
+	t.Fatalf("%s: a thousand chance requests, none of them good", c.calc.Name)
+	return nil
+}

@@ -1,0 +1,267 @@
+//go:build judges
+
+package trial
+
+import (
+	"fmt"
+	"net/url"
+	"regexp"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/chromedp/cdproto/input"
+	"github.com/chromedp/chromedp"
+	"github.com/chromedp/chromedp/kb"
+
+	"slipbook/calculators/catalog"
+	"slipbook/calculators/quantity"
+)
+
+// form is one calculator's form on the page in a tab.
+type form struct {
+	*tab
+	calc *catalog.Calculator
+	slow bool   // type key by key
+	last string // the first number of the last good answer, in words
+}
+
+// formAt opens the page of a calculator.
+func formAt(b *tab, h *handbook, c *catalog.Calculator) *form {
+	b.t.Helper()
+	b.visit(h.home + "calculators/" + c.Name + ".html")
+	f := &form{tab: b, calc: c}
+	b.ready()
+	return f
+}
+
+// settled says whether every calculator of the page has its engine: then it
+// answers, or says what is still to be filled in.
+const settled = `[...document.querySelectorAll("form[data-calculator]")].every(form => {
+	const line = form.querySelector("[data-headline]").textContent.trim()
+	return line !== "" && line !== document.querySelector("script[data-wait]").dataset.wait
+})`
+
+// ready waits until the calculators of the page can calculate.
+func (b *tab) ready() {
+	b.t.Helper()
+	if !b.until(settled) {
+		said, _ := b.heard()
+		b.t.Fatalf("the calculators of %s never became ready: %v", ask[string](b, "location.href"), said)
+	}
+}
+
+// unfold opens everything that is folded away on a page.
+func (b *tab) unfold() {
+	b.t.Helper()
+	ask[bool](b, "document.querySelectorAll('details').forEach(d => { d.open = true }) || true")
+}
+
+// css selects the form.
+func (f *form) css() string { return `form[data-calculator="` + f.calc.Name + `"]` }
+
+// boxes is a JavaScript expression for the controls of one input.
+func (f *form) boxes(input string) string {
+	named := `[name="` + input + `"]`
+	return "[...document.querySelectorAll(" + quoted(f.css()+" input"+named+", "+f.css()+" select"+named) + ")]"
+}
+
+// typeInto types into the n-th box of an input over what is there: key by key
+// if slow, else at once, as a keyboard that completes words does.
+func (f *form) typeInto(name string, n int, text string) {
+	f.t.Helper()
+	box := fmt.Sprintf("%s[%d]", f.boxes(name), n)
+	if !ask[bool](f.tab, "(box => { if (!box) return false; box.focus(); box.select(); return document.activeElement === box })("+box+")") {
+		f.t.Fatalf("%s: box %d of %s is missing or cannot be typed into", f.calc.Name, n+1, name)
+	}
+	switch {
+	case text == "" && ask[string](f.tab, box+".value") == "":
+	case text == "":
+		f.do(chromedp.KeyEvent(kb.Backspace))
+	case f.slow:
+		f.do(chromedp.KeyEvent(text))
+	default:
+		call(f.tab, input.InsertText, input.InsertTextParams{Text: text})
+	}
+}
+
+// count gives how many boxes an input has.
+func (f *form) count(input string) int {
+	f.t.Helper()
+	return ask[int](f.tab, f.boxes(input)+".length")
+}
+
+// fill types a request into the form. Boxes that the request does not name
+// are left as they are, or emptied.
+func (f *form) fill(given []catalog.Setting, emptyOthers bool) {
+	f.t.Helper()
+	f.unfold()
+	for _, in := range f.calc.Inputs {
+		text, named := textOf(given, in.Name)
+		if !named && !emptyOthers {
+			continue
+		}
+		texts := []string{text}
+		if in.List {
+			texts = strings.Fields(strings.ReplaceAll(text, ";", " "))
+		}
+		for n, one := range texts {
+			if n >= f.count(in.Name) {
+				f.another(in.Name)
+			}
+			f.typeInto(in.Name, n, one)
+		}
+		for n := len(texts); n < f.count(in.Name); n++ {
+			f.typeInto(in.Name, n, "")
+		}
+		unit, _ := textOf(given, in.Name+".unit")
+		f.choose(in.Name, unit)
+	}
+}
+
+// choose sets the unit of an input; the first one for none.
+func (f *form) choose(input, unit string) {
+	f.t.Helper()
+	chooser := f.boxes(input+".unit") + "[0]"
+	ok := ask[bool](f.tab, `((chooser, unit, only) => {
+		if (!chooser) return unit === "" || unit === only
+		const before = chooser.value
+		chooser.value = unit || chooser.options[0].value
+		if (chooser.value !== before) for (const event of ["input", "change"]) chooser.dispatchEvent(new Event(event, {bubbles: true}))
+		return unit === "" || chooser.value === unit
+	})(`+chooser+", "+quoted(unit)+", "+quoted(f.onlyUnit(input))+")")
+	if !ok {
+		f.t.Errorf("%s: %s cannot be given in %q", f.calc.Name, input, unit)
+	}
+}
+
+// onlyUnit gives the unit of an input that offers no other; else "".
+func (f *form) onlyUnit(input string) string {
+	for _, in := range f.calc.Inputs {
+		if units := quantity.Units(in.Kind); in.Name == input && len(units) == 1 {
+			return units[0].ID
+		}
+	}
+	return ""
+}
+
+// leave takes the finger out of the form, as one does to read the answer.
+func (f *form) leave() {
+	f.t.Helper()
+	ask[bool](f.tab, "document.activeElement.blur() || true")
+}
+
+// another asks the form for one more box of a list.
+func (f *form) another(input string) {
+	f.t.Helper()
+	before := f.count(input)
+	ask[bool](f.tab, "(box => { box.closest('[data-input]').querySelector('[data-add]').click(); return true })("+f.boxes(input)+"[0])")
+	if f.count(input) != before+1 {
+		f.t.Fatalf("%s: no button gives %s another box", f.calc.Name, input)
+	}
+}
+
+// textOf gives the text of an input in a request.
+func textOf(given []catalog.Setting, input string) (string, bool) {
+	for _, s := range given {
+		if s.Name == input {
+			return s.Text, true
+		}
+	}
+	return "", false
+}
+
+// shown gives the values of the answers in the form, by output; outputs that
+// show nothing are left out.
+func (f *form) shown() map[string]string {
+	f.t.Helper()
+	return ask[map[string]string](f.tab, `Object.fromEntries([...document.querySelectorAll("main output")]
+		.filter(o => o.querySelector("data")).map(o => [o.name, o.querySelector("data").value]))`)
+}
+
+// agree waits until the form shows exactly the native answer to a request.
+func (f *form) agree(given []catalog.Setting, s catalog.Settings) {
+	f.t.Helper()
+	want := catalog.Solve(f.calc.Name, given, s)
+	var faults []string
+	for range 200 {
+		if faults = differences(want, f.shown()); len(faults) == 0 {
+			if len(want.Outputs) > 0 {
+				f.last = want.Outputs[0].Text
+			}
+			return
+		}
+		f.do(chromedp.Sleep(20e6))
+	}
+	f.t.Errorf("%s with %v: the page does not show what the same code answers natively:\n%s", f.calc.Name, given, strings.Join(faults, "\n"))
+}
+
+// differences compares shown values with an answer, to the last bit.
+func differences(want *catalog.Answer, shown map[string]string) []string {
+	var faults []string
+	for _, r := range want.Outputs {
+		text, ok := shown[r.Name]
+		value, err := strconv.ParseFloat(text, 64)
+		if !ok || err != nil || value != r.Value {
+			faults = append(faults, fmt.Sprintf("  %s shows %q, the answer is %v", r.Name, text, r.Value))
+		}
+		delete(shown, r.Name)
+	}
+	for name, text := range shown {
+		faults = append(faults, fmt.Sprintf("  %s shows %q, there is no such answer", name, text))
+	}
+	return faults
+}
+
+// shows says whether a page's words hold a text: as whole words and numbers,
+// however the lines are broken.
+func shows(words, text string) bool {
+	words, text = " "+strings.Join(strings.Fields(words), " ")+" ", strings.Join(strings.Fields(text), " ")
+	for at := 0; ; at++ {
+		n := strings.Index(words[at:], text)
+		if n < 0 {
+			return false
+		}
+		at += n
+		if !partOfNumber.MatchString(words[:at]) && !restOfNumber.MatchString(words[at+len(text):]) {
+			return true
+		}
+	}
+}
+
+// What stands before or after a number that is only a part of another.
+var (
+	partOfNumber = regexp.MustCompile(`[0-9][.,]?$`)
+	restOfNumber = regexp.MustCompile(`^[.,]?[0-9]`)
+)
+
+// request reads the request out of the page's address.
+func (f *form) request() (calculator string, given []catalog.Setting) {
+	f.t.Helper()
+	u, err := url.Parse(ask[string](f.tab, "location.href"))
+	if err != nil {
+		f.t.Fatal(err)
+	}
+	for pair := range strings.SplitSeq(u.RawQuery, "&") {
+		name, text, _ := strings.Cut(pair, "=")
+		name, _ = url.QueryUnescape(name)
+		text, _ = url.QueryUnescape(text)
+		if name == "calculator" {
+			calculator = text
+		} else if name != "" {
+			given = append(given, catalog.Setting{Name: name, Text: text})
+		}
+	}
+	return calculator, given
+}
+
+// each runs a test on every calculator of the catalog.
+func each(t *testing.T, test func(t *testing.T, c *catalog.Calculator)) {
+	all := catalog.All()
+	if len(all) < 6 {
+		t.Fatalf("the catalog has %d calculators", len(all))
+	}
+	for _, c := range all {
+		t.Run(c.Name, func(t *testing.T) { test(t, c) })
+	}
+}

@@ -1,0 +1,215 @@
+//go:build judges
+
+package trial
+
+import (
+	"fmt"
+	"io/fs"
+	"net"
+	"net/http"
+	"os"
+	"os/exec"
+	"path"
+	"path/filepath"
+	"slices"
+	"strings"
+	"sync"
+	"testing"
+)
+
+// root is the top of the module, as seen from this package.
+const root = "../.."
+
+// workshop is a folder for everything that the trial makes, removed at its end.
+var workshop string
+
+func TestMain(m *testing.M) {
+	os.Exit(runIn(m))
+}
+
+// runIn runs the tests in a new workshop and tidies up after them.
+func runIn(m *testing.M) int {
+	var err error
+	if workshop, err = os.MkdirTemp("", "trial-"); err != nil {
+		fmt.Fprintln(os.Stderr, err)
+		return 1
+	}
+	defer os.RemoveAll(workshop)
+	defer closeBrowser()
+	return m.Run()
+}
+
+// handbook is a published handbook and where it is served.
+type handbook struct {
+	dir   string   // the folder it was published into
+	home  string   // where its root is served, "http://127.0.0.1:PORT/bench/notes/"
+	pages []string // addresses of its pages from there, in order
+}
+
+// program builds slipbook and gives the path of the built program.
+var program = sync.OnceValues(func() (string, error) {
+	built := filepath.Join(workshop, "slipbook")
+	return built, run(nil, "go", "build", "-o", built, "./generator")
+})
+
+// publishing is the demo course, published once for all tests.
+var publishing = sync.OnceValues(func() (*handbook, error) {
+	dir := filepath.Join(workshop, "handbook")
+	if err := publishTo(dir, nil); err != nil {
+		return nil, err
+	}
+	return serve(dir)
+})
+
+// published gives the demo course, published and served.
+func published(t *testing.T) *handbook {
+	t.Helper()
+	h, err := publishing()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return h
+}
+
+// publishTo publishes the demo course into a folder with the built program, in
+// an environment with some variables more.
+func publishTo(dir string, variables []string) error {
+	slipbook, err := program()
+	if err != nil {
+		return err
+	}
+	return run(variables, slipbook, "publish", "--to", dir)
+}
+
+// run runs a command at the top of the module; an error carries all it said.
+func run(variables []string, name string, arguments ...string) error {
+	command := exec.Command(name, arguments...)
+	command.Dir = root
+	command.Env = append(os.Environ(), variables...)
+	if said, err := command.CombinedOutput(); err != nil {
+		return fmt.Errorf("%s %s: %w\n%s", name, strings.Join(arguments, " "), err, said)
+	}
+	return nil
+}
+
+// types are all that the server knows of media types, and all a handbook needs.
+var types = map[string]string{
+	".html": "text/html; charset=utf-8",
+	".css":  "text/css; charset=utf-8",
+	".js":   "text/javascript; charset=utf-8",
+	".svg":  "image/svg+xml",
+	".png":  "image/png",
+	".jpg":  "image/jpeg",
+	".bin":  "application/octet-stream",
+}
+
+// serve puts a folder behind a static server on this machine, in a folder of
+// its own, so that an address that takes the handbook for the whole server
+// shows.
+func serve(dir string) (*handbook, error) {
+	listener, err := net.Listen("tcp", "127.0.0.1:0")
+	if err != nil {
+		return nil, err
+	}
+	const folder = "/bench/notes/"
+	files := http.StripPrefix(folder, http.FileServer(http.Dir(dir)))
+	served := http.NewServeMux()
+	served.HandleFunc(folder, func(w http.ResponseWriter, r *http.Request) {
+		kind := types[path.Ext(r.URL.Path)]
+		if kind == "" {
+			kind = types[".bin"]
+		}
+		if strings.HasSuffix(r.URL.Path, "/") {
+			kind = types[".html"]
+		}
+		w.Header().Set("Content-Type", kind)
+		files.ServeHTTP(w, r)
+	})
+	go http.Serve(listener, served) // ends with the test program
+	pages, err := find(dir, ".html")
+	if err == nil && len(pages) == 0 {
+		err = fmt.Errorf("no page in %s", dir)
+	}
+	return &handbook{dir: dir, home: "http://" + listener.Addr().String() + folder, pages: pages}, err
+}
+
+// find lists the files of a folder with an extension, slash-separated, sorted.
+func find(dir, extension string) ([]string, error) {
+	var found []string
+	err := fs.WalkDir(os.DirFS(dir), ".", func(name string, d fs.DirEntry, err error) error {
+		if err == nil && !d.IsDir() && path.Ext(name) == extension {
+			found = append(found, name)
+		}
+		return err
+	})
+	return found, err
+}
+
+// files lists the published files with an extension.
+func (h *handbook) files(t *testing.T, extension string) []string {
+	t.Helper()
+	found, err := find(h.dir, extension)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return found
+}
+
+// read gives the bytes of a published file.
+func (h *handbook) read(t *testing.T, address string) []byte {
+	t.Helper()
+	data, err := os.ReadFile(filepath.Join(h.dir, filepath.FromSlash(address)))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return data
+}
+
+// kinds are the kinds of page of a handbook.
+var kinds = []string{"home", "unit", "lesson", "calculators", "calculator", "state", "glossary", "contents", "not-found"}
+
+// kind says what a page is by its address.
+func kind(address string) string {
+	folder, name := path.Split(address)
+	switch {
+	case address == "index.html":
+		return "home"
+	case address == "404.html":
+		return "not-found"
+	case folder == "":
+		return strings.TrimSuffix(name, ".html")
+	case folder == "states/":
+		return "state"
+	case folder == "calculators/" && name == "index.html":
+		return "calculators"
+	case folder == "calculators/":
+		return "calculator"
+	case name == "index.html":
+		return "unit"
+	}
+	return "lesson"
+}
+
+// one gives the first page of a kind.
+func (h *handbook) one(t *testing.T, wanted string) string {
+	t.Helper()
+	for _, address := range h.pages {
+		if kind(address) == wanted {
+			return address
+		}
+	}
+	t.Fatalf("the handbook has no page of the kind %q", wanted)
+	return ""
+}
+
+func TestEveryKindOfPageIsThere(t *testing.T) {
+	h := published(t)
+	for _, k := range kinds {
+		h.one(t, k)
+	}
+	for _, address := range h.pages {
+		if !slices.Contains(kinds, kind(address)) {
+			t.Errorf("%s is of no known kind", address)
+		}
+	}
+}

@@ -1,0 +1,181 @@
+//go:build judges
+
+package trial
+
+import (
+	"strings"
+	"testing"
+
+	"slipbook/calculators/catalog"
+)
+
+func TestExampleTypedByAStudent(t *testing.T) {
+	h, s := published(t), settings(t)
+	each(t, func(t *testing.T, c *catalog.Calculator) {
+		f := formAt(open(t), h, c)
+		f.slow = true
+		f.fill(c.Example.Given, false)
+		f.agree(c.Example.Given, s)
+		if said, _ := f.heard(); len(said) > 0 {
+			t.Errorf("on the console: %v", said)
+		}
+	})
+}
+
+func TestChanceCasesTyped(t *testing.T) {
+	h, s := published(t), settings(t)
+	each(t, func(t *testing.T, c *catalog.Calculator) {
+		next := newChance(c, s)
+		f := formAt(open(t), h, c)
+		for n := range 8 {
+			f.slow = n < 3
+			given := next.good(t)
+			f.fill(given, true)
+			f.agree(given, s)
+		}
+	})
+}
+
+func TestWordsOfAnAnswerAreShown(t *testing.T) {
+	h, s := published(t), settings(t)
+	each(t, func(t *testing.T, c *catalog.Calculator) {
+		f := formAt(open(t), h, c)
+		f.fill(c.Example.Given, true)
+		f.agree(c.Example.Given, s)
+		answer := catalog.Solve(c.Name, c.Example.Given, s)
+		said := ask[string](f.tab, "document.querySelector('main').innerText")
+		wanted := append([]string{answer.Headline}, append(answer.Notes, answer.Cautions...)...)
+		for _, r := range answer.Outputs {
+			wanted = append(wanted, r.Text)
+		}
+		for _, r := range answer.Rows {
+			for _, cell := range r {
+				wanted = append(wanted, cell.Text)
+			}
+		}
+		for _, p := range answer.Read {
+			wanted = append(wanted, p.Text)
+		}
+		for _, w := range wanted {
+			if !shows(said, w) {
+				t.Errorf("the page does not show %q", w)
+			}
+		}
+		if answer.Drawing != "" && !ask[bool](f.tab, "!!document.querySelector("+quoted("[data-drawing] svg")+")") {
+			t.Error("the answer's drawing is not shown")
+		}
+	})
+}
+
+// bad are things typed into a box of numbers that no calculator may swallow.
+var bad = []string{"abc", "-5", "1e400", "NaN", "3 bananas", "1,234"}
+
+func TestBadInputAtItsBox(t *testing.T) {
+	h, s := published(t), settings(t)
+	each(t, func(t *testing.T, c *catalog.Calculator) {
+		f := formAt(open(t), h, c)
+		f.fill(c.Example.Given, true)
+		f.agree(c.Example.Given, s)
+		refusals := 0
+		for _, in := range c.Inputs {
+			for _, text := range bad {
+				given, inBox := with(c.Example.Given, in, text)
+				want := catalog.Solve(c.Name, given, s)
+				if in.Kind == "" || len(want.Errors) == 0 || in.List && strings.Contains(text, " ") {
+					continue // "-5" may be a good number for some
+				}
+				refusals++
+				before, _, _ := strings.Cut(ask[string](f.tab, f.boxes(in.Name)+".map(b => b.value).join('|')"), "|")
+				f.typeInto(in.Name, 0, text)
+				f.leave()
+				f.refused(in.Name, text, inBox, want)
+				if text == bad[0] {
+					f.judged("with %q at %s", text, in.Name)
+				}
+				f.typeInto(in.Name, 0, before)
+				f.agree(c.Example.Given, s)
+			}
+		}
+		if refusals < 5 {
+			t.Errorf("only %d of the bad inputs were refused", refusals)
+		}
+	})
+}
+
+// judged lets axe judge the page as it stands.
+func (f *form) judged(when string, details ...any) {
+	f.t.Helper()
+	for _, fault := range f.accessible() {
+		f.t.Errorf(f.calc.Name+" "+when+": %s", append(details, fault)...)
+	}
+}
+
+// with gives a request with the first value of one input changed to a text,
+// and all that then stands in that input.
+func with(given []catalog.Setting, in catalog.Input, text string) (changed []catalog.Setting, all string) {
+	all = text
+	for _, s := range given {
+		if s.Name != in.Name {
+			changed = append(changed, s)
+		} else if _, others, more := strings.Cut(s.Text, " "); in.List && more {
+			all = text + " " + others
+		}
+	}
+	return append(changed, catalog.Setting{Name: in.Name, Text: all}), all
+}
+
+// refused checks that a refusal stands at its boxes, that what was typed stays
+// and that no answer remains.
+func (f *form) refused(input, typed, all string, want *catalog.Answer) {
+	f.t.Helper()
+	for _, e := range want.Errors {
+		first := f.boxes(e.Input) + "[0]"
+		said := "(box => (box.getAttribute('aria-describedby') || '').split(/\\s+/).map(id => document.getElementById(id)?.innerText || '').join(' '))(" + first + ")"
+		if !f.until(first + "?.getAttribute('aria-invalid') === 'true'") {
+			f.t.Errorf("%s with %q at %s: the box %s is not marked as invalid (%s)", f.calc.Name, typed, input, e.Input, e.Text)
+			continue
+		}
+		if words := ask[string](f.tab, said); !shows(words, e.Text) {
+			f.t.Errorf("%s with %q at %s: at the box %s stands %q, want %q", f.calc.Name, typed, input, e.Input, words, e.Text)
+		}
+	}
+	if still := ask[string](f.tab, f.boxes(input)+".map(b => b.value).join(' ').trim()"); still != all {
+		f.t.Errorf("%s: %q was typed at %s, and now it says %q", f.calc.Name, all, input, still)
+	}
+	words := strings.TrimSpace(ask[string](f.tab, "document.querySelector('[data-headline]').innerText"))
+	if !shows(words, f.last) || strings.HasSuffix(words, " for") {
+		f.t.Errorf("%s with %q at %s: what was before (%s) is not told, or not in whole words: %q", f.calc.Name, typed, input, f.last, words)
+	}
+	if shown := f.shown(); len(shown) > 0 {
+		f.t.Errorf("%s with %q at %s: refused, and the old answers are still there: %v", f.calc.Name, typed, input, shown)
+	}
+}
+
+// listen counts how often the form speaks to a screen reader.
+const listen = `(() => {
+	window.spoken = []
+	const voice = document.querySelector("form [role=status]")
+	new MutationObserver(() => { window.spoken.push(voice.textContent) }).observe(voice, {childList: true, characterData: true, subtree: true})
+	return true
+})()`
+
+func TestAnswerIsSpokenOnce(t *testing.T) {
+	h, s := published(t), settings(t)
+	each(t, func(t *testing.T, c *catalog.Calculator) {
+		f := formAt(open(t), h, c)
+		f.fill(c.Example.Given, true)
+		f.agree(c.Example.Given, s)
+		f.leave()
+		f.slow = true
+		ask[bool](f.tab, listen)
+		first := c.Example.Given[0]
+		f.typeInto(first.Name, 0, strings.Fields(first.Text)[0])
+		if !f.until("window.spoken.length > 0") {
+			t.Error("nothing is said after the last key")
+		}
+		ask[bool](f.tab, "new Promise(later => setTimeout(() => later(true), 1500))")
+		if spoken := ask[[]string](f.tab, "window.spoken"); len(spoken) != 1 || strings.TrimSpace(spoken[0]) == "" {
+			t.Errorf("after one number was typed, this was said: %q; want one sentence, once", spoken)
+		}
+	})
+}

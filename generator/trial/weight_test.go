@@ -1,0 +1,130 @@
+//go:build judges
+
+package trial
+
+import (
+	"bytes"
+	"compress/gzip"
+	"io"
+	"os"
+	"os/exec"
+	"path"
+	"path/filepath"
+	"strings"
+	"testing"
+)
+
+// The limits of what a student's phone has to fetch, in bytes, gzipped.
+const (
+	lessonLimit = 25_000 // a lesson's page, styles and scripts
+	scriptLimit = 10_000 // of these the scripts
+	engineLimit = 1.35   // the calculators, as a multiple of an empty reactor
+)
+
+// gzipped gives the size of bytes as a server would send them.
+func gzipped(t *testing.T, data []byte) int {
+	t.Helper()
+	var packed bytes.Buffer
+	w, err := gzip.NewWriterLevel(&packed, gzip.BestCompression)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if _, err := w.Write(data); err != nil {
+		t.Fatal(err)
+	}
+	if err := w.Close(); err != nil {
+		t.Fatal(err)
+	}
+	return packed.Len()
+}
+
+func TestWeightOfALesson(t *testing.T) {
+	h := published(t)
+	heaviest := 0
+	for _, address := range h.pages {
+		if kind(address) != "lesson" {
+			continue
+		}
+		b := open(t) // with nothing kept from the page before
+		b.visit(h.home + address)
+		b.ready()
+		_, asked := b.heard()
+		all, scripts := 0, 0
+		for _, a := range asked {
+			name := strings.TrimPrefix(a, h.home)
+			extension := path.Ext(name)
+			if extension != ".html" && extension != ".css" && extension != ".js" {
+				continue
+			}
+			size := gzipped(t, h.read(t, name))
+			all += size
+			if extension == ".js" {
+				scripts += size
+			}
+		}
+		heaviest = max(heaviest, all)
+		if all > lessonLimit || all == 0 {
+			t.Errorf("%s: %d bytes with its styles and scripts, the limit is %d", address, all, lessonLimit)
+		}
+		if scripts > scriptLimit {
+			t.Errorf("%s: %d bytes of scripts, the limit is %d", address, scripts, scriptLimit)
+		}
+	}
+	t.Logf("the heaviest lesson: %d bytes of %d", heaviest, lessonLimit)
+}
+
+// empty is a reactor that does nothing: what the calculators are measured by.
+const empty = `package main
+
+//go:wasmexport work
+func work(n int32) int32 { return n }
+
+func main() {}
+`
+
+// emptyReactor builds it as the calculators are built.
+func emptyReactor(t *testing.T) []byte {
+	t.Helper()
+	dir := t.TempDir()
+	for name, text := range map[string]string{"go.mod": "module empty\n\ngo 1.26\n", "main.go": empty} {
+		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o666); err != nil {
+			t.Fatal(err)
+		}
+	}
+	build := exec.Command("go", "build", "-buildmode=c-shared", "-trimpath", "-ldflags=-s -w", "-o", "empty.wasm", ".")
+	build.Dir = dir
+	build.Env = append(os.Environ(), "GOOS=wasip1", "GOARCH=wasm")
+	if said, err := build.CombinedOutput(); err != nil {
+		t.Fatalf("%v\n%s", err, said)
+	}
+	built, err := os.ReadFile(filepath.Join(dir, "empty.wasm"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return built
+}
+
+func TestWeightOfTheCalculators(t *testing.T) {
+	h := published(t)
+	engines := h.files(t, ".bin")
+	if len(engines) != 1 {
+		t.Fatalf("%d engines were published, want one: %v", len(engines), engines)
+	}
+	packed := h.read(t, engines[0])
+	r, err := gzip.NewReader(bytes.NewReader(packed))
+	if err != nil {
+		t.Fatal(err)
+	}
+	engine, err := io.ReadAll(r)
+	if err != nil {
+		t.Fatal(err)
+	}
+	least := gzipped(t, emptyReactor(t))
+	for what, size := range map[string]int{"as published": len(packed), "gzipped anew": gzipped(t, engine)} {
+		ratio := float64(size) / float64(least)
+		t.Logf("the calculators %s: %d bytes, %.3f times an empty reactor of %d", what, size, ratio, least)
+		if ratio > engineLimit {
+			t.Errorf("the calculators %s: %.3f times an empty reactor, the limit is %.2f", what, ratio, engineLimit)
+		}
+	}
+}

@@ -1,0 +1,131 @@
+//go:build judges
+
+package trial
+
+import (
+	"net/url"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/chromedp"
+
+	"slipbook/calculators/catalog"
+)
+
+// exampleStands checks that the page shows the worked example's answers and
+// the printed table.
+func exampleStands(t *testing.T, b *tab, c *catalog.Calculator, s catalog.Settings) {
+	t.Helper()
+	b.unfold()
+	said := ask[string](b, "document.querySelector('main').innerText")
+	answer := catalog.Solve(c.Name, c.Example.Given, s)
+	if len(answer.Outputs) == 0 {
+		t.Fatalf("the worked example has no answer: %v", answer.Errors)
+	}
+	wanted := []string{c.Example.Case, answer.Headline}
+	for _, r := range answer.Outputs {
+		if !slices.ContainsFunc(c.Outputs, func(o catalog.Output) bool { return o.Name == r.Name && o.Aside }) {
+			wanted = append(wanted, r.Text)
+		}
+	}
+	wanted = append(wanted, c.Table.Caption)
+	for _, value := range c.Table.Values {
+		given := append([]catalog.Setting{{Name: c.Table.Down, Text: value}}, c.Table.Also...)
+		if c.Table.Across != "" {
+			given = append(given, catalog.Setting{Name: c.Table.Across, Text: c.Table.AcrossValues[0]})
+		}
+		for _, g := range c.Example.Given {
+			if _, taken := textOf(given, g.Name); !taken {
+				given = append(given, g)
+			}
+		}
+		for _, r := range catalog.Solve(c.Name, given, s).Outputs {
+			if r.Name == c.Table.Show[0] {
+				wanted = append(wanted, r.Text)
+			}
+		}
+	}
+	for _, w := range wanted {
+		if !shows(said, w) {
+			t.Errorf("%s: the page does not show %q", c.Name, w)
+		}
+	}
+}
+
+func TestWithoutScripts(t *testing.T) {
+	h, s := published(t), settings(t)
+	each(t, func(t *testing.T, c *catalog.Calculator) {
+		b := open(t)
+		call(b, emulation.SetScriptExecutionDisabled, emulation.SetScriptExecutionDisabledParams{Value: true})
+		b.do(chromedp.Navigate(h.home + "calculators/" + c.Name + ".html"))
+		exampleStands(t, b, c, s)
+		if ask[bool](b, "[...document.querySelectorAll('form[data-calculator] input')].some(e => e.checkVisibility())") {
+			t.Error("without scripts there are boxes to type into, and nothing would answer")
+		}
+		if said, _ := b.heard(); len(said) > 0 {
+			t.Errorf("on the console: %v", said)
+		}
+	})
+}
+
+func TestCalculatesFromAFolder(t *testing.T) {
+	h, s := published(t), settings(t)
+	dir, err := filepath.Abs(h.dir)
+	if err != nil {
+		t.Fatal(err)
+	}
+	local := &handbook{dir: dir, home: (&url.URL{Scheme: "file", Path: filepath.ToSlash(dir) + "/"}).String()}
+	each(t, func(t *testing.T, c *catalog.Calculator) {
+		f := formAt(open(t), local, c)
+		f.fill(c.Example.Given, true)
+		f.agree(c.Example.Given, s)
+		_, asked := f.heard()
+		for _, a := range asked {
+			if !strings.HasPrefix(a, local.home) {
+				t.Errorf("asks for %s, outside its folder", a)
+			}
+		}
+	})
+}
+
+// copyWithout copies a folder, all but the files with one extension.
+func copyWithout(t *testing.T, from, to, extension string) {
+	t.Helper()
+	for name, data := range contents(t, from) {
+		file := filepath.Join(to, filepath.FromSlash(name))
+		if filepath.Ext(name) == extension {
+			continue
+		}
+		if err := os.MkdirAll(filepath.Dir(file), 0o777); err != nil {
+			t.Fatal(err)
+		}
+		if err := os.WriteFile(file, data, 0o666); err != nil {
+			t.Fatal(err)
+		}
+	}
+}
+
+func TestWithoutTheEngine(t *testing.T) {
+	h, s := published(t), settings(t)
+	dir := t.TempDir()
+	copyWithout(t, h.dir, dir, ".bin")
+	broken, err := serve(dir)
+	if err != nil {
+		t.Fatal(err)
+	}
+	each(t, func(t *testing.T, c *catalog.Calculator) {
+		b := open(t)
+		b.visit(broken.home + "calculators/" + c.Name + ".html")
+		if !b.until("[...document.querySelectorAll('[data-failed]')].some(e => e.checkVisibility() && e.innerText.trim().length > 20)") {
+			t.Error("the page does not say that its calculator cannot work")
+		}
+		exampleStands(t, b, c, s)
+		for _, fault := range b.accessible() {
+			t.Error(fault)
+		}
+	})
+}
