@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"strings"
@@ -76,7 +77,7 @@ func split(given []string) (settings []catalog.Setting, wrong []catalog.Phrase) 
 	for _, g := range given {
 		key, value, ok := strings.Cut(g, "=")
 		if !ok || key == "" {
-			wrong = append(wrong, catalog.Phrase{Input: g, Text: fmt.Sprintf("“%s” is not an input with its value. Write the input's name, “=” and the value, such as mass=174.5.", g)})
+			wrong = append(wrong, catalog.Phrase{Input: cmp.Or(g, "key=value"), Text: fmt.Sprintf("“%s” is not an input with its value. Write the input's name, “=” and the value, such as mass=174.5.", g)})
 			continue
 		}
 		settings = append(settings, catalog.Setting{Name: key, Text: value})

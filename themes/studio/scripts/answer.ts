@@ -73,7 +73,7 @@ export class AnswerView {
   /** Notes and cautions of this answer; those that are always said stand on the page. */
   #sayings(kind: string, answer: URLSearchParams): void {
     const always = new Set([...this.#section.querySelectorAll(`[data-always-${kind}]`)].map((e) => e.textContent?.trim()))
-    const list = part<HTMLElement>(this.#root, `[data-${kind}s]`)
+    const list = part<HTMLElement>(this.#section, `[data-${kind}s]`)
     const items = answer
       .getAll(kind)
       .filter((text) => !always.has(text))
@@ -83,7 +83,8 @@ export class AnswerView {
         return item
       })
     list.replaceChildren(...items)
-    list.hidden = items.length === 0
+    const frame = list.closest<HTMLElement>('[role=note]') ?? list
+    frame.hidden = items.length === 0
   }
 
   /** The drawing comes from our own code; anything but an SVG image is left out. */

@@ -68,6 +68,8 @@ export class Form {
     for (const button of form.querySelectorAll('[data-clear]')) button.addEventListener('click', () => this.#clear())
     part(form, '[data-copy]').addEventListener('click', () => void this.#copy())
     form.hidden = false
+    // Beside a form that works, somebody else's numbers are one touch away.
+    form.parentElement?.querySelector('[data-example]')?.removeAttribute('open')
   }
 
   /** Gives the form its engine. */
@@ -79,6 +81,7 @@ export class Form {
   /** Takes the boxes out of use; the page says why. */
   stop(): void {
     this.#form.hidden = true
+    this.#form.parentElement?.querySelector('[data-example]')?.setAttribute('open', '')
     this.#form.dataset['stopped'] = ''
     this.#view.clear()
   }
