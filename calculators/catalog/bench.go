@@ -34,10 +34,18 @@ func (b *bench) typed(name string) bool {
 
 // value gives an input in its canonical unit, 0 when it is blank.
 func (b *bench) value(name string) float64 {
-	if g := b.given(name); g != nil {
+	if g := b.given(name); g != nil && len(g.Values) > 0 {
 		return g.Values[0]
 	}
 	return 0
+}
+
+// word gives an input that is words or a choice; empty when it is blank.
+func (b *bench) word(name string) string {
+	if g := b.given(name); g != nil {
+		return g.Text
+	}
+	return ""
 }
 
 // list gives a list input in its canonical unit.
@@ -96,7 +104,9 @@ func (b *bench) shown(name string) string {
 	if r, ok := b.result(name); ok {
 		return withUnit(r.Text, r.Unit)
 	}
-	if g := b.given(name); g != nil {
+	if g := b.given(name); g != nil && len(g.Values) == 0 {
+		return g.Text
+	} else if g != nil {
 		text := b.text(g.Values[0], 6)
 		if b.calculator.Input(name).Kind == quantity.Gravity {
 			text = b.places(text, 2)

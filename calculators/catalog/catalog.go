@@ -14,7 +14,10 @@
 // float64(a*b), so that amd64, arm64 and wasm agree to the last bit.
 package catalog
 
-import "slipbook/calculators/quantity"
+import (
+	"slipbook/calculators/quantity"
+	"slipbook/calculators/stage"
+)
 
 // Calculator is one calculator's whole declaration.
 type Calculator struct {
@@ -39,17 +42,22 @@ type Input struct {
 	Label   string // for a first-year student
 	Help    string // one sentence
 	Kind    quantity.Kind
-	Default string // as typed; empty = starts empty
-	Needed  bool   // must be given; in a group: one side of it must be given
-	Group   string // inputs of one group are alternatives: only one side of it may be given. A default in a group is not filled into its box: it stands in when the whole group is blank
-	Side    string // inputs of a group with the same side belong together, and all are needed when one is given; empty = stands alone
-	List    bool   // several values, parted by spaces or semicolons
-	Most    int    // of a list: the largest number of values
-	Whole   bool   // a whole number
-	First   bool   // in sight at once; the others stand behind "more"
-	Low     Limit  // values below are refused
-	High    Limit  // values above are refused
+	Default string   // as typed; empty = starts empty
+	Needed  bool     // must be given; in a group: one side of it must be given
+	Group   string   // inputs of one group are alternatives: only one side of it may be given. A default in a group is not filled into its box: it stands in when the whole group is blank
+	Side    string   // inputs of a group with the same side belong together, and all are needed when one is given; empty = stands alone
+	List    bool     // several values, parted by spaces or semicolons
+	Most    int      // of a list: the largest number of values
+	Whole   bool     // a whole number
+	Choices []Choice // instead of a quantity: one of these
+	Words   bool     // instead of a quantity: words, as they are typed
+	First   bool     // in sight at once; the others stand behind "more"
+	Low     Limit    // values below are refused
+	High    Limit    // values above are refused
 }
+
+// Choice is one of the things that an input may be.
+type Choice struct{ ID, Label string }
 
 // Limit is one end of the range of an input, in canonical units.
 type Limit struct {
@@ -125,7 +133,7 @@ type Given struct {
 	Name   string
 	Values []float64 // one, or several for a list
 	List   bool
-	Text   string // for inputs that are words
+	Text   string // for inputs that are a choice (its id) or words; Values is empty then
 	Unit   string
 }
 
@@ -151,4 +159,5 @@ type Phrase struct{ Input, Text string }
 // Settings are the course's own constants, given to every answer.
 type Settings struct {
 	Style quantity.Style
+	Table *stage.Table // the course's decoration table; nil where only sums are asked for
 }

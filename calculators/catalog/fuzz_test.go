@@ -16,7 +16,7 @@ func FuzzRequest(f *testing.F) {
 	f.Add("calculator=slip-density&mass=%F0%9F&mass.unit=g&&=&calculator=x")
 	f.Fuzz(func(t *testing.T, request string) {
 		answer := string(Respond([]byte(request), Plain()))
-		fields, err := decode(strings.ReplaceAll(answer, "drawing=", "drawing=x"))
+		fields, err := decode(strings.ReplaceAll(answer, "drawing=", "drawing=x"), mostSettings)
 		if err != nil && len(answer) < mostBytes {
 			t.Fatalf("the answer cannot be read: %v", err)
 		}
@@ -44,7 +44,7 @@ func FuzzForm(f *testing.F) {
 			return // longer than a request may be, or no text
 		}
 		encoded := string(field(nil, name, value))
-		fields, err := decode(encoded)
+		fields, err := decode(encoded, mostSettings)
 		if err != nil || len(fields) != 1 || fields[0] != (Setting{name, value}) {
 			t.Fatalf("%q=%q became %v (%v) by %s", name, value, fields, err, encoded)
 		}

@@ -30,7 +30,7 @@ func (b *bench) sort(given []Setting) map[string]box {
 		switch {
 		case isUnit:
 			t.unit = text
-		case text == "" || in.List && len(split(text, in.Kind)) == 0:
+		case text == "" || in.List && !in.Words && len(split(text, in.Kind)) == 0:
 			continue
 		case in.List && t.times > 0:
 			t.text += "; " + text
@@ -71,6 +71,10 @@ func (b *bench) read(in *Input, texts map[string]box) {
 		t, style.Decimal = box{text: in.Default}, '.'
 		b.stood = append(b.stood, in.Name)
 	}
+	if in.Words || len(in.Choices) > 0 {
+		b.readWords(in, t.text)
+		return
+	}
 	values, err := readValues(in, t, style)
 	if err != nil {
 		b.answer.refuse(in.Name, err.Error())
@@ -84,6 +88,45 @@ func (b *bench) read(in *Input, texts map[string]box) {
 	}
 	b.answer.Inputs = append(b.answer.Inputs, Given{Name: in.Name, Values: values, List: in.List, Unit: quantity.Canonical(in.Kind)})
 	b.understood(in, t.text, values)
+}
+
+// mostWords bounds the length of an input that is words.
+const mostWords = 600
+
+// readWords takes an input that is words, or one of several choices by its id
+// or its label.
+func (b *bench) readWords(in *Input, text string) {
+	if len(text) > mostWords {
+		b.answer.refuse(in.Name, "That is too much text for this box.")
+		return
+	}
+	if len(in.Choices) > 0 {
+		id := in.choice(text)
+		if id == "" {
+			b.answer.refuse(in.Name, "“"+clip(text)+"” is none of the choices. They are: "+in.choices()+".")
+			return
+		}
+		text = id
+	}
+	b.answer.Inputs = append(b.answer.Inputs, Given{Name: in.Name, Text: text, List: in.List})
+}
+
+// choice gives the id of the choice that a text names, or "".
+func (in *Input) choice(text string) string {
+	for _, c := range in.Choices {
+		if sameWord(text, c.ID) || sameWord(text, c.Label) {
+			return c.ID
+		}
+	}
+	return ""
+}
+
+func (in *Input) choices() string {
+	var ids []string
+	for _, c := range in.Choices {
+		ids = append(ids, c.ID)
+	}
+	return listing(ids)
 }
 
 func missing(in *Input) string { return "This is still missing: “" + in.Label + "”." }

@@ -54,7 +54,7 @@ func TestRefusals(t *testing.T) {
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
-			fields, err := decode(string(Respond([]byte(test.request), Plain())))
+			fields, err := decode(string(Respond([]byte(test.request), Plain())), mostSettings)
 			if err != nil {
 				t.Fatal(err)
 			}

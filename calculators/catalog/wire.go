@@ -6,13 +6,15 @@ import (
 	"strings"
 
 	"slipbook/calculators/quantity"
+	"slipbook/calculators/stage"
 )
 
 // The bounds of a request: more than any form holds, little enough that
 // nothing sent can cost time or memory worth speaking of.
 const (
-	mostBytes  = 16 << 10
-	mostFields = 300
+	mostBytes    = 16 << 10
+	mostFields   = 300
+	mostSettings = 512 << 10 // a large decoration table
 )
 
 // Respond answers an encoded request with an encoded answer: the reactor's
@@ -40,7 +42,7 @@ func Request(calculator string, given []Setting) string {
 }
 
 func decodeRequest(request string) (name string, given []Setting, err error) {
-	fields, err := decode(request)
+	fields, err := decode(request, mostBytes)
 	if err != nil {
 		return "", nil, err
 	}
@@ -59,13 +61,16 @@ func (s Settings) Encode() string {
 	var b []byte
 	b = field(b, "decimal", string(s.Style.Decimal))
 	b = field(b, "measures", s.Style.Measures)
+	if s.Table != nil {
+		b = field(b, "table", s.Table.Encode())
+	}
 	return string(b)
 }
 
 // Configure reads the settings from their encoded form, for example
 // "decimal=%2C&measures=us". What is left out stays as Plain has it.
 func Configure(encoded []byte) (Settings, error) {
-	fields, err := decode(string(encoded))
+	fields, err := decode(string(encoded), mostSettings)
 	if err != nil {
 		return Settings{}, err
 	}
@@ -76,6 +81,10 @@ func Configure(encoded []byte) (Settings, error) {
 			s.Style.Decimal = f.Text[0]
 		case f.Name == "measures" && contains([]string{"metric", "us", "imperial"}, f.Text):
 			s.Style.Measures = f.Text
+		case f.Name == "table":
+			if s.Table, err = stage.Decode(f.Text); err != nil {
+				return Settings{}, err
+			}
 		default:
 			return Settings{}, errors.New("The setting “" + clip(f.Name) + "=" + clip(f.Text) + "” is not known.")
 		}
@@ -155,8 +164,8 @@ func escape(b []byte, text string) []byte {
 
 // decode parses by the same standard's parser: a "%" that two hexadecimal
 // digits do not follow stands for itself.
-func decode(text string) ([]Setting, error) {
-	if len(text) > mostBytes {
+func decode(text string, most int) ([]Setting, error) {
+	if len(text) > most {
 		return nil, errors.New("That is too much text for one calculation.")
 	}
 	var fields []Setting

@@ -74,6 +74,20 @@ func clip(text string) string {
 	return text[:end] + "…"
 }
 
+// sameWord compares without regard to the case of ASCII letters.
+func sameWord(a, b string) bool {
+	if len(a) != len(b) {
+		return false
+	}
+	for i := range len(a) {
+		x, y := a[i]|0x20, b[i]|0x20
+		if a[i] != b[i] && (x != y || x < 'a' || x > 'z') {
+			return false
+		}
+	}
+	return true
+}
+
 func contains(list []string, word string) bool {
 	for _, w := range list {
 		if w == word {
