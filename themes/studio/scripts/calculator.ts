@@ -6,7 +6,7 @@ import { Form } from './form'
 /** open makes every calculator of the page work, as its script tag says. */
 function open(said: DOMStringMap): void {
   const word = (name: string): string => said[name] ?? ''
-  const words = { still: word('still'), before: word('before'), wait: word('wait'), copied: word('copied') }
+  const words = { still: word('still'), before: word('before'), beforeAlone: word('beforeAlone'), wait: word('wait'), copied: word('copied') }
   const elements = [...document.querySelectorAll<HTMLFormElement>('form[data-calculator]')]
   const fail = (): void => forms.forEach((form, n) => {
     form.stop()

@@ -10,6 +10,7 @@ import type { Work } from './engine'
 export interface Words {
   readonly still: string
   readonly before: string
+  readonly beforeAlone: string
   readonly wait: string
   readonly copied: string
 }
@@ -145,7 +146,10 @@ export class Form {
       else if (this.#asked || !(this.#typing && box.holds(this.#at))) box.refuse(text)
     }
     if (still.length > 0) lines.push(fill(this.#words.still, still.join(', ')))
-    if (this.#last && changed) lines.push(fill(this.#words.before, this.#last.first, this.#last.words.get(changed) ?? ''))
+    if (this.#last && changed) {
+      const typed = this.#last.words.get(changed) ?? '' // blank: the box had nothing in it
+      lines.push(fill(typed === '' ? this.#words.beforeAlone : this.#words.before, this.#last.first, typed))
+    }
     this.#view.clear()
     this.#line.textContent = lines.join(' · ')
     this.#line.classList.toggle('reckon-wrong', !changed)
