@@ -1,0 +1,242 @@
+package stage
+
+// A plan is found as the cheapest path through the conditions a pot can be in.
+// The table is the map: media and techniques with their rules are ways that
+// put a layer on, transitions are ways that do not. Costs are sums of whole
+// numbers in the order of preference, packed into one number so that one
+// comparison decides: risky steps, then label questions, then firings, then
+// how far each layer is from its medium's best state, then actions.
+
+// cost is a packed sum, worst first.
+type cost uint64
+
+const (
+	oneAction cost = 1
+	oneAway   cost = 1 << 10
+	oneFiring cost = 1 << 20
+	oneLabel  cost = 1 << 28
+	oneRisk   cost = 1 << 36
+	mask10         = 1<<10 - 1
+	mask8          = 1<<8 - 1
+)
+
+// Risky, Questions, Firings, Away and Actions unpack a cost.
+func (c cost) risky() int     { return int(c >> 36) }
+func (c cost) questions() int { return int(c >> 28 & mask8) }
+func (c cost) firings() int   { return int(c >> 20 & mask8) }
+func (c cost) away() int      { return int(c >> 10 & mask10) }
+func (c cost) actions() int   { return int(c & mask10) }
+
+// quick is the same cost for one who only wants to be done: actions count
+// before everything. It finds the shorter, riskier way that a plan names.
+func (c cost) quick() cost { return cost(c.actions())<<46 | c>>10 }
+
+// pot is a condition of the pot.
+type pot struct {
+	state   uint8
+	done    uint8 // layers that are on, by bit
+	loose   uint8 // of them, those not yet fixed by a firing
+	top     uint8 // the layer put on last, plus 1; 0 = none
+	pending uint8 // heat of on-glaze that is on and not yet fired; 0 = none
+	heat    uint8 // of the last on-glaze firing; 0 = none yet
+	damp    bool  // unfired clay wetted by a layer since it last dried
+	glazed  bool  // under a coat of glaze, fired or not
+	green   bool  // the coat lies on unfired clay
+	painted bool  // something lies on the unfired coat
+	wished  bool  // a glaze of the wish is on, so that it is not washed off
+}
+
+// way is one step from a pot to the next.
+type way struct {
+	to    pot
+	cost  cost
+	layer int  // put on by this step; -1 = none, added = the glaze that nobody wished for
+	move  int  // transition of the table; -1 = none
+	other What // a step that is no transition of the table
+	rules [3]*Rule
+}
+
+// added stands for the glaze that the planner adds by itself.
+const added = MostLayers
+
+// What names a step that the table has no row for.
+type What uint8
+
+const (
+	nothing  What = iota
+	dryAgain      // the clay was wetted and has to dry through before the fire
+	onGlaze       // an on-glaze firing
+)
+
+// search is one question to the table.
+type search struct {
+	t       *Table
+	w       Wish
+	free    bool // the layers may lie in any order
+	hurry   bool // actions count first
+	glaze   int  // the medium added where a glaze is missing; -1 = there is none
+	coat    uint8
+	ways    []way // of the pot being looked at
+	reached []node
+	index   map[pot]int32
+}
+
+// node is a pot that was reached, and how.
+type node struct {
+	pot  pot
+	cost cost // in the order of the search
+	from int32
+	way  way
+	shut bool
+}
+
+func (t *Table) newSearch(w Wish) *search {
+	s := &search{t: t, w: w, glaze: t.clear(), coat: t.coat()}
+	s.index = make(map[pot]int32, 256)
+	return s
+}
+
+// coat is the state of an unfired coat of glaze: where the first glaze firing
+// of the table starts.
+func (t *Table) coat() uint8 {
+	for _, tr := range t.Transitions {
+		if tr.Move == Fire {
+			return uint8(tr.From)
+		}
+	}
+	return uint8(len(t.States))
+}
+
+// clear is the first glaze of the table through which colour is seen; -1 when
+// there is none.
+func (t *Table) clear() int {
+	for i, m := range t.Media {
+		if m.Kind == Glaze && !m.Hides {
+			return i
+		}
+	}
+	return -1
+}
+
+// start is the pot as the student holds it.
+func (s *search) start() pot {
+	p := pot{state: uint8(s.w.State)}
+	p.glazed = p.state == s.coat || p.state == s.last()
+	return p
+}
+
+// last is the state in which a pot is finished: where the glaze firing leads.
+func (s *search) last() uint8 {
+	for _, tr := range s.t.Transitions {
+		if tr.Move == Fire {
+			return uint8(tr.To)
+		}
+	}
+	return uint8(len(s.t.States))
+}
+
+// finished says whether nothing is left to do.
+func (s *search) finished(p pot) bool {
+	return p.done == s.all() && p.state == s.last() && p.pending == 0 && p.loose == 0 && (p.glazed || s.w.Bare)
+}
+
+func (s *search) all() uint8 { return uint8(1<<len(s.w.Layers) - 1) }
+
+// run looks for the cheapest way to a finished pot and gives its node, or -1.
+// It shuts each pot at its smallest cost; of equal costs the first found
+// counts, which follows the order of the wish and of the table.
+func (s *search) run() int32 {
+	var h heap
+	s.reach(&h, s.start(), 0, -1, way{layer: -1, move: -1})
+	for len(h) > 0 {
+		at := h.pop().node
+		if s.reached[at].shut {
+			continue
+		}
+		s.reached[at].shut = true
+		if s.finished(s.reached[at].pot) {
+			return at
+		}
+		s.ways = s.ways[:0]
+		s.look(s.reached[at].pot)
+		for _, w := range s.ways {
+			c := w.cost
+			if s.hurry {
+				c = c.quick()
+			}
+			s.reach(&h, w.to, s.reached[at].cost+c, at, w)
+		}
+	}
+	return -1
+}
+
+func (s *search) reach(h *heap, p pot, c cost, from int32, w way) {
+	i, known := s.index[p]
+	if known && s.reached[i].cost <= c {
+		return
+	}
+	if !known {
+		i = int32(len(s.reached))
+		s.index[p] = i
+		s.reached = append(s.reached, node{})
+	}
+	s.reached[i] = node{pot: p, cost: c, from: from, way: w}
+	h.push(entry{c, i})
+}
+
+// steps gives the ways from the start to a node.
+func (s *search) steps(at int32) []way {
+	var back []way
+	for ; s.reached[at].from >= 0; at = s.reached[at].from {
+		back = append(back, s.reached[at].way)
+	}
+	for i, j := 0, len(back)-1; i < j; i, j = i+1, j-1 {
+		back[i], back[j] = back[j], back[i]
+	}
+	return back
+}
+
+// entry is a node in the heap at the cost it had when it was put there.
+type entry struct {
+	cost cost
+	node int32
+}
+
+// heap is a binary heap of entries by cost; of equal costs the node that was
+// reached first comes first.
+type heap []entry
+
+func (e entry) before(o entry) bool {
+	return e.cost < o.cost || e.cost == o.cost && e.node < o.node
+}
+
+func (h *heap) push(e entry) {
+	*h = append(*h, e)
+	for i := len(*h) - 1; i > 0; {
+		up := (i - 1) / 2
+		if !(*h)[i].before((*h)[up]) {
+			return
+		}
+		(*h)[i], (*h)[up] = (*h)[up], (*h)[i]
+		i = up
+	}
+}
+
+func (h *heap) pop() entry {
+	top, end := (*h)[0], len(*h)-1
+	(*h)[0] = (*h)[end]
+	*h = (*h)[:end]
+	for i := 0; ; {
+		least := i
+		for down := 2*i + 1; down <= 2*i+2 && down < end; down++ {
+			if (*h)[down].before((*h)[least]) {
+				least = down
+			}
+		}
+		if least == i {
+			return top
+		}
+		(*h)[i], (*h)[least] = (*h)[least], (*h)[i]
+		i = least
+	}
+}

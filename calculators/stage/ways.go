@@ -1,0 +1,288 @@
+package stage
+
+// look gathers every way from a pot: putting a layer on, moving on by a
+// transition, and the two steps that no row of the table is for.
+func (s *search) look(p pot) {
+	for i := range s.w.Layers {
+		if p.done>>i&1 == 0 && (s.free || s.w.Apart || s.next(p) == i) {
+			s.lay(p, i)
+		}
+	}
+	s.addGlaze(p)
+	for i := range s.t.Transitions {
+		s.transit(p, i)
+	}
+	if p.damp && (s.greenest(p.state) || p.green && p.state == s.coat) {
+		p2 := p
+		p2.damp = false
+		s.ways = append(s.ways, way{to: p2, cost: oneAction, layer: -1, move: -1, other: dryAgain})
+	}
+	if p.pending > 0 {
+		p2 := p
+		p2.heat, p2.pending = p.pending, 0
+		p2.loose &^= s.ofKind(OnGlaze)
+		s.ways = append(s.ways, way{to: p2, cost: oneAction + oneFiring, layer: -1, move: -1, other: onGlaze})
+	}
+}
+
+// next is the layer whose turn it is where they lie on one another in order.
+func (s *search) next(p pot) int {
+	n := 0
+	for p.done>>n&1 == 1 {
+		n++
+	}
+	return n
+}
+
+// greenest says whether a pot in this state has dried as far as it goes and is
+// not yet fired: there drying again is a step of its own.
+func (s *search) greenest(state uint8) bool {
+	for _, tr := range s.t.Transitions {
+		if tr.Move == Bisque && tr.From == int(state) {
+			return true
+		}
+	}
+	return false
+}
+
+// lay puts a layer of the wish on, if the table lets it.
+func (s *search) lay(p pot, i int) {
+	layer := s.w.Layers[i]
+	m := &s.t.Media[layer.Medium]
+	rules, allowed := s.rules(p, layer)
+	if !allowed || !s.inTime(p, m) {
+		return
+	}
+	to := s.after(p, m)
+	to.done |= 1 << i
+	to.top = uint8(i) + 1
+	if m.Kind != Glaze {
+		to.loose |= 1 << i
+	}
+	to.wished = to.wished || m.Kind == Glaze
+	s.put(way{to: to, layer: i, move: -1, rules: rules}, s.far(p.state, m))
+}
+
+// inTime keeps on-glaze work in its order: on a finished, glazed pot, each
+// firing cooler than the one before.
+func (s *search) inTime(p pot, m *Medium) bool {
+	if m.Kind != OnGlaze {
+		return p.pending == 0 && (p.heat == 0 || m.Kind != Glaze)
+	}
+	return (p.pending == 0 || int(p.pending) == m.Heat) && (p.heat == 0 || m.Heat < int(p.heat))
+}
+
+// after is the pot once a medium is on it.
+func (s *search) after(p pot, m *Medium) pot {
+	if s.unfired(p.state) {
+		p.damp = true
+	}
+	p.painted = p.painted || p.state == s.coat && m.Kind != Glaze
+	switch m.Kind {
+	case Glaze:
+		p.green = p.green || s.unfired(p.state)
+		p.state, p.glazed = s.coat, true
+	case OnGlaze:
+		p.pending = uint8(m.Heat)
+	}
+	return p
+}
+
+// unfired says whether clay in this state has never been fired.
+func (s *search) unfired(state uint8) bool {
+	for _, tr := range s.t.Transitions {
+		if tr.Move == Dry && (tr.From == int(state) || tr.To == int(state)) {
+			return true
+		}
+	}
+	return s.greenest(state)
+}
+
+// addGlaze puts on the glaze that nobody wished for but the pot needs: over
+// all colour, under all on-glaze work, and dipped or poured, so that it never
+// disturbs what lies under it.
+func (s *search) addGlaze(p pot) {
+	if p.glazed || s.w.Bare || s.glaze < 0 || !s.under(p) {
+		return
+	}
+	m := &s.t.Media[s.glaze]
+	rules, allowed := s.rules(p, Layer{Medium: s.glaze, Technique: -1})
+	if allowed && s.inTime(p, m) {
+		to := s.after(p, m)
+		to.top = 0
+		s.put(way{to: to, layer: added, move: -1, rules: rules}, s.far(p.state, m))
+	}
+}
+
+// under says whether everything that belongs under a glaze is on.
+func (s *search) under(p pot) bool {
+	for i, layer := range s.w.Layers {
+		if kind := s.t.Media[layer.Medium].Kind; p.done>>i&1 == 0 && kind != OnGlaze {
+			return false
+		}
+	}
+	return true
+}
+
+// far is how many states away from its best a medium goes on.
+func (s *search) far(state uint8, m *Medium) cost {
+	away := int(state) - m.Best
+	if away < 0 {
+		away = -away
+	}
+	return cost(away) * oneAway
+}
+
+// put adds a way that puts something on, at the cost of its worst rule.
+func (s *search) put(w way, away cost) {
+	w.cost = oneAction + away + priceOf(w.worst())
+	s.ways = append(s.ways, w)
+}
+
+// priceOf is what a verdict adds to a step.
+func priceOf(v Verdict) cost {
+	switch v {
+	case Risky:
+		return oneRisk
+	case Label:
+		return oneLabel
+	}
+	return 0
+}
+
+// worst is the worst verdict of the rules of a step.
+func (w *way) worst() Verdict {
+	worst := Yes
+	for _, r := range w.rules {
+		if r != nil && r.Verdict > worst {
+			worst = r.Verdict
+		}
+	}
+	return worst
+}
+
+// transit moves a pot on by a transition of the table.
+func (s *search) transit(p pot, i int) {
+	tr := &s.t.Transitions[i]
+	if tr.From != int(p.state) || tr.Verdict == Never || !s.mayMove(p, tr) {
+		return
+	}
+	to := p
+	to.state = uint8(tr.To)
+	c := oneAction
+	switch tr.Move {
+	case Dry:
+		to.damp = false
+	case Bisque:
+		c += oneFiring
+		to.loose &= s.ofKind(Powder)
+	case Harden:
+		c += oneFiring
+		to.loose = 0
+	case Strip:
+		to.glazed, to.top = false, 0
+	case Fire:
+		c += oneFiring
+		to.loose, to.green, to.painted = 0, false, false
+	}
+	w := way{to: to, layer: -1, move: i}
+	w.rules[0] = &tr.Rule
+	w.cost = c + priceOf(tr.Verdict)
+	s.ways = append(s.ways, w)
+}
+
+// mayMove says whether a pot is ready for a transition.
+func (s *search) mayMove(p pot, tr *Transition) bool {
+	switch tr.Move {
+	case Bisque:
+		return !p.damp
+	case Harden:
+		return p.loose != 0
+	case Strip: // never from unfired clay, never with anything on the coat, never a glaze of the wish
+		return s.inTheWay() && p.glazed && !p.green && !p.painted && !p.wished && p.loose == 0 && p.heat == 0
+	case Fire:
+		return p.pending == 0 && p.heat == 0 && (!p.green || !p.damp) && (p.state == s.coat || s.w.Bare)
+	}
+	return true
+}
+
+// inTheWay says whether a coat of unfired glaze stands in the way of the wish:
+// some layer that is neither glaze nor on-glaze may not simply go on it. A
+// wash that the table lets onto the glaze is no reason to wash the glaze off.
+func (s *search) inTheWay() bool {
+	for _, layer := range s.w.Layers {
+		m := &s.t.Media[layer.Medium]
+		if m.Kind == Glaze || m.Kind == OnGlaze {
+			continue
+		}
+		if s.mediumRule(m, int(s.coat)).Verdict != Yes || layer.Technique >= 0 && s.t.Techniques[layer.Technique].On[s.coat].Verdict != Yes {
+			return true
+		}
+	}
+	return false
+}
+
+// ofKind gives the layers of one kind of medium, by bit.
+func (s *search) ofKind(kind Kind) uint8 {
+	layers := uint8(0)
+	for i, layer := range s.w.Layers {
+		if s.t.Media[layer.Medium].Kind == kind {
+			layers |= 1 << i
+		}
+	}
+	return layers
+}
+
+// rules gathers what the table says of a layer on a pot: of the medium in this
+// state, of the technique in this state, and of the medium on what lies there
+// loose. The answer is false where one of them says never.
+func (s *search) rules(p pot, layer Layer) (rules [3]*Rule, allowed bool) {
+	m := &s.t.Media[layer.Medium]
+	rules[0] = s.mediumRule(m, int(p.state))
+	if layer.Technique >= 0 {
+		rules[1] = &s.t.Techniques[layer.Technique].On[p.state]
+	}
+	rules[2] = s.overRule(p, layer)
+	for _, r := range rules {
+		if r != nil && r.Verdict == Never {
+			return rules, false
+		}
+	}
+	return rules, true
+}
+
+// mediumRule is the rule of a medium in a state, for the clay in hand.
+func (s *search) mediumRule(m *Medium, state int) *Rule {
+	if s.w.Body >= 0 {
+		for i := range s.t.Bodies[s.w.Body].Changes {
+			c := &s.t.Bodies[s.w.Body].Changes[i]
+			if c.Medium == m.Base && c.State == state {
+				return &c.Rule
+			}
+		}
+	}
+	return &m.On[state]
+}
+
+// overRule is the rule of a layer on the one below, while that is not fixed;
+// nil where nothing loose lies below or the table has no such row.
+func (s *search) overRule(p pot, layer Layer) *Rule {
+	if p.top == 0 || s.w.Apart || p.loose>>(p.top-1)&1 == 0 {
+		return nil
+	}
+	under := s.t.Media[s.w.Layers[p.top-1].Medium].Base
+	above := s.t.Media[layer.Medium].Base
+	for i := range s.t.Overs {
+		o := &s.t.Overs[i]
+		if o.Under != under || o.Above != above {
+			continue
+		}
+		if layer.Technique >= 0 && has(o.Unless, s.t.Techniques[layer.Technique].ID) {
+			wait := o.Rule
+			wait.Verdict = Never
+			return &wait
+		}
+		return &o.Rule
+	}
+	return nil
+}
