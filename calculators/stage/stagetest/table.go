@@ -18,6 +18,15 @@ var states = []stage.State{{ID: "wet", Name: "Wet"}, {ID: "leather-hard", Name: 
 // letter a state, y(es), l(abel), r(isky), n(ever).
 func Table() *stage.Table {
 	t := &stage.Table{States: states, Firing: "Fire it to the cone on its label."}
+	addMedia(t)
+	addTechniques(t)
+	addOvers(t)
+	addTransitions(t)
+	t.Bodies = []stage.Body{{ID: "yard-paper", Name: "Yard paper clay", Changes: []stage.Change{{Medium: "coloured-slip", State: 2, Rule: rules("slip on paper clay", "l")[0]}}}}
+	return t
+}
+
+func addMedia(t *stage.Table) {
 	for _, m := range []struct {
 		medium stage.Medium
 		on     string
@@ -39,6 +48,9 @@ func Table() *stage.Table {
 		m.medium.On = rules(m.medium.Name, m.on)
 		t.Media = append(t.Media, m.medium)
 	}
+}
+
+func addTechniques(t *stage.Table) {
 	for _, q := range []struct {
 		technique stage.Technique
 		on        string
@@ -53,6 +65,9 @@ func Table() *stage.Table {
 		q.technique.On = rules(q.technique.Name, q.on)
 		t.Techniques = append(t.Techniques, q.technique)
 	}
+}
+
+func addOvers(t *stage.Table) {
 	over := func(under, above, verdict string, unless ...string) {
 		t.Overs = append(t.Overs, stage.Over{Under: under, Above: above, Unless: unless, Rule: rules(under+" under "+above, verdict)[0]})
 	}
@@ -69,6 +84,9 @@ func Table() *stage.Table {
 	over("stain-wash", "glaze", "y", "brushing")
 	over("oxide-wash", "coloured-slip", "n")
 	over("oxide-wash", "glaze", "y", "brushing")
+}
+
+func addTransitions(t *stage.Table) {
 	for _, m := range []stage.Transition{
 		{ID: "stiffen", Move: stage.Dry, From: 0, To: 1, Name: "Let it stiffen."},
 		{ID: "dry", Move: stage.Dry, From: 1, To: 2, Name: "Let it dry."},
@@ -81,8 +99,6 @@ func Table() *stage.Table {
 		m.Reason = "The reason of " + m.ID + "."
 		t.Transitions = append(t.Transitions, m)
 	}
-	t.Bodies = []stage.Body{{ID: "yard-paper", Name: "Yard paper clay", Changes: []stage.Change{{Medium: "coloured-slip", State: 2, Rule: rules("slip on paper clay", "l")[0]}}}}
-	return t
 }
 
 // rules spells verdicts into rules whose sentences name what they are about.
