@@ -109,30 +109,39 @@ func (t *Table) reordered(w Wish, _ int) (Wish, string) {
 }
 
 // replaced looks for the best plan with one layer of another medium of the
-// same look, the layer in the way first.
+// same look, the layer in the way first; work on the fired glaze stands in only
+// where nothing else does.
 func (t *Table) replaced(w Wish, blocked int) (Wish, string) {
-	var best Wish
-	bestCost, changed := cost(0), ""
 	for _, i := range w.from(blocked) {
-		old := &t.Media[w.Layers[i].Medium]
-		for j := range t.Media {
-			m := &t.Media[j]
-			if m.Look == "" || m.Look != old.Look || j == w.Layers[i].Medium {
-				continue
-			}
-			layer := Layer{Medium: j, Technique: -1}
-			if q := w.Layers[i].Technique; q >= 0 && t.Techniques[q].serves(m.Base) {
-				layer.Technique = q
-			}
-			near := w.with(swapped(w.Layers, i, layer))
-			s := t.newSearch(near)
-			if at := s.run(); at >= 0 && (changed == "" || s.reached[at].cost < bestCost) {
-				best, bestCost = near, s.reached[at].cost
-				changed = m.Name + " instead of " + lower(old.Name) + "."
+		for _, late := range []bool{false, true} {
+			if near, changed := t.standIn(w, i, late); changed != "" {
+				return near, changed
 			}
 		}
-		if changed != "" {
-			break
+	}
+	return w, ""
+}
+
+// standIn looks for the best plan with another medium of the same look for one
+// layer, among those that go on the fired glaze or among the others.
+func (t *Table) standIn(w Wish, i int, late bool) (Wish, string) {
+	var best Wish
+	bestCost, changed := cost(0), ""
+	old := &t.Media[w.Layers[i].Medium]
+	for j := range t.Media {
+		m := &t.Media[j]
+		if m.Look == "" || m.Look != old.Look || j == w.Layers[i].Medium || (m.Kind == OnGlaze) != late {
+			continue
+		}
+		layer := Layer{Medium: j, Technique: -1}
+		if q := w.Layers[i].Technique; q >= 0 && t.Techniques[q].serves(m.Base) {
+			layer.Technique = q
+		}
+		near := w.with(swapped(w.Layers, i, layer))
+		s := t.newSearch(near)
+		if at := s.run(); at >= 0 && (changed == "" || s.reached[at].cost < bestCost) {
+			best, bestCost = near, s.reached[at].cost
+			changed = m.Name + " instead of " + lower(old.Name) + "."
 		}
 	}
 	return best, changed

@@ -32,7 +32,7 @@ func TestWishes(t *testing.T) {
 		{"lustre before enamel", "glaze-fired", "lustre, enamel", "", "conflict 1: The same in another order."},
 		{"enamel on bisque gets its glaze first", "bisque", "enamel", "", "glaze, fire, enamel, on-glaze fire"},
 		{"slip over wash", "leather-hard", "wash, slip", "", "conflict 1: The same in another order."},
-		{"slip on glazed ware", "glaze-fired", "slip", "", "conflict 0: On a new pot, begun while it is “wet”."},
+		{"slip on glazed ware", "glaze-fired", "slip", "", "conflict 0: Enamel instead of coloured slip."},
 		{"apart, each at its best", "leather-hard", "wash, slip", "apart", "slip, dry, bisque fire, wash, glaze, fire"},
 		{"trailing when wet", "wet", "slip trailed", "", "dry, slip, dry, bisque fire, glaze, fire"},
 		{"oxide wash under a sprayed glaze", "bisque", "oxide wash, clear glaze sprayed", "", "oxide wash, glaze, fire"},

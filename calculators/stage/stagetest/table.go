@@ -38,7 +38,7 @@ func addMedia(t *stage.Table) {
 		{stage.Medium{ID: "oxide-wash", Name: "Oxide wash", Kind: stage.Powder, Look: "line", Best: 3, Food: true}, "nrryyn"},
 		{stage.Medium{ID: "glaze", Name: "Glaze", Words: []string{"clear glaze"}, Kind: stage.Glaze, Look: "gloss", Best: 3, Food: true}, "nllyrr"},
 		{stage.Medium{ID: "opaque-glaze", Base: "glaze", Name: "Opaque glaze", Words: []string{"white glaze"}, Kind: stage.Glaze, Look: "gloss", Best: 3, Food: true, Hides: true}, "nllyrr"},
-		{stage.Medium{ID: "enamel", Name: "Enamel", Kind: stage.OnGlaze, Look: "on-glaze", Best: 5, Heat: 3}, "nnnnny"},
+		{stage.Medium{ID: "enamel", Name: "Enamel", Kind: stage.OnGlaze, Look: "solid", Best: 5, Heat: 3}, "nnnnny"},
 		{stage.Medium{ID: "decal", Name: "Decal", Kind: stage.OnGlaze, Look: "on-glaze", Best: 5, Heat: 2}, "nnnnnl"},
 		{stage.Medium{ID: "lustre", Name: "Lustre", Kind: stage.OnGlaze, Look: "on-glaze", Best: 5, Heat: 1}, "nnnnnl"},
 	} {
