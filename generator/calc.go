@@ -17,7 +17,7 @@ type calcCommand struct {
 	Name    string   `arg:"" optional:"" help:"A calculator. Without it, all are listed; alone, its inputs are."`
 	Given   []string `arg:"" optional:"" name:"key=value" sep:"none" help:"Its inputs, such as mass=174.5 or volume='2 US pint'. A list may be given as one value with spaces, or by repeating its key."`
 	JSON    bool     `name:"json" help:"Answer in JSON, for other programs."`
-	Content string   `placeholder:"DIR" help:"Write numbers and measures as the course in this folder does: its decimal mark, its pint. Without it the point is decimal, and a pint is asked about."`
+	Content string   `placeholder:"DIR" help:"Write numbers and measures as the course in this folder does: its decimal mark, its pint. Without it the point is decimal, and a pint is asked about. A calculator that plans takes the course's decoration table from here, or from the folder content."`
 }
 
 // Help closes the command's help.
@@ -86,28 +86,38 @@ func split(given []string) (settings []catalog.Setting, wrong []catalog.Phrase) 
 }
 
 // settings gives the style of the course in the content folder, or the command
-// line's own. Only course.yaml matters here: a mistake in a lesson keeps nobody
-// from calculating.
+// line's own, and the course's decoration table to a calculator that answers
+// from it. Only the files that matter for the sum do: a mistake in a lesson
+// keeps nobody from calculating.
 func (c *calcCommand) settings(s *streams) (catalog.Settings, error) {
-	if c.Content == "" {
-		return catalog.Plain(), nil
+	settings := catalog.Plain()
+	declared := catalog.Find(c.Name)
+	planned := declared != nil && declared.NeedsTable && (len(c.Given) > 0 || c.JSON)
+	if c.Content == "" && !planned {
+		return settings, nil
 	}
-	folder, err := openContent(c.Content)
+	folder, err := openContent(cmp.Or(c.Content, "content"))
 	if err != nil {
-		return catalog.Settings{}, err
+		return settings, err
 	}
 	lessons, all := course.Load(folder)
 	var findings finding.List
 	for _, f := range all {
-		if f.File == "course.yaml" {
+		if f.File == "course.yaml" || planned && f.File == "decoration.yaml" {
 			findings = append(findings, f)
 		}
 	}
 	if findings.Stop() {
 		if err := findings.Write(s.say, "text"); err != nil {
-			return catalog.Settings{}, err
+			return settings, err
 		}
-		return catalog.Settings{}, errSaid
+		return settings, errSaid
 	}
-	return catalog.Settings{Style: quantity.Style{Decimal: lessons.Decimal, Measures: lessons.Measures}}, nil
+	if c.Content != "" {
+		settings.Style = quantity.Style{Decimal: lessons.Decimal, Measures: lessons.Measures}
+	}
+	if planned && lessons.Decoration != nil {
+		settings.Table = lessons.Decoration.Table()
+	}
+	return settings, nil
 }

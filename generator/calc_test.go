@@ -3,10 +3,12 @@ package main
 import (
 	"bytes"
 	"encoding/json"
+	"os"
 	"strings"
 	"testing"
 
 	"slipbook/calculators/catalog"
+	"slipbook/generator/course"
 )
 
 // example gives the worked example of a calculator as arguments of calc.
@@ -15,7 +17,24 @@ func example(c *catalog.Calculator) []string {
 	for _, g := range c.Example.Given {
 		args = append(args, g.Name+"="+g.Text)
 	}
+	if c.NeedsTable {
+		args = append(args, "--content", "../content")
+	}
 	return args
+}
+
+// ofCourse is the settings that such an example is answered in.
+func ofCourse(t *testing.T, c *catalog.Calculator) catalog.Settings {
+	t.Helper()
+	s := catalog.Plain()
+	if c.NeedsTable {
+		lessons, findings := course.Load(os.DirFS("../content"))
+		if findings.Stop() {
+			t.Fatal(findings)
+		}
+		s.Table = lessons.Decoration.Table()
+	}
+	return s
 }
 
 // Whatever calculator is added, its worked example is answered here in words
@@ -23,7 +42,7 @@ func example(c *catalog.Calculator) []string {
 func TestEveryCalculator(t *testing.T) {
 	for _, c := range catalog.All() {
 		t.Run(c.Name, func(t *testing.T) {
-			want := catalog.Solve(c.Name, c.Example.Given, catalog.Plain())
+			want := catalog.Solve(c.Name, c.Example.Given, ofCourse(t, c))
 			var out, say bytes.Buffer
 			if status := run(example(c), &out, &say); status != done {
 				t.Fatalf("ended with %d: %s", status, say.String())
@@ -58,7 +77,7 @@ func checkJSON(t *testing.T, c *catalog.Calculator, want *catalog.Answer) {
 		Calculator string
 		Outputs    []struct {
 			Name  string
-			Value float64
+			Value any
 		}
 		Rows []map[string]any
 	}
@@ -69,8 +88,12 @@ func checkJSON(t *testing.T, c *catalog.Calculator, want *catalog.Answer) {
 		t.Fatalf("%d outputs and %d rows:\n%s", len(got.Outputs), len(got.Rows), out.String())
 	}
 	for i, o := range want.Outputs {
-		if got.Outputs[i].Name != o.Name || got.Outputs[i].Value != o.Value {
-			t.Errorf("%s is %v, want %v", got.Outputs[i].Name, got.Outputs[i].Value, o.Value)
+		value := any(o.Value)
+		if o.IsText {
+			value = o.Text
+		}
+		if got.Outputs[i].Name != o.Name || got.Outputs[i].Value != value {
+			t.Errorf("%s is %v, want %v", got.Outputs[i].Name, got.Outputs[i].Value, value)
 		}
 	}
 	for i, row := range want.Rows {
@@ -86,12 +109,20 @@ func checkJSON(t *testing.T, c *catalog.Calculator, want *catalog.Answer) {
 	}
 }
 
-// Every input of every calculator is refused by its name when it is no number.
+// Every input of every calculator is refused by its name when it is no number
+// and none of its choices. Words may be anything.
 func TestEveryInputIsRefusedByName(t *testing.T) {
 	for _, c := range catalog.All() {
 		for _, in := range c.Inputs {
+			if in.Words {
+				continue
+			}
 			var out, say bytes.Buffer
-			status := run([]string{"calc", c.Name, "--json", in.Name + "=mud"}, &out, &say)
+			args := []string{"calc", c.Name, "--json", in.Name + "=mud"}
+			if c.NeedsTable {
+				args = append(args, "--content", "../content")
+			}
+			status := run(args, &out, &say)
 			if status != refused || !strings.Contains(out.String(), `{"input":"`+in.Name+`",`) {
 				t.Errorf("%s %s=mud ends with %d: %s%s", c.Name, in.Name, status, out.String(), say.String())
 			}

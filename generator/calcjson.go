@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/json"
 	"io"
+	"strings"
 
 	"slipbook/calculators/catalog"
 )
@@ -21,14 +22,14 @@ type (
 	}
 	inputShape struct {
 		Name  string `json:"name"`
-		Value any    `json:"value"` // a number, a list of numbers, or words
+		Value any    `json:"value"` // a number, words, or a list of either
 		Unit  string `json:"unit,omitempty"`
 	}
 	outputShape struct {
-		Name  string  `json:"name"`
-		Value float64 `json:"value"`
-		Unit  string  `json:"unit"`
-		Text  string  `json:"text"`
+		Name  string `json:"name"`
+		Value any    `json:"value"`          // a number, or words
+		Unit  string `json:"unit,omitempty"` // words have none
+		Text  string `json:"text"`
 	}
 	errorsShape struct {
 		Errors []errorShape `json:"errors"`
@@ -89,6 +90,10 @@ func jsonAnswer(a *catalog.Answer) answerShape {
 		shape.Inputs = append(shape.Inputs, inputShape{in.Name, jsonValue(in), in.Unit})
 	}
 	for _, out := range a.Outputs {
+		if out.IsText {
+			shape.Outputs = append(shape.Outputs, outputShape{Name: out.Name, Value: out.Text, Text: out.Text})
+			continue
+		}
 		shape.Outputs = append(shape.Outputs, outputShape{out.Name, out.Value, out.Unit, out.Text})
 	}
 	for _, row := range a.Rows {
@@ -100,12 +105,25 @@ func jsonAnswer(a *catalog.Answer) answerShape {
 // jsonValue gives what an input was understood as.
 func jsonValue(in catalog.Given) any {
 	switch {
+	case in.List && len(in.Values) == 0:
+		return listed(in.Text)
 	case in.List:
 		return in.Values
 	case len(in.Values) == 1:
 		return in.Values[0]
 	}
 	return in.Text
+}
+
+// listed parts the text of a list of words.
+func listed(text string) []string {
+	list := []string{}
+	for piece := range strings.SplitSeq(strings.ReplaceAll(text, ";", ","), ",") {
+		if piece = strings.TrimSpace(piece); piece != "" {
+			list = append(list, piece)
+		}
+	}
+	return list
 }
 
 // jsonErrors gives the shape of refused input.

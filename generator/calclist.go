@@ -57,7 +57,16 @@ func writeDescription(w io.Writer, c *catalog.Calculator) error {
 // may be left out.
 func describeInput(c *catalog.Calculator, in *catalog.Input) string {
 	words := []string{in.Label + ".", in.Help}
-	if in.List {
+	var choices []string
+	for _, choice := range in.Choices {
+		choices = append(choices, choice.ID)
+	}
+	switch {
+	case len(choices) > 0:
+		words = append(words, "One of: "+strings.Join(choices, ", ")+".")
+	case in.List && in.Words:
+		words = append(words, "Several, parted by commas.")
+	case in.List:
 		words = append(words, "Several values, parted by spaces or semicolons.")
 	}
 	var units []string

@@ -32,24 +32,55 @@ func writeAnswer(w io.Writer, a *catalog.Answer, s catalog.Settings) error {
 	return err
 }
 
-// rowLines lays out the rows of an answer under their columns' names.
+// rowLines lays out the rows of an answer under their columns' names. Columns
+// that an answer has no use for are left out, in all its rows alike.
 func rowLines(c *catalog.Calculator, rows [][]catalog.Cell) string {
-	if len(rows) == 0 {
-		return ""
-	}
-	var head []string
-	for _, column := range c.Columns {
-		head = append(head, withUnit(column.Label, column.Unit))
-	}
-	table := grid{head}
+	var table grid
 	for _, row := range rows {
-		var cells []string
+		var head, cells []string
 		for _, cell := range row {
+			column := c.Column(cell.Column)
+			head = append(head, withUnit(column.Label, column.Unit))
 			cells = append(cells, cell.Text)
+		}
+		if table == nil {
+			table = grid{head}
 		}
 		table = append(table, cells)
 	}
-	return table.lines(true)
+	if wide := table.lines(true); !tooWide(wide) {
+		return wide
+	}
+	return storyLines(table)
+}
+
+// tooWide says whether some line is longer than a terminal takes twice.
+func tooWide(lines string) bool {
+	for line := range strings.Lines(lines) {
+		if utf8.RuneCountInString(line) > 2*width {
+			return true
+		}
+	}
+	return false
+}
+
+// storyLines lays out rows of sentences: each row a paragraph a cell, under
+// its first cells as a heading.
+func storyLines(table grid) string {
+	const headed = 3 // number, state and action
+	var b strings.Builder
+	for n, row := range table[1:] {
+		if n > 0 {
+			b.WriteByte('\n')
+		}
+		b.WriteString("  " + strings.Join(row[:headed], "  ") + "\n")
+		for i, cell := range row[headed:] {
+			if cell != "" {
+				b.WriteString(fold(table[0][headed+i]+": "+cell, "     "))
+			}
+		}
+	}
+	return b.String()
 }
 
 // understood says what an input was read as.

@@ -5,10 +5,16 @@ package catalog
 var all = []*Calculator{
 	slipDensity,
 	slipAdjust,
+	slipBatch,
+	slipColour,
+	clayColour,
 	washMix,
 	washDilute,
 	shrinkageBars,
 	shrinkageSize,
+	slipFit,
+	tilePlan,
+	stagePlan,
 }
 
 // All lists the calculators in the order of the handbook.
@@ -39,6 +45,16 @@ func (c *Calculator) Output(name string) *Output {
 	for i := range c.Outputs {
 		if c.Outputs[i].Name == name {
 			return &c.Outputs[i]
+		}
+	}
+	return nil
+}
+
+// Column gives the column of that name, or nil.
+func (c *Calculator) Column(name string) *Column {
+	for i := range c.Columns {
+		if c.Columns[i].Name == name {
+			return &c.Columns[i]
 		}
 	}
 	return nil

@@ -4,6 +4,7 @@ import (
 	"math"
 	"math/rand/v2"
 	"strconv"
+	"strings"
 	"testing"
 
 	"gonum.org/v1/gonum/stat"
@@ -18,10 +19,11 @@ import (
 
 // case is one accepted request with its answer.
 type solved struct {
-	t    *testing.T
-	in   map[string][]float64
-	out  map[string]float64
-	rows [][]catalog.Cell
+	t     *testing.T
+	in    map[string][]float64
+	words map[string]string // of inputs that are words or a choice, and of outputs
+	out   map[string]float64
+	rows  [][]catalog.Cell
 }
 
 func (s solved) value(name string) float64 {
@@ -54,12 +56,12 @@ func forAll(t *testing.T, name string, check func(solved)) {
 			continue
 		}
 		accepted++
-		s := solved{t, map[string][]float64{}, map[string]float64{}, a.Rows}
+		s := solved{t, map[string][]float64{}, map[string]string{}, map[string]float64{}, a.Rows}
 		for _, g := range a.Inputs {
-			s.in[g.Name] = g.Values
+			s.in[g.Name], s.words[g.Name] = g.Values, g.Text
 		}
 		for _, r := range a.Outputs {
-			s.out[r.Name] = r.Value
+			s.out[r.Name], s.words[r.Name] = r.Value, r.Text
 		}
 		check(s)
 		if t.Failed() {
@@ -242,6 +244,145 @@ func TestSizeBalances(t *testing.T) {
 		if s.has("capacity-wet") || s.has("capacity-fired") {
 			s.near("capacity", pick("capacity-wet")*math.Pow(left, 3), pick("capacity-fired"))
 		}
+	})
+}
+
+// cell gives the number in a row's column; 0 where the row has none.
+func cell(row []catalog.Cell, column string) float64 {
+	for _, c := range row {
+		if c.Column == column {
+			return c.Value
+		}
+	}
+	return 0
+}
+
+// wanted gives the volume that a whole lot or a class asks for.
+func (s solved) wanted() float64 {
+	if s.has("people") {
+		return s.value("people") * s.value("each") * (1 + s.value("spare")/100)
+	}
+	return s.value("volume")
+}
+
+func TestBatchBalances(t *testing.T) {
+	forAll(t, "slip-batch", func(s solved) {
+		base, stain, water := s.out["dry-base"], s.out["stain-mass"], s.out["water"]
+		s.near("room", base/s.value("solids-density")+stain/s.value("stain-density")+water, s.wanted())
+		s.near("mass", base+stain+water, s.wanted()*s.value("specific-gravity"))
+		s.near("mass said", s.out["slip-mass"], base+stain+water)
+		s.near("stain over base", base*s.value("stain"), 100*stain)
+		s.near("clay and water weighed", s.out["clay-to-weigh"]+s.out["water-to-add"], base+water)
+		s.near("water in the clay", s.out["clay-to-weigh"]*s.value("clay-water"), 100*(s.out["clay-to-weigh"]-base))
+		total, parts := 0.0, map[bool]float64{}
+		for i, row := range s.rows {
+			weigh := cell(row, "weigh")
+			total += weigh
+			parts[strings.HasPrefix(row[1].Text, "Stain")] += weigh
+			s.near("running total", cell(row, "total"), total)
+			s.near("number", cell(row, "load"), float64(i+1))
+			if s.has("scale-limit") && weigh > s.value("scale-limit") {
+				t.Errorf("load %d of %v is over the limit, for %v", i+1, weigh, s.in)
+			}
+		}
+		s.near("all loads", total, s.out["slip-mass"])
+		s.near("stain apart", parts[true], stain)
+	})
+}
+
+func TestColourBalances(t *testing.T) {
+	forAll(t, "slip-colour", func(s solved) {
+		gravity, volume, heavy := s.value("specific-gravity"), s.value("volume"), s.value("stain-density")
+		if s.has("slip-mass") {
+			volume = s.value("slip-mass") / gravity
+		}
+		// What is in the bucket fills it and weighs what it weighs.
+		base, stain := s.out["dry-base"], s.out["stain-mass"]
+		already := base * s.value("stain-now") / 100
+		water := volume*gravity - base - already
+		s.near("room", base/s.value("solids-density")+already/heavy+water, volume)
+		s.near("stain afterwards", (already+stain)/base*100, s.value("stain"))
+		s.near("without water", s.out["specific-gravity-if-no-water"], (volume*gravity+stain)/(volume+stain/heavy))
+		hold := s.out["water-to-hold"]
+		s.near("volume", s.out["new-volume"], volume+stain/heavy+hold)
+		s.near("gravity held", (volume*gravity+stain+hold)/s.out["new-volume"], gravity)
+	})
+}
+
+func TestClayBalances(t *testing.T) {
+	forAll(t, "clay-colour", func(s solved) {
+		s.near("lump", s.out["dry-clay"]+s.out["water-held"], s.value("clay"))
+		s.near("water", s.out["water-held"]/s.value("clay")*100, s.value("clay-water"))
+		s.near("stain", s.out["stain-mass"]/s.out["dry-clay"]*100, s.value("stain"))
+	})
+}
+
+func TestFitBalances(t *testing.T) {
+	forAll(t, "slip-fit", func(s solved) {
+		sofar := s.value("body-so-far")
+		if state, given := s.words["state"]; given {
+			sofar = map[string]float64{"wet": 0, "leather-hard": 3, "bone-dry": 6, "bisque": 7}[state]
+		}
+		// A mark of 100 made now on both, and what is left of it when fired.
+		pot := 100 * (100 - s.value("body")) / (100 - sofar)
+		slip := 100 - s.value("slip")
+		s.near("remaining", s.out["remaining"], 100-pot)
+		s.near("mismatch", slip*(1+s.out["mismatch"]/100), pot)
+		want := "peels"
+		switch over := 100 * (pot/slip - 1); {
+		case over < -1:
+			want = "may lift or shiver"
+		case over <= 4.5:
+			want = "usually fits, in a thin coat"
+		case over <= 6:
+			want = "is risky"
+		}
+		if s.words["verdict"] != want {
+			t.Errorf("%q instead of %q for %v", s.words["verdict"], want, s.in)
+		}
+	})
+}
+
+func TestTilesBalance(t *testing.T) {
+	forAll(t, "tile-plan", func(s solved) {
+		points, base, step := int(s.value("points")), s.value("base"), s.value("mass-resolution")
+		mixes := points
+		if s.words["kind"] == "triaxial" {
+			mixes = points * (points + 1) / 2
+		}
+		many := float64(mixes) * s.value("coats")
+		for _, list := range []string{"cones", "finishes"} {
+			many *= float64(1 + strings.Count(s.words[list], ","))
+		}
+		s.near("mixes", float64(len(s.rows)), float64(mixes))
+		s.near("tiles", s.out["tiles"], many)
+		smallest := 100.0
+		for i, row := range s.rows {
+			shares := map[string]string{"percent": "mass"}
+			if s.words["kind"] == "triaxial" {
+				shares = map[string]string{"a": "a-mass", "b": "b-mass", "c": "c-mass"}
+				s.near("shares", cell(row, "a")+cell(row, "b")+cell(row, "c"), 100)
+			}
+			worst := 0.0
+			for share, mass := range shares {
+				percent, weigh := cell(row, share), cell(row, mass)
+				s.near("steps of the scale", math.Round(weigh/step)*step, weigh)
+				if off := weigh - base*percent/100; math.Abs(off) > step*(0.5+1e-6) {
+					t.Errorf("mix %d: %v of %v %% is %v off", i+1, weigh, percent, off)
+				} else if percent > 0 {
+					worst = math.Max(worst, math.Abs(100*off/(base*percent/100)))
+					smallest = math.Min(smallest, percent)
+				}
+			}
+			s.near("off by rounding", math.Abs(cell(row, "error")), worst)
+			if s.words["kind"] == "doubling" {
+				s.near("doubled", cell(row, "percent"), s.value("low")*math.Pow(2, float64(i)))
+			}
+			if s.words["kind"] == "line" {
+				s.near("equal steps", cell(row, "percent"), s.value("low")+(s.value("high")-s.value("low"))*float64(i)/float64(points-1))
+			}
+		}
+		s.near("half a step at the safe base", step/2, s.out["smallest-safe-base"]*smallest/100*0.01)
 	})
 }
 

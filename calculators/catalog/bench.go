@@ -2,8 +2,8 @@ package catalog
 
 import (
 	"math"
-	"strings"
 
+	"slipbook/calculators/letters"
 	"slipbook/calculators/quantity"
 )
 
@@ -79,6 +79,13 @@ func (b *bench) unused(name, sentence string) {
 	}
 }
 
+// doubtShare says so where a percentage looks like a part of one.
+func (b *bench) doubtShare(name string) {
+	if v := b.value(name); v > 0 && v < 1 {
+		b.note("{} is read as a percentage, less than 1 in 100. If you mean a part of the whole, such as 0.2 for a fifth, write 20.", b.shown(name))
+	}
+}
+
 // set gives an output its value. The name must be declared: a slip of the pen
 // here is found by the tests, which run every calculator.
 func (b *bench) set(name string, value float64) {
@@ -86,6 +93,11 @@ func (b *bench) set(name string, value float64) {
 	b.answer.Outputs = append(b.answer.Outputs, Result{
 		Name: name, Value: value, Unit: o.Unit, Text: b.places(b.text(value, o.Digits), o.Places),
 	})
+}
+
+// tell gives an output its words.
+func (b *bench) tell(name, text string) {
+	b.answer.Outputs = append(b.answer.Outputs, Result{Name: name, Unit: b.calculator.Output(name).Unit, Text: text, IsText: true})
 }
 
 // result gives an output set before, for the drawing and the headline.
@@ -122,12 +134,12 @@ func (b *bench) shown(name string) string {
 func (b *bench) words(sentence string, texts ...string) string {
 	filled, rest := "", sentence
 	for {
-		before, after, found := strings.Cut(rest, "{")
+		before, after, found := letters.Cut(rest, "{")
 		filled += before
 		if !found {
 			return filled
 		}
-		name, after, _ := strings.Cut(after, "}")
+		name, after, _ := letters.Cut(after, "}")
 		if name == "" {
 			filled += texts[0]
 			texts = texts[1:]
@@ -138,16 +150,17 @@ func (b *bench) words(sentence string, texts ...string) string {
 	}
 }
 
-// row adds a row: one value a column, numbers or strings.
+// row adds a row: one value a column, numbers or strings; nil leaves a column
+// out that this answer has no use for.
 func (b *bench) row(values ...any) {
-	row := make([]Cell, len(values))
+	row := make([]Cell, 0, len(values))
 	for i, v := range values {
 		column := b.calculator.Columns[i]
 		switch v := v.(type) {
 		case string:
-			row[i] = Cell{Column: column.Name, Text: v, IsText: true}
+			row = append(row, Cell{Column: column.Name, Text: v, IsText: true})
 		case float64:
-			row[i] = Cell{Column: column.Name, Value: v, Text: b.text(v, column.Digits)}
+			row = append(row, Cell{Column: column.Name, Value: v, Text: b.text(v, column.Digits)})
 		}
 	}
 	b.answer.Rows = append(b.answer.Rows, row)
@@ -177,7 +190,7 @@ func (b *bench) places(text string, places int) string {
 	if places == 0 {
 		return text
 	}
-	mark := strings.IndexByte(text, b.settings.Style.Decimal)
+	mark := letters.IndexByte(text, b.settings.Style.Decimal)
 	if mark < 0 {
 		mark = len(text)
 		text += string(rune(b.settings.Style.Decimal))

@@ -32,6 +32,8 @@ type Calculator struct {
 	Example  Example
 	Table    Table
 
+	NeedsTable bool // it answers from the course's decoration table: Settings.Table
+
 	work func(*bench) // reads inputs, sets outputs
 	draw func(*bench) string
 }
@@ -75,6 +77,7 @@ type Output struct {
 	Digits int    // significant digits in its text
 	Places int    // digits after the mark that its text has at least: 1.50, not 1.5
 	Aside  bool   // stands behind "more" on the page
+	Text   bool   // holds words, not a number
 }
 
 // Column is one column of the rows of an answer.
@@ -139,10 +142,11 @@ type Given struct {
 
 // Result is one output with its full value and its text.
 type Result struct {
-	Name  string
-	Value float64
-	Unit  string
-	Text  string
+	Name   string
+	Value  float64
+	Unit   string
+	Text   string
+	IsText bool // Text is the only content
 }
 
 // Cell is one place in a row.

@@ -140,9 +140,7 @@ func (b *bench) answerDensity(mass, volume, gravity, u, water float64) {
 	if gravity < 1.15 {
 		b.note("This is under 1.15. So thin a mix is not judged by weighing a jar: a small error in the weight becomes a large one in the dry clay. Reckon from what was weighed in.")
 	}
-	if gravity > 1.9 {
-		b.note("This is over 1.9, thicker than any slip that moves. The sum holds for slips from 1.15 to 1.9; check the numbers.")
-	}
+	b.tooThick(gravity)
 	if b.has("water-mass") {
 		b.note("The range counts only the scale. Fill to the same line both times: 1 % more or less in the jar moves the answer by 1 %.")
 	}

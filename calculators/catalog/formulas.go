@@ -60,6 +60,95 @@ var formulas = map[string][]Formula{
 			},
 		},
 	},
+	"slip-batch": {
+		{
+			Math: Equal(Letter("D"), Fraction(Row(Letter("V"), times, Bracket(Letter("d"), minus, one)),
+				Row(one, minus, Fraction(one, Letter("s")), plus, Fraction(Letter("p"), hundred), times, Bracket(one, minus, Fraction(one, Sub(Letter("s"), Letter("c"))))))),
+			Where: []Symbol{
+				{Letter: "D", Means: "dry base, g"},
+				{Letter: "V, d", Means: "slip wanted, mL, and its specific gravity"},
+				{Letter: "s, s_c", Means: "densities of the dry base and of the stain, g/mL"},
+				{Letter: "p", Means: "stain, g for 100 g of base"},
+			},
+		},
+		{
+			Math: Equal(Letter("W"), Row(Letter("V"), times, Letter("d"), minus, Letter("D"), times, Bracket(one, plus, Fraction(Letter("p"), hundred)))),
+			Where: []Symbol{
+				{Letter: "W", Means: "water in the slip, g"},
+			},
+		},
+		{
+			Math: Equal(Words("damp clay"), Fraction(Letter("D"), Row(one, minus, Fraction(Letter("w"), hundred)))),
+			Where: []Symbol{
+				{Letter: "w", Means: "water in the clay, % of its damp weight; it is taken off the water to add"},
+			},
+		},
+	},
+	"slip-colour": {
+		{
+			Math: Equal(Words("stain to add"), Row(Letter("D"), times, Fraction(Row(Letter("p"), minus, Sub(Letter("p"), Number("0"))), hundred))),
+			Where: []Symbol{
+				{Letter: "D", Means: "dry base in the bucket, g"},
+				{Letter: "p, p_0", Means: "stain wanted, and in it already, g for 100 g of base"},
+			},
+		},
+		{
+			Math: Equal(Letter("D"), Fraction(Row(Letter("V"), times, Bracket(Letter("d"), minus, one)),
+				Row(one, minus, Fraction(one, Letter("s")), plus, Fraction(Sub(Letter("p"), Number("0")), hundred), times, Bracket(one, minus, Fraction(one, Sub(Letter("s"), Letter("c"))))))),
+			Where: []Symbol{
+				{Letter: "V, d", Means: "slip in the bucket, mL, and its specific gravity now"},
+				{Letter: "s, s_c", Means: "densities of the dry base and of the stain, g/mL"},
+			},
+		},
+		{
+			Math: Equal(Words("water to hold"), Row(Words("stain to add"), times, Fraction(Row(Sub(Letter("s"), Letter("c")), minus, Letter("d")), Row(Sub(Letter("s"), Letter("c")), times, Bracket(Letter("d"), minus, one))))),
+		},
+	},
+	"clay-colour": {
+		{
+			Math: Equal(Words("stain"), Row(Letter("M"), times, Bracket(one, minus, Fraction(Letter("w"), hundred)), times, Fraction(Letter("p"), hundred))),
+			Where: []Symbol{
+				{Letter: "M", Means: "damp clay, g"},
+				{Letter: "w", Means: "water in it, % of its damp weight"},
+				{Letter: "p", Means: "stain, g for 100 g of dry clay"},
+			},
+		},
+	},
+	"slip-fit": {
+		{
+			Math: Equal(Letter("R"), Row(hundred, times, Bracket(one, minus, Fraction(Row(one, minus, Fraction(Letter("S"), hundred)), Row(one, minus, Fraction(Letter("A"), hundred)))))),
+			Where: []Symbol{
+				{Letter: "R", Means: "what the pot has left to shrink, % of its size now"},
+				{Letter: "S", Means: "shrinkage of its clay in all, % of the fresh length"},
+				{Letter: "A", Means: "shrunk so far, % of the fresh length"},
+			},
+		},
+		{
+			Math: Equal(Words("too short by"), Row(hundred, times, Bracket(Fraction(Row(one, minus, Fraction(Letter("R"), hundred)), Row(one, minus, Fraction(Letter("T"), hundred))), minus, one))),
+			Where: []Symbol{
+				{Letter: "T", Means: "shrinkage of the slip in all, %; the answer is in percent too"},
+			},
+		},
+	},
+	"tile-plan": {
+		{
+			Math: Equal(Sub(Letter("p"), Letter("i")), Row(Sub(Letter("p"), one), plus, Bracket(Sub(Letter("p"), Letter("n")), minus, Sub(Letter("p"), one)), times, Fraction(Row(Letter("i"), minus, one), Row(Letter("n"), minus, one)))),
+			Where: []Symbol{
+				{Letter: "p_i", Means: "addition in mix i of n in a line, %; in a doubling each is twice the one before"},
+			},
+		},
+		{
+			Math:  Equal(Words("mixes of a triaxial"), Fraction(Row(Letter("n"), times, Bracket(Letter("n"), plus, one)), Number("2"))),
+			Where: []Symbol{{Letter: "n", Means: "mixes along one side"}},
+		},
+		{
+			Math: Equal(Words("smallest safe base"), Fraction(Row(Number("5000"), times, Letter("r")), Letter("p"))),
+			Where: []Symbol{
+				{Letter: "r", Means: "smallest step of the scale, g"},
+				{Letter: "p", Means: "smallest addition or share that is not 0, %"},
+			},
+		},
+	},
 	"wash-mix": {
 		{
 			Math: Equal(Letter("v"), Row(Fraction(Letter("a"), Sub(Letter("s"), Letter("a"))), plus, Fraction(Letter("f"), Sub(Letter("s"), Letter("f"))), plus, Letter("w"))),
@@ -124,6 +213,11 @@ var formulas = map[string][]Formula{
 		},
 		{
 			Math: Equal(Words("holds now"), Fraction(Words("holds fired"), Power(Bracket(one, minus, Fraction(Letter("R"), hundred)), Number("3")))),
+		},
+	},
+	"stage-plan": {
+		{
+			Math: Equal(Words("best plan"), Words("fewest risky steps, then questions to the label, then firings, then least far from each medium’s best state, then fewest steps")),
 		},
 	},
 }

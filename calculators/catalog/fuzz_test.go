@@ -15,7 +15,7 @@ func FuzzRequest(f *testing.F) {
 	f.Add("calculator=shrinkage-test&plastic=100 100;1/2&dry=94&fired=%zz")
 	f.Add("calculator=slip-density&mass=%F0%9F&mass.unit=g&&=&calculator=x")
 	f.Fuzz(func(t *testing.T, request string) {
-		answer := string(Respond([]byte(request), Plain()))
+		answer := string(Respond([]byte(request), studio()))
 		fields, err := decode(strings.ReplaceAll(answer, "drawing=", "drawing=x"), mostSettings)
 		if err != nil && len(answer) < mostBytes {
 			t.Fatalf("the answer cannot be read: %v", err)

@@ -3,8 +3,8 @@ package catalog
 import (
 	"errors"
 	"strconv"
-	"strings"
 
+	"slipbook/calculators/letters"
 	"slipbook/calculators/quantity"
 )
 
@@ -35,7 +35,7 @@ func readValues(in *Input, t box, style quantity.Style) ([]float64, error) {
 // before it ("100 mm 101 mm", "4 1/2; 4 5/8").
 func split(text string, kind quantity.Kind) []string {
 	var pieces []string
-	for part := range strings.SplitSeq(text, ";") {
+	for _, part := range letters.Split(text, ";") {
 		start := len(pieces)
 		for _, word := range words(part) {
 			if len(pieces) > start && belongsBefore(word, pieces[len(pieces)-1], kind) {
@@ -51,9 +51,9 @@ func split(text string, kind quantity.Kind) []string {
 // belongsBefore says whether a word of a list is no value of its own but the
 // unit of the value before it, or the fraction after its whole inches.
 func belongsBefore(word, before string, kind quantity.Kind) bool {
-	if strings.IndexByte(word, '/') > 0 {
+	if letters.IndexByte(word, '/') > 0 {
 		_, err := strconv.Atoi(before)
-		return err == nil && strings.IndexByte(word, '-') < 0
+		return err == nil && letters.IndexByte(word, '-') < 0
 	}
 	_, err := quantity.Read("1 "+word, kind, "", quantity.Style{Decimal: '.'})
 	return err == nil && (word[0] < '0' || word[0] > '9')

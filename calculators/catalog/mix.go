@@ -65,9 +65,11 @@ func amount(of string) []Input {
 	}
 }
 
-// volumeWanted gives the volume (mL) that such inputs ask for.
+// volumeWanted gives the volume (mL) that such inputs ask for; where that is
+// the whole lot, nothing is spared.
 func (b *bench) volumeWanted() float64 {
 	if !b.has("people") {
+		b.unused("spare", "“To spare” is for a class. You gave the whole lot, so nothing was added.")
 		return b.value("volume")
 	}
 	return float64(b.value("people") * b.value("each") * (1 + b.value("spare")/100))
@@ -96,13 +98,8 @@ func workMix(b *bench) {
 	b.set("stain-by-mass", 100*parts.Stain/parts.Mass())
 	b.set("density", parts.Density())
 	b.headline("Weigh {stain-mass} of stain and {flux-mass} of flux into {water} of water.")
-	if !b.has("people") {
-		b.unused("spare", "“To spare” is for a class. You gave the whole lot, so nothing was added.")
-	}
 	if parts.Flux == 0 {
 		b.note("There is no flux in this. Stain alone does not melt and stays powder on bare clay; on unfired glaze the glaze can fix it.")
 	}
-	if stain < 1 {
-		b.note("This is less than 1 g of stain. Weigh on a scale that shows hundredths, or make more than you need.")
-	}
+	b.littleStain(stain)
 }

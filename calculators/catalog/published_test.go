@@ -134,6 +134,74 @@ func doubt(c check) float64 {
 	return d.ByVolume(c.in["m_g"]/c.in["V_mL"], c.in["m_g"], c.in["V_mL"])
 }
 
+// batch gives an output of a slip without stain.
+func batch(out string, c check) float64 {
+	return output("slip-batch", out, "volume", c.in["V_mL"], "specific-gravity", c.in["d"], "solids-density", c.in["s"])
+}
+
+// baseShare gives the base as a share of base and stain together.
+func baseShare(percent float64) float64 {
+	given := []any{"volume", "1 L", "specific-gravity", "1.5", "stain", percent}
+	base := output("slip-batch", "dry-base", given...)
+	return base / (base + output("slip-batch", "stain-mass", given...))
+}
+
+// stainOver gives the stain that goes into a bucket for each gram of its base.
+func stainOver(percent, gravity, solids float64) float64 {
+	given := []any{"volume", "1 L", "specific-gravity", gravity, "solids-density", solids, "stain", percent}
+	return output("slip-colour", "stain-mass", given...) / output("slip-colour", "dry-base", given...)
+}
+
+func intoBucket(c check) float64 {
+	return output("slip-colour", "stain-mass", "volume", c.in["V_mL"], "specific-gravity", c.in["d"], "solids-density", c.in["s"], "stain", c.in["pct"])
+}
+
+// waterOverDry gives the water of damp clay for each gram of its dry clay.
+func waterOverDry(percent float64) float64 {
+	given := []any{"clay", "1 kg", "clay-water", percent, "stain", "0"}
+	return output("clay-colour", "water-held", given...) / output("clay-colour", "dry-clay", given...)
+}
+
+// plan gives the rows of a plan of tiles on 100 g of base.
+func plan(inputs ...any) [][]Cell {
+	given := []Setting{{"base", "100"}}
+	for i := 0; i < len(inputs); i += 2 {
+		text, isText := inputs[i+1].(string)
+		if !isText {
+			text = number(inputs[i+1].(float64))
+		}
+		given = append(given, Setting{inputs[i].(string), text})
+	}
+	return Solve("tile-plan", given, Plain()).Rows
+}
+
+// mix gives the addition in mix i of a line from nothing.
+func mix(c check, inputs ...any) float64 {
+	return plan(append(inputs, "points", c.in["N"], "low", "0")...)[int(c.in["i"])][1].Value
+}
+
+func triaxial(c check) [][]Cell { return plan("kind", "triaxial", "points", c.in["n"]) }
+
+// blends counts the blends of a triaxial that have at most so many and at
+// least so many of the three mixes in them.
+func blends(most, least int) func(check) float64 {
+	return func(c check) float64 {
+		count := 0.0
+		for _, row := range triaxial(c) {
+			parts := 0
+			for _, share := range row[1:4] {
+				if share.Value > 0 {
+					parts++
+				}
+			}
+			if parts <= most && parts >= least {
+				count++
+			}
+		}
+		return count
+	}
+}
+
 // covered says how each row is reckoned by our calculators. Keys are ids or,
 // ending in "*", the beginnings of ids.
 var covered = map[string]func(check) float64{
@@ -204,8 +272,28 @@ var covered = map[string]func(check) float64{
 		return 100 * (1 - 1.5/warm)
 	},
 	"WD-20": func(c check) float64 { return slip.Dry(c.in["M_g"], c.in["V_mL"], c.in["rho_s"], c.in["rho_w"]) },
-	"CO-03": func(c check) float64 { base, _ := slip.Share(c.in["total_g"], c.in["pct"]); return base },
-	"CO-04": func(c check) float64 { _, stain := slip.Share(c.in["total_g"], c.in["pct"]); return stain },
+	"SD-03": func(c check) float64 { return c.in["D_kg"] * stainOver(c.in["pct"], 1.5, 2.6) },
+	"SD-13": func(c check) float64 {
+		// The thin batch of SD-08, thickened to the slip of SD-11.
+		volume := c.in["D_kg"] * 1e6 / atGravity("dry-per-litre", 1.5, 2.5)
+		return output("slip-adjust", "powder-to-add", "volume", volume, "from", "1.5", "to", "1.75", "solids-density", "2.5") / 1000
+	},
+	"SD-28": func(c check) float64 { return batch("dry-base", c) }, "SD-29": func(c check) float64 { return batch("water", c) },
+	"SD-31": func(c check) float64 {
+		clay := slip.Mixed(c.in["s_kaolin"], 100*c.in["w_quartz"]/c.in["w_kaolin"], c.in["s_quartz"])
+		return slip.Mixed(clay, 100*c.in["w_feldspar"]/(c.in["w_kaolin"]+c.in["w_quartz"]), c.in["s_feldspar"])
+	},
+	"SD-32": func(c check) float64 {
+		given := []any{"volume", "1 L", "specific-gravity", "1.5", "stain", c.in["w_stain"], "solids-density", c.in["s_clay"], "stain-density", c.in["s_stain"]}
+		water := output("slip-batch", "water", given...)
+		return (1500 - water) / (1000 - water)
+	},
+	"CO-01": func(c check) float64 { return c.in["base_g"] / baseShare(c.in["pct"]) },
+	"CO-02": func(c check) float64 { return 100 * (1 - baseShare(c.in["pct"])) },
+	"CO-03": func(c check) float64 { return c.in["total_g"] * baseShare(c.in["pct"]) },
+	"CO-04": func(c check) float64 { return c.in["total_g"] * (1 - baseShare(c.in["pct"])) },
+	"CO-05": func(c check) float64 { return c.expected * 100 * (1 - baseShare(c.expected)) / c.in["p"] },
+	"CO-06": intoBucket, "CO-07": intoBucket,
 	// A trap: a percentage taken on the wet mass is this many times too much.
 	"CO-08": func(c check) float64 { return 100 / atGravity("solids-by-mass", c.in["d"], c.in["s"]) },
 	"CO-14": func(c check) float64 {
@@ -223,7 +311,25 @@ var covered = map[string]func(check) float64{
 	"CO-19": func(c check) float64 { return cup(2, 40, 1.25, 6) }, "CO-20": func(c check) float64 { return cup(3, 40, 1.25, 6) },
 	"CO-21": func(c check) float64 { return cup(4, 40, 1.25, 6) }, "CO-22": func(c check) float64 { return cup(5, 40, 1.25, 6) },
 	"CO-23": func(c check) float64 { return cup(6, 40, 1.25, 6) }, "CO-24": func(c check) float64 { return cup(4, 32, 0.5, 4) },
-	"CO-29": func(c check) float64 { return cup(1, 4, 0.25, 5) / cup(2, 4, 0.25, 5) },
+	"CO-26": func(c check) float64 { return 100 - mix(c, "high", "100") }, "CO-27": func(c check) float64 { return 100 - mix(c, "high", "100") },
+	"CO-28": func(c check) float64 { return mix(c, "high", c.in["hi"]) },
+	"CO-29": func(c check) float64 {
+		rows := plan("kind", "doubling", "points", c.in["N"], "low", c.in["lo"])
+		if rows[4][1].Value != c.in["hi"] {
+			return math.NaN()
+		}
+		return rows[1][1].Value / rows[0][1].Value
+	},
+	"CO-30": blends(3, 0), "CO-31": blends(3, 0), "CO-32": blends(3, 0), "CO-33": blends(3, 0), "CO-34": blends(3, 0), "CO-35": blends(3, 0), "CO-36": blends(3, 0),
+	"CO-37": func(c check) float64 {
+		rows := triaxial(c)
+		return rows[0][1].Value - rows[1][1].Value
+	},
+	"CO-38": blends(3, 3), "CO-39": blends(2, 0),
+	// A grid is a line whose every mix is tried in so many coats.
+	"CO-41": func(c check) float64 {
+		return output("tile-plan", "tiles", "points", c.in["rows"], "low", "0", "high", "10", "base", "100", "coats", c.in["cols"])
+	},
 	"SH-01": func(c check) float64 {
 		return output("shrinkage-test", "drying", "plastic", c.in["Lp_mm"], "dry", c.in["Ld_mm"], "fired", c.in["Ld_mm"])
 	},
@@ -256,6 +362,18 @@ var covered = map[string]func(check) float64{
 		return output("shrinkage-size", "capacity-fired", "shrinkage", c.in["S"], "capacity-wet", c.in["wet_mL"])
 	},
 	"SH-30": remaining, "SH-31": remaining, "SH-32": remaining,
+	"SH-33": func(c check) float64 {
+		return output("slip-fit", "mismatch", "body", c.in["S_rem_body"], "body-so-far", "0", "slip", c.in["S_slip"])
+	},
+	"MO-01": func(c check) float64 { return 100 * waterOverDry(c.in["w_pct"]) },
+	"MO-02": func(c check) float64 { return c.expected * 100 * waterOverDry(c.expected) / c.in["m_pct"] },
+	"MO-03": func(c check) float64 {
+		return output("clay-colour", "dry-clay", "clay", c.in["M_g"], "clay-water", c.in["w_pct"], "stain", "0")
+	},
+	"MO-04": func(c check) float64 {
+		given := []any{"volume", "1 L", "specific-gravity", "1.45", "clay-water", c.in["w_pct"]}
+		return c.in["D_g"] * output("slip-batch", "clay-to-weigh", given...) / output("slip-batch", "dry-base", given...)
+	},
 	"SH-34": func(c check) float64 {
 		return output("shrinkage-size", "template-scale", "shrinkage", c.in["S"], "wet-size", "100")
 	},
@@ -285,16 +403,15 @@ var covered = map[string]func(check) float64{
 
 // elsewhere says why a row is no affair of these calculators.
 var elsewhere = map[string]string{
-	"SD-02": "a product of two printed figures", "SD-03": "stain into a bucket is slip-colour’s", "SD-12": "a difference of two printed figures",
-	"SD-13": "a batch is slip-batch’s", "SD-27": "no calculator mixes two slips", "SD-28": "a batch is slip-batch’s", "SD-29": "a batch is slip-batch’s",
-	"SD-30": "a derivative", "SD-31": "no calculator mixes powders", "SD-32": "stain in a slip is slip-colour’s", "PW-11": "weighing in air",
+	"SD-02": "a product of two printed figures", "SD-12": "a difference of two printed figures",
+	"SD-27": "no calculator mixes two slips", "SD-30": "a derivative", "PW-11": "weighing in air",
 	"BT-01": "another modulus of Baumé", "BT-18": "another modulus of Baumé", "BT-19": "another modulus of Baumé", "BT-20": "another modulus of Baumé", "BT-21": "another modulus of Baumé",
-	"CO-01": "stain over base is slip-batch’s", "CO-02": "stain over base is slip-batch’s", "CO-05": "stain over base is slip-batch’s", "CO-06": "slip-colour’s", "CO-07": "slip-colour’s",
 	"CO-09": "an underglaze recipe", "CO-10": "an underglaze recipe", "CO-11": "an underglaze recipe", "CO-12": "an underglaze recipe", "CO-13": "an underglaze recipe",
-	"CO-16": "spoons and cups of powder are refused", "CO-25": "a logarithm", "CO-26": "tile-plan’s", "CO-27": "tile-plan’s", "CO-28": "tile-plan’s",
-	"CO-3*": "tile-plan’s", "CO-4*": "tile-plan’s, wet blends and oxides",
-	"SH-29": "no calculator gives areas", "SH-33": "slip-fit’s", "SH-35": "the bars themselves give the doubt",
-	"AB-*": "absorption", "MO-*": "damp clay is slip-batch’s", "CN-*": "cones", "CS-*": "cones", "CL-*": "cones", "CF-*": "cones", "CG-*": "cones",
+	"CO-16": "spoons and cups of powder are refused", "CO-25": "a logarithm", "CO-40": "no calculator blends four mixes",
+	"CO-42": "no calculator blends wet slips", "CO-43": "no calculator blends wet slips",
+	"CO-44": "oxides", "CO-45": "oxides", "CO-46": "oxides", "CO-47": "oxides",
+	"SH-29": "no calculator gives areas", "SH-35": "the bars themselves give the doubt",
+	"AB-*": "absorption", "MO-05": "what clay loses in the fire", "CN-*": "cones", "CS-*": "cones", "CL-*": "cones", "CF-*": "cones", "CG-*": "cones",
 	"TC-*": "temperatures of kilns", "UN-*": "checked in package quantity", "UC-03": "a sum of errors no calculator shows", "UC-06": "a derivative", "UC-07": "a derivative", "UC-08": "a derivative",
 }
 

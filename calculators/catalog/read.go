@@ -2,8 +2,8 @@ package catalog
 
 import (
 	"strconv"
-	"strings"
 
+	"slipbook/calculators/letters"
 	"slipbook/calculators/quantity"
 )
 
@@ -19,7 +19,7 @@ type box struct {
 func (b *bench) sort(given []Setting) map[string]box {
 	texts := map[string]box{}
 	for _, g := range given {
-		name, isUnit := strings.CutSuffix(g.Name, ".unit")
+		name, isUnit := letters.CutSuffix(g.Name, ".unit")
 		in := b.calculator.Input(name)
 		if in == nil {
 			b.answer.refuse(clip(g.Name), b.noSuchInput(g.Name))

@@ -5,11 +5,14 @@ import (
 	"testing"
 )
 
+// thereAre lists the calculators as a refusal does.
+const thereAre = "slip-density, slip-adjust, slip-batch, slip-colour, clay-colour, wash-mix, wash-dilute, shrinkage-test, shrinkage-size, slip-fit, tile-plan and stage-plan."
+
 // TestRefusals holds the words of every refusal that is the catalog's own.
 func TestRefusals(t *testing.T) {
 	tests := []struct{ name, request, input, want string }{
-		{"no calculator", "calculator=slip-weight", "calculator", "There is no calculator called “slip-weight”. There are: slip-density, slip-adjust, wash-mix, wash-dilute, shrinkage-test and shrinkage-size."},
-		{"no name at all", "mass=3", "calculator", "There is no calculator called “”. There are: slip-density, slip-adjust, wash-mix, wash-dilute, shrinkage-test and shrinkage-size."},
+		{"no calculator", "calculator=slip-weight", "calculator", "There is no calculator called “slip-weight”. There are: " + thereAre},
+		{"no name at all", "mass=3", "calculator", "There is no calculator called “”. There are: " + thereAre},
 		{"an input that does not exist", "calculator=wash-dilute&volume=1&from=2&to=1&colour=red", "colour", "“wash-dilute” has no input called “colour”. Its inputs are: volume, from, to, steps and each."},
 		{"missing", "calculator=slip-density", "mass", "This is still missing: “Weight on the scale”."},
 		{"given twice", "calculator=slip-density&mass=150&mass=160", "mass", "This was given twice. Give it once."},
@@ -49,12 +52,45 @@ func TestRefusals(t *testing.T) {
 		{"both sizes", "calculator=shrinkage-size&shrinkage=12&wet-size=100&fired-size=88", "wet-size", "Only one of these can be used: size now, or fired size. Empty the other."},
 		{"shrunk too far", "calculator=shrinkage-size&shrinkage=12&so-far=13&wet-size=100", "so-far", "The clay cannot have shrunk 13\u00a0% already when it shrinks 12\u00a0% in all."},
 		{"shrinks to nothing", "calculator=shrinkage-size&shrinkage=100&wet-size=100", "shrinkage", "No clay shrinks by more than half. Give percent, for example 12."},
+		{"a batch of plain water", "calculator=slip-batch&volume=1 L&specific-gravity=1", "specific-gravity", "1 is plain water, with no clay in it. Give a number above 1, for example 1.45."},
+		{"a batch without water", "calculator=slip-batch&volume=1 L&specific-gravity=2.7&stain=8", "specific-gravity", "There is no slip of 2.70 without water in it: the dry mix itself is only 2.684."},
+		{"clay wetter than the slip", "calculator=slip-batch&volume=1 L&specific-gravity=1.75&clay-water=40", "clay-water", "The damp clay brings 812.5\u00a0g of water with it, and this slip has room for 531.3\u00a0g. Let the clay dry to 30\u00a0% of water or less, or start from powder."},
+		{"hardly any clay", "calculator=slip-batch&volume=1 L&specific-gravity=1.2&clay-water=95", "clay-water", "That is water with a little clay in it. Clay from the bag holds about 20 %."},
+		{"loads without end", "calculator=slip-batch&volume=100 L&specific-gravity=1.45&scale-limit=2 kg", "scale-limit", "In loads of 2000\u00a0g this would take more than 60 of them. Use a scale that bears more, or make less slip."},
+		{"colour taken out", "calculator=slip-colour&volume=1 L&specific-gravity=1.45&stain=3&stain-now=8", "stain", "There is more stain in it already (8\u00a0%) than the 3\u00a0% you want, and stain cannot be taken out. Mix in slip without stain instead."},
+		{"no stain named", "calculator=slip-colour&volume=1 L&specific-gravity=1.45", "stain", "This is still missing: “Stain wanted”."},
+		{"a bucket heavier than powder", "calculator=slip-colour&volume=1 L&specific-gravity=2.65&stain=3", "specific-gravity", "A slip of 2.65 would be heavier than its dry powder (2.6). Measure it again."},
+		{"stain lighter than the slip", "calculator=slip-colour&volume=1 L&specific-gravity=1.45&stain=3&stain-density=1.4", "stain-density", "A stain of 1.4 is lighter than the slip (1.45) and would thin it, so there is no water to add. Check its density; most stains are about 4.5."},
+		{"clay of unknown water", "calculator=clay-colour&clay=500&stain=8", "clay-water", "This is still missing: “Water in the clay”."},
+		{"no state of the pot", "calculator=slip-fit&body=12&slip=12", "state", "Give one of these: state of the pot, or shrunk so far."},
+		{"a state and a figure", "calculator=slip-fit&body=12&slip=12&state=wet&body-so-far=2", "state", "Only one of these can be used: state of the pot, or shrunk so far. Empty the other."},
+		{"a state of its own", "calculator=slip-fit&body=12&slip=12&state=damp", "state", "“damp” is none of the choices. They are: wet, leather-hard, bone-dry and bisque."},
+		{"a clay that shrinks little", "calculator=slip-fit&body=5&slip=12&state=bone-dry", "state", "The pot cannot have shrunk 6\u00a0% already when its clay shrinks 5\u00a0% in all. Give what your own bars say."},
+		{"shrunk further than it can", "calculator=slip-fit&body=5&slip=12&body-so-far=5.5", "body-so-far", "The pot cannot have shrunk 5.5\u00a0% already when its clay shrinks 5\u00a0% in all. Give what your own bars say."},
+		{"a kind of its own", "calculator=tile-plan&kind=square&points=3&base=100", "kind", "“square” is none of the choices. They are: line, doubling and triaxial."},
+		{"a single mix", "calculator=tile-plan&points=1&low=0&high=10&base=100", "points", "A test needs at least 2 mixes to compare."},
+		{"a line without its end", "calculator=tile-plan&points=3&low=0&base=100", "high", "This is still missing: “Highest addition”."},
+		{"a line that goes nowhere", "calculator=tile-plan&points=3&low=5&high=5&base=100", "high", "The highest addition (5\u00a0%) has to be more than the lowest (5\u00a0%)."},
+		{"twice nothing", "calculator=tile-plan&kind=doubling&points=3&low=0&base=100", "low", "Twice nothing is nothing: a doubling has to begin above 0, for example at 0.25 %."},
+		{"a doubling without its start", "calculator=tile-plan&kind=doubling&points=3&base=100", "low", "This is still missing: “Lowest addition”."},
+		{"doubled too often", "calculator=tile-plan&kind=doubling&points=20&low=0.5&base=100", "points", "From 0.5\u00a0% on, mix 12 of the doubling would be more than 1000\u00a0%. Give at most 11 mixes."},
+		{"too large a triaxial", "calculator=tile-plan&kind=triaxial&points=14&base=100", "points", "A triaxial with 14 along a side has 105 mixes, and at most 100 can be planned at once."},
+		{"too long a line", "calculator=tile-plan&points=101&low=0&high=10&base=100", "points", "This was read as 101, but it cannot be more than 100."},
+		{"a scale without steps", "calculator=tile-plan&points=3&low=0&high=10&base=100&mass-resolution=0", "mass-resolution", "This was read as 0\u00a0g, but it has to be more than 0\u00a0g."},
+		{"a cone twice", "calculator=tile-plan&points=3&low=0&high=10&base=100&cones=6 06 6", "cones", "“6” stands here twice."},
+		{"too many finishes", "calculator=tile-plan&points=3&low=0&high=10&base=100&finishes=a,b,c,d,e,f,g,h,i,j,k", "finishes", "There are 11 here, and at most 10 can be planned at once."},
+		{"words without end", "calculator=tile-plan&points=3&low=0&high=10&base=100&cones=" + strings.Repeat("6", 601), "cones", "That is too much text for this box."},
+		{"no state", "calculator=stage-plan&layers=slip", "state", "This is still missing: “Your pot is now”."},
+		{"a state that is none", "calculator=stage-plan&state=soggy&layers=slip", "state", "“soggy” is none of the choices. They are: wet, leather-hard, bone-dry, bisque, unfired-glaze and glaze-fired."},
+		{"no layers", "calculator=stage-plan&state=wet&layers=,", "layers", "This is still missing: “Layers you want, the lowest first”."},
+		{"a layer that is none", "calculator=stage-plan&state=wet&layers=mud", "layers", "“mud” names no medium of the table. There are: coloured slip, engobe, underglaze, stain wash, oxide wash, glaze, opaque glaze, enamel, decal, lustre."},
+		{"clay that makes no exception", "calculator=stage-plan&state=wet&layers=slip&body=Mud", "body", "The studio’s table makes no exception for “Mud”. Leave this blank, or give one of: Yard paper clay."},
 		{"too much text", "calculator=" + strings.Repeat("x", 20000), "calculator", "That is too much text for one calculation."},
 		{"too many inputs", strings.Repeat("a=1&", 301), "calculator", "Those are too many inputs for one calculation."},
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
-			fields, err := decode(string(Respond([]byte(test.request), Plain())), mostSettings)
+			fields, err := decode(string(Respond([]byte(test.request), studio())), mostSettings)
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -89,6 +125,14 @@ func TestAccepted(t *testing.T) {
 		"calculator=shrinkage-test&plastic=4 in; 4 1/2 in&dry=3.8 in 4-1/4&dry.unit=in&fired=85 90",
 		"calculator=shrinkage-size&shrinkage=12&wet-size=4 1/2 in",
 		"calculator=shrinkage-size&shrinkage=0&so-far=0&fired-size=100",
+		"calculator=slip-batch&people=4&each=1 US cup&spare=&specific-gravity=1.45&clay-water=22.5&scale-limit=1 lb",
+		"calculator=slip-batch&volume=1 L&specific-gravity=1.75&clay-water=30", // nearly all water comes with the clay
+		"calculator=slip-colour&slip-mass=20 lb&specific-gravity=1.45&stain=0",
+		"calculator=clay-colour&clay=2 lb 3 oz&clay-water=0&stain=8",
+		"calculator=slip-fit&body=12&slip=9.5&state=Bone dry",
+		"calculator=slip-fit&body=0&slip=0&state=wet",
+		"calculator=tile-plan&points=5&low=0&high=100&base=100&cones=06&cones=6&finishes=bare; clear glaze,",
+		"calculator=tile-plan&kind=Triaxial&points=6&base=20&low=3&high=1",
 	} {
 		if wire := string(Respond([]byte(request), Plain())); strings.Contains(wire, "error.") {
 			t.Errorf("%s\n%s", request, unescape(wire))

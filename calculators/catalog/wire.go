@@ -3,8 +3,8 @@ package catalog
 import (
 	"errors"
 	"strconv"
-	"strings"
 
+	"slipbook/calculators/letters"
 	"slipbook/calculators/quantity"
 	"slipbook/calculators/stage"
 )
@@ -113,8 +113,10 @@ func (a *Answer) encode() []byte {
 		b = field(b, "headline", a.Headline)
 	}
 	for _, r := range a.Outputs {
-		b = field(b, "value."+r.Name, number(r.Value))
-		b = field(b, "unit."+r.Name, r.Unit)
+		if !r.IsText {
+			b = field(b, "value."+r.Name, number(r.Value))
+			b = field(b, "unit."+r.Name, r.Unit)
+		}
 		b = field(b, "text."+r.Name, r.Text)
 	}
 	for n, row := range a.Rows {
@@ -169,14 +171,14 @@ func decode(text string, most int) ([]Setting, error) {
 		return nil, errors.New("That is too much text for one calculation.")
 	}
 	var fields []Setting
-	for pair := range strings.SplitSeq(text, "&") {
+	for _, pair := range letters.Split(text, "&") {
 		if pair == "" {
 			continue
 		}
 		if len(fields) == mostFields {
 			return nil, errors.New("Those are too many inputs for one calculation.")
 		}
-		name, value, _ := strings.Cut(pair, "=")
+		name, value, _ := letters.Cut(pair, "=")
 		fields = append(fields, Setting{unescape(name), unescape(value)})
 	}
 	return fields, nil
@@ -197,7 +199,7 @@ func unescape(text string) string {
 			b = append(b, c)
 		}
 	}
-	return strings.ToValidUTF8(string(b), "\uFFFD")
+	return string([]rune(string(b)))
 }
 
 // hexDigit gives the value of a hexadecimal digit, or -1.

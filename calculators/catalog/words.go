@@ -74,14 +74,20 @@ func clip(text string) string {
 	return text[:end] + "…"
 }
 
-// sameWord compares without regard to the case of ASCII letters.
+// sameWord compares without regard to the case of ASCII letters, or to hyphens.
 func sameWord(a, b string) bool {
 	if len(a) != len(b) {
 		return false
 	}
 	for i := range len(a) {
 		x, y := a[i]|0x20, b[i]|0x20
-		if a[i] != b[i] && (x != y || x < 'a' || x > 'z') {
+		if x == '-'|0x20 {
+			x = ' ' // "leather hard" is "leather-hard"
+		}
+		if y == '-'|0x20 {
+			y = ' '
+		}
+		if a[i] != b[i] && (x != y || x != ' ' && (x < 'a' || x > 'z')) {
 			return false
 		}
 	}

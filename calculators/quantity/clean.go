@@ -1,8 +1,9 @@
 package quantity
 
 import (
-	"strings"
 	"unicode/utf8"
+
+	"slipbook/calculators/letters"
 )
 
 // longest is the length in bytes of the longest text that is read. It leaves
@@ -44,7 +45,7 @@ func clean(text string) string {
 			b = utf8.AppendRune(b, r)
 		}
 	}
-	return strings.TrimSuffix(string(b), " ")
+	return letters.TrimSuffix(string(b), " ")
 }
 
 // fractionSign writes out the fractions that have a sign of their own and
@@ -87,7 +88,7 @@ func fold(word string) string {
 		}
 		b = append(b, c)
 	}
-	return strings.TrimSuffix(string(b), " ")
+	return letters.TrimSuffix(string(b), " ")
 }
 
 func isDigit(c byte) bool { return '0' <= c && c <= '9' }

@@ -2,16 +2,17 @@ package quantity
 
 import (
 	"strconv"
-	"strings"
+
+	"slipbook/calculators/letters"
 )
 
 // fraction reads "5/8", "4 1/2" and "4-1/2", without a sign. Whether a
 // fraction is allowed is for the unit to say, which is not known yet.
 func (b *box) fraction(t *typed) (float64, error) {
-	above, below, _ := strings.Cut(t.number, "/")
-	above, below = strings.TrimSuffix(above, " "), strings.TrimPrefix(below, " ")
+	above, below, _ := letters.Cut(t.number, "/")
+	above, below = letters.TrimSuffix(above, " "), letters.TrimPrefix(below, " ")
 	whole := "0"
-	cut := strings.LastIndexAny(above, " -")
+	cut := letters.LastIndexAny(above, " -")
 	if cut >= 0 {
 		whole, above = above[:cut], above[cut+1:]
 	}
@@ -44,6 +45,9 @@ func (b *box) noFraction(n *amount, u *Unit) error {
 	}
 	if b.kind == Length {
 		return refuse("A fraction is read only in inches. Write $ in, or $.", n.typed, plain)
+	}
+	if b.kind == Percent {
+		return refuse("A fraction is read only for a length in inches. Of a hundred that is $: write $ %.", plainText(float64(100*n.value), 6, b.style), plainText(float64(100*n.value), 6, b.style))
 	}
 	return refuse("A fraction is read only for a length in inches. Write $.", plain)
 }

@@ -1,6 +1,6 @@
 package quantity
 
-import "strings"
+import "slipbook/calculators/letters"
 
 // measure is a vessel that has one size in the US and another, or none, in
 // Britain.
@@ -24,7 +24,7 @@ var vessels = []measure{
 // measureOf understands a folded word as a measure, and whose: "us",
 // "imperial", or "" when the word does not say.
 func measureOf(word string) (m *measure, whose string, ok bool) {
-	first, rest, _ := strings.Cut(word, " ")
+	first, rest, _ := letters.Cut(word, " ")
 	switch first {
 	case "us", "american":
 		whose, word = "us", rest

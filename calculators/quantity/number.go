@@ -2,7 +2,8 @@ package quantity
 
 import (
 	"strconv"
-	"strings"
+
+	"slipbook/calculators/letters"
 )
 
 // amount is a number that was understood, before its unit.
@@ -17,7 +18,7 @@ type amount struct {
 func (b *box) amount(t *typed) (*amount, error) {
 	var value float64
 	var err error
-	fraction := strings.IndexByte(t.number, '/') >= 0
+	fraction := letters.IndexByte(t.number, '/') >= 0
 	if fraction {
 		value, err = b.fraction(t)
 	} else {
@@ -40,7 +41,7 @@ func (b *box) amount(t *typed) (*amount, error) {
 // ungrouped, with at most one decimal mark of either kind.
 func (b *box) decimal(t *typed) (float64, error) {
 	s := t.number
-	points, commas := strings.Count(s, "."), strings.Count(s, ",")
+	points, commas := letters.Count(s, "."), letters.Count(s, ",")
 	switch {
 	case points > 0 && commas > 0:
 		return 0, b.marks(t, "both a comma and a point")
@@ -48,7 +49,7 @@ func (b *box) decimal(t *typed) (float64, error) {
 		return 0, b.marks(t, "more than one point")
 	case commas > 1:
 		return 0, b.marks(t, "more than one comma")
-	case strings.IndexByte(s, '-') >= 0:
+	case letters.IndexByte(s, '-') >= 0:
 		return 0, b.several(t)
 	}
 	mark := b.style.mark()
@@ -58,7 +59,7 @@ func (b *box) decimal(t *typed) (float64, error) {
 			mark = ','
 		}
 	}
-	whole, after, _ := strings.Cut(s, string(rune(mark)))
+	whole, after, _ := letters.Cut(s, string(rune(mark)))
 	if !grouped(whole, true) || !grouped(after, false) {
 		return 0, b.groups(t)
 	}
@@ -76,10 +77,10 @@ func (b *box) decimal(t *typed) (float64, error) {
 // parted by one space; the group farthest from the decimal mark may be shorter.
 // No digits at all pass.
 func grouped(s string, beforeMark bool) bool {
-	if strings.IndexByte(s, ' ') < 0 {
+	if letters.IndexByte(s, ' ') < 0 {
 		return true
 	}
-	groups := strings.Split(s, " ")
+	groups := letters.Split(s, " ")
 	short := len(groups) - 1
 	if beforeMark {
 		short = 0
@@ -121,7 +122,7 @@ func (b *box) twoReadings(t *typed, whole, after string) error {
 	small := b.spell(whole + "." + after)
 	large, spaced := whole+after, whole+" "+after
 	if whole[0] == '0' {
-		large = strings.TrimLeft(large[:len(large)-1], "0") + large[len(large)-1:]
+		large = letters.TrimLeft(large[:len(large)-1], "0") + large[len(large)-1:]
 		spaced = large
 	}
 	if t.negative {

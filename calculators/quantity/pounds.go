@@ -2,7 +2,8 @@ package quantity
 
 import (
 	"math"
-	"strings"
+
+	"slipbook/calculators/letters"
 )
 
 // pounds reads "2 lb 3 oz", given as pounds. ok is false when t is something
@@ -34,11 +35,11 @@ func (b *box) pounds(t *typed, lb *amount) (q Quantity, ok bool, err error) {
 
 // ouncesAfterPounds gives the second half of "2 lb 3 oz".
 func ouncesAfterPounds(t *typed) (*typed, bool) {
-	i := strings.IndexAny(t.unit, "0123456789")
+	i := letters.IndexAny(t.unit, "0123456789")
 	if i < 1 || t.unit[i-1] == '.' || t.unit[i-1] == ',' {
 		return nil, false // "2 lb.3 oz" could mean 3 oz or 0.3 oz
 	}
-	if spelled(fold(strings.TrimSuffix(t.unit[:i], ", "))) != "lb" {
+	if spelled(fold(letters.TrimSuffix(t.unit[:i], ", "))) != "lb" {
 		return nil, false
 	}
 	second, ok := split(t.unit[i:])

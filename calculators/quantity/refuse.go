@@ -2,8 +2,9 @@ package quantity
 
 import (
 	"errors"
-	"strings"
 	"unicode/utf8"
+
+	"slipbook/calculators/letters"
 )
 
 // box is what the one who types was asked for, and how the course writes.
@@ -17,7 +18,7 @@ type box struct {
 func refuse(sentence string, words ...string) error {
 	said := ""
 	for _, w := range words {
-		before, after, _ := strings.Cut(sentence, "$")
+		before, after, _ := letters.Cut(sentence, "$")
 		said, sentence = said+before+w, after
 	}
 	return errors.New(said + sentence)
@@ -75,7 +76,7 @@ func choice(of []Unit) string {
 
 // spell writes an example, given with a decimal point, in the style.
 func (b *box) spell(example string) string {
-	if before, after, found := strings.Cut(example, "."); found {
+	if before, after, found := letters.Cut(example, "."); found {
 		return before + string(rune(b.style.mark())) + after
 	}
 	return example

@@ -1,6 +1,6 @@
 package quantity
 
-import "strings"
+import "slipbook/calculators/letters"
 
 // typed is a text with its number and its unit told apart.
 type typed struct {
@@ -15,9 +15,9 @@ type typed struct {
 func split(text string) (*typed, bool) {
 	t := &typed{text: text}
 	rest := text
-	if strings.HasPrefix(rest, "-") || strings.HasPrefix(rest, "+") {
+	if letters.HasPrefix(rest, "-") || letters.HasPrefix(rest, "+") {
 		t.negative = rest[0] == '-'
-		rest = strings.TrimPrefix(rest[1:], " ")
+		rest = letters.TrimPrefix(rest[1:], " ")
 	}
 	t.number, t.unit = cutNumber(rest)
 	return t, hasDigit(t.number)
@@ -26,10 +26,10 @@ func split(text string) (*typed, bool) {
 // cutNumber cuts s after the last character that can belong to a number.
 func cutNumber(s string) (number, rest string) {
 	i := 0
-	for i < len(s) && (isDigit(s[i]) || strings.IndexByte(" .,/-", s[i]) >= 0) {
+	for i < len(s) && (isDigit(s[i]) || letters.IndexByte(" .,/-", s[i]) >= 0) {
 		i++
 	}
-	return strings.TrimSuffix(s[:i], " "), s[i:]
+	return letters.TrimSuffix(s[:i], " "), s[i:]
 }
 
 // signed is the number with its sign, for a sentence.
@@ -51,7 +51,7 @@ func (t *typed) programming() bool {
 	case '_':
 		return true
 	case 'e', 'E':
-		if strings.HasPrefix(tail, "+") || strings.HasPrefix(tail, "-") {
+		if letters.HasPrefix(tail, "+") || letters.HasPrefix(tail, "-") {
 			tail = tail[1:]
 		}
 		return tail != "" && isDigit(tail[0])

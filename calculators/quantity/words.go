@@ -1,6 +1,6 @@
 package quantity
 
-import "strings"
+import "slipbook/calculators/letters"
 
 // spellings lists how people write the units that mean one thing only, folded
 // and parted by bars. Pints and their kin stand in measures.go.
@@ -38,7 +38,7 @@ func spelled(word string) string {
 func among(list, word string) bool {
 	for list != "" {
 		var first string
-		first, list, _ = strings.Cut(list, "|")
+		first, list, _ = letters.Cut(list, "|")
 		if first == word {
 			return true
 		}
@@ -53,7 +53,7 @@ func (b *box) unit(word string, n *amount) (*Unit, error) {
 		return u, nil
 	}
 	folded := fold(word)
-	if s := spoonOf(folded[strings.LastIndexByte(folded, ' ')+1:]); s != nil { // a "heaped teaspoon" too
+	if s := spoonOf(folded[letters.LastIndexByte(folded, ' ')+1:]); s != nil { // a "heaped teaspoon" too
 		return nil, b.spoon(s, n)
 	}
 	if m, whose, ok := measureOf(folded); ok {

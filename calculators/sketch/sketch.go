@@ -10,7 +10,8 @@ package sketch
 
 import (
 	"strconv"
-	"strings"
+
+	"slipbook/calculators/letters"
 )
 
 // Drawing is an SVG drawing being made.
@@ -111,7 +112,7 @@ func (d *Drawing) attribute(name string, value float64) {
 // number writes a length rounded to a tenth: finer than any screen shows.
 func (d *Drawing) number(value float64) {
 	text := strconv.FormatFloat(value, 'f', 1, 64)
-	text = strings.TrimSuffix(text, ".0")
+	text = letters.TrimSuffix(text, ".0")
 	if text == "-0" {
 		text = "0"
 	}

@@ -6,7 +6,7 @@ package stage
 // look, one layer left out, a new pot.
 func (t *Table) around(w Wish) Plan {
 	c := t.conflict(w)
-	for _, try := range []func(Wish, int) (Wish, string){t.reordered, t.replaced, t.shortened, t.afresh} {
+	for _, try := range t.repairs() {
 		near, changed := try(w, c.Layer)
 		if changed == "" {
 			continue
@@ -18,6 +18,13 @@ func (t *Table) around(w Wish) Plan {
 		return p
 	}
 	return Plan{Conflict: c}
+}
+
+// repairs are the ways round a conflict, the nearest first. Another way of
+// working changes least of all after another order, so it comes before another
+// medium.
+func (t *Table) repairs() []func(Wish, int) (Wish, string) {
+	return []func(Wish, int) (Wish, string){t.reordered, t.reworked, t.replaced, t.shortened, t.afresh}
 }
 
 // conflict finds the first layer that cannot be added to those before it, and
@@ -32,44 +39,58 @@ func (t *Table) conflict(w Wish) *Conflict {
 	s := t.newSearch(w.upTo(k + 1))
 	s.run()
 	c := &Conflict{Layer: k}
-	layer := w.Layers[k]
-	best := -1
-	for i, n := range s.reached {
-		if n.pot.done != 1<<k-1 {
-			continue
-		}
-		if best < 0 || n.cost < s.reached[best].cost {
-			best = i
-		}
-	}
-	t.blame(s, s.reached[max(best, 0)].pot, layer, c)
+	t.blame(s, s.soonest(k), w.Layers[k], c)
 	return c
 }
 
-// blame words why a layer does not go on a pot.
-func (t *Table) blame(s *search, p pot, layer Layer, c *Conflict) {
-	m := &t.Media[layer.Medium]
-	c.What = m.Name + " on a pot that is “" + lower(t.States[p.state].Name) + "”."
-	rules, allowed := s.rules(p, layer)
-	if !allowed {
-		for i, r := range rules {
-			if r == nil || r.Verdict != Never {
-				continue
-			}
-			if i == 1 {
-				c.What = t.Techniques[layer.Technique].Name + " on a pot that is “" + lower(t.States[p.state].Name) + "”."
-			}
-			c.Rule, c.Physics = r.Reason, r.Physics
-			return
+// soonest is the pot with the first k layers on that takes the fewest steps
+// from now: where the student would stand and ask. Where they cannot be put on
+// before another one, it is the pot as it is now.
+func (s *search) soonest(k int) pot {
+	best, fewest := s.start(), -1
+	for _, n := range s.reached {
+		if n.pot.done != 1<<k-1 {
+			continue
+		}
+		if steps := n.cost.actions(); fewest < 0 || steps < fewest {
+			best, fewest = n.pot, steps
 		}
 	}
+	return best
+}
+
+// blame words why a layer does not go on a pot: what lies loose below it first,
+// since that holds in every state, then the technique, then the state.
+func (t *Table) blame(s *search, p pot, layer Layer, c *Conflict) {
+	m := &t.Media[layer.Medium]
+	on := " on a pot that is “" + lower(t.States[p.state].Name) + "”."
+	rules, _ := s.rules(p, layer)
+	for _, i := range []int{2, 0, 1} {
+		r := rules[i]
+		if r == nil || r.Verdict != Never {
+			continue
+		}
+		switch i {
+		case 0:
+			c.What = m.Name + on
+		case 1:
+			c.What = t.Techniques[layer.Technique].Name + on
+		case 2:
+			c.What = m.Name + " over " + lower(t.Media[s.w.Layers[p.top-1].Medium].Name) + " that no firing has fixed."
+		}
+		c.Rule, c.Physics, c.House = r.Reason, r.Physics, i < 2 && !r.Physics
+		return
+	}
 	switch {
-	case !s.inTime(p, m):
+	case !s.inTime(p, m) && p.top > 0:
+		c.What = m.Name + " after " + lower(t.Media[s.w.Layers[p.top-1].Medium].Name) + "."
 		c.Rule, c.Physics = "After the glaze firing each firing is cooler than the last: this one would melt what is there.", true
 	case s.glaze < 0 && !s.w.Bare:
+		c.What = m.Name + on
 		c.Rule = "The table has no clear glaze to finish the pot with."
 	default:
-		c.Rule, c.Physics = "It can be put on, but no way leads from there to a finished pot.", false
+		c.What = m.Name + on
+		c.Rule = "It can be put on, but what has to follow cannot: no way leads from there to a finished pot."
 	}
 }
 
@@ -108,6 +129,22 @@ func (t *Table) reordered(w Wish, _ int) (Wish, string) {
 	return w.with(layers), "The same in another order."
 }
 
+// reworked looks for a plan with the technique of one layer left open, the
+// layer in the way first.
+func (t *Table) reworked(w Wish, blocked int) (Wish, string) {
+	for _, i := range w.from(blocked) {
+		layer := w.Layers[i]
+		if layer.Technique < 0 {
+			continue
+		}
+		near := w.with(swapped(w.Layers, i, Layer{Medium: layer.Medium, Technique: -1}))
+		if t.possible(near) {
+			return near, t.Media[layer.Medium].Name + " in another way than " + lower(t.Techniques[layer.Technique].Name) + "."
+		}
+	}
+	return w, ""
+}
+
 // replaced looks for the best plan with one layer of another medium of the
 // same look, the layer in the way first; work on the fired glaze stands in only
 // where nothing else does.
@@ -133,15 +170,20 @@ func (t *Table) standIn(w Wish, i int, late bool) (Wish, string) {
 		if m.Look == "" || m.Look != old.Look || j == w.Layers[i].Medium || (m.Kind == OnGlaze) != late {
 			continue
 		}
-		layer := Layer{Medium: j, Technique: -1}
-		if q := w.Layers[i].Technique; q >= 0 && t.Techniques[q].serves(m.Base) {
+		if i > 0 && w.Layers[i-1].Medium == j || i+1 < len(w.Layers) && w.Layers[i+1].Medium == j {
+			continue // the same twice is no wish
+		}
+		layer, words := Layer{Medium: j, Technique: -1}, m.Name+" instead of "+lower(old.Name)
+		if q := w.Layers[i].Technique; q >= 0 && t.Techniques[q].serves(m.Base) && t.possible(w.with(swapped(w.Layers, i, Layer{Medium: j, Technique: q}))) {
 			layer.Technique = q
+		} else if q >= 0 {
+			words += ", in another way than " + lower(t.Techniques[q].Name)
 		}
 		near := w.with(swapped(w.Layers, i, layer))
 		s := t.newSearch(near)
 		if at := s.run(); at >= 0 && (changed == "" || s.reached[at].cost < bestCost) {
 			best, bestCost = near, s.reached[at].cost
-			changed = m.Name + " instead of " + lower(old.Name) + "."
+			changed = words + "."
 		}
 	}
 	return best, changed

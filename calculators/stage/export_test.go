@@ -15,7 +15,7 @@ func (t *Table) Cost(w Wish) (uint64, bool) {
 // Nearest gives the wish that a conflict offers instead.
 func (t *Table) Nearest(w Wish) (Wish, bool) {
 	c := t.conflict(w)
-	for _, try := range []func(Wish, int) (Wish, string){t.reordered, t.replaced, t.shortened, t.afresh} {
+	for _, try := range t.repairs() {
 		if near, changed := try(w, c.Layer); changed != "" {
 			return near, true
 		}

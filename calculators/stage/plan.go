@@ -29,7 +29,8 @@ type Conflict struct {
 	Layer   int    // the first layer that finds no place, from 0
 	What    string // which layer, on a pot in which state
 	Rule    string // the rule of the table
-	Physics bool
+	Physics bool   // no instructor can loosen it
+	House   bool   // an instructor can
 	Nearest string // the nearest wish that works, in words; empty when there is none
 	Changed string // what was changed for it
 }
@@ -67,7 +68,7 @@ func (t *Table) step(s *search, now pot, w *way) Step {
 	switch {
 	case w.layer == added:
 		step.Action = "put on"
-		step.What = "Put on " + lower(t.Media[s.glaze].Name) + ". Dip, pour or spray it; do not brush it over loose colour."
+		step.What = t.layingOn(s, now, Layer{Medium: s.glaze, Technique: -1})
 		step.Why = w.why()
 		step.Ask = t.question(w, Layer{Medium: s.glaze, Technique: -1}, int(now.state))
 	case w.layer >= 0:
@@ -98,23 +99,44 @@ var actions = [...]string{Dry: "dry", Bisque: "bisque fire", Harden: "harden on"
 
 // layingOn words how a layer goes on.
 func (t *Table) layingOn(s *search, now pot, layer Layer) string {
-	m := &t.Media[layer.Medium]
-	text := "Put on " + lower(m.Name)
+	text := "Put on " + lower(t.Media[layer.Medium].Name)
 	if layer.Technique >= 0 {
-		text += ": " + lower(t.Techniques[layer.Technique].Name)
+		return text + ": " + lower(t.Techniques[layer.Technique].Name) + "."
 	}
-	if m.Kind == Glaze && layer.Technique < 0 && now.loose != 0 && !s.w.Apart {
-		text += ". Dip, pour or spray it; do not brush it over loose colour"
+	if o := s.lyingUnder(now, layer); o != nil && len(o.Unless) > 0 {
+		text += ", but not by " + t.named(o.Unless) + ": what lies under it is still loose"
 	}
 	return text + "."
 }
 
-// why gives the reason of the rule that decides a step.
-func (w *way) why() string {
-	if r := w.deciding(); r != nil {
-		return r.Reason
+// named lists techniques by their names.
+func (t *Table) named(ids []string) string {
+	text := ""
+	for _, id := range ids {
+		for i := range t.Techniques {
+			if t.Techniques[i].ID != id {
+				continue
+			}
+			if text != "" {
+				text += " or "
+			}
+			text += lower(t.Techniques[i].Name)
+		}
 	}
-	return ""
+	return text
+}
+
+// why gives the reason of the rule that decides a step, and the technique's
+// own, which says how it is done.
+func (w *way) why() string {
+	r := w.deciding()
+	if r == nil {
+		return ""
+	}
+	if q := w.rules[1]; q != nil && q != r {
+		return join(r.Reason, q.Reason)
+	}
+	return r.Reason
 }
 
 // deciding is the first of the worst rules.
@@ -128,25 +150,47 @@ func (w *way) deciding() *Rule {
 	return nil
 }
 
-// caution gives fault and remedy of the rule that decides a step.
+// caution gives the faults of the rules of a step, each with its remedy, that
+// of the rule that decides first.
 func (w *way) caution() string {
-	r := w.deciding()
-	if r == nil || r.Fault == "" {
+	first := w.deciding()
+	if first == nil {
 		return ""
 	}
-	return join("What goes wrong: "+r.Fault, r.Remedy)
+	text := first.trouble()
+	for _, r := range w.rules {
+		if r != nil && r != first {
+			text = join(text, r.trouble())
+		}
+	}
+	if text != "" {
+		text = "What goes wrong: " + text
+	}
+	return text
 }
 
-// question is what a label step asks.
-func (t *Table) question(w *way, layer Layer, state int) string {
-	if w.worst() != Label {
+// trouble is a rule's fault and what then.
+func (r *Rule) trouble() string {
+	if r.Fault == "" {
 		return ""
 	}
-	name := lower(t.Media[layer.Medium].Name)
-	if r := w.rules[1]; r != nil && r.Verdict == Label && w.rules[0].Verdict != Label {
-		name = lower(t.Techniques[layer.Technique].Name)
+	return join(r.Fault, r.Remedy)
+}
+
+// question is what a step asks: one question a label.
+func (t *Table) question(w *way, layer Layer, state int) string {
+	text := ""
+	for i, r := range w.rules {
+		if r == nil || r.Verdict != Label {
+			continue
+		}
+		name := lower(t.Media[layer.Medium].Name)
+		if i == 1 {
+			name = lower(t.Techniques[layer.Technique].Name)
+		}
+		text = join(text, "Does the label, or the studio’s recipe card, say that "+name+" may be used in the state “"+lower(t.States[state].Name)+"”? If it does not say so, do not.")
 	}
-	return "Does the label, or the studio’s recipe card, say that " + name + " may be used in the state “" + lower(t.States[state].Name) + "”? If it does not say so, do not."
+	return text
 }
 
 // keepOff warns where colour ends on top of the glaze of a pot for food.
@@ -185,7 +229,7 @@ func (t *Table) notes(s *search, p Plan) []string {
 // shorter names a way with fewer actions and more risk than the best one.
 func (t *Table) shorter(w Wish, best cost) string {
 	s := t.newSearch(w)
-	s.hurry = true
+	s.hurry, s.enough = true, best.actions()
 	at := s.run()
 	if at < 0 {
 		return ""
@@ -195,15 +239,19 @@ func (t *Table) shorter(w Wish, best cost) string {
 	now := s.start()
 	for _, way := range s.steps(at) {
 		quick += way.cost
-		if r := way.deciding(); r != nil && way.worst() == Risky && danger == "" {
-			danger = t.step(s, now, &way).What + " " + r.Reason
+		if r := way.deciding(); r != nil && way.worst() == Risky {
+			danger = join(danger, t.step(s, now, &way).What+" "+r.Reason)
 		}
 		now = way.to
 	}
 	if quick.actions() >= best.actions() || quick.risky() <= best.risky() {
 		return ""
 	}
-	return "A shorter way is riskier: " + count(best.actions()-quick.actions(), "step") + " fewer, but " + count(quick.risky(), "risky step") + ". " + danger
+	text := "A shorter way is riskier: " + count(best.actions()-quick.actions(), "step") + " fewer, but " + count(quick.risky(), "risky step")
+	if quick.questions() > 0 {
+		text += " and " + count(quick.questions(), "question") + " to the label"
+	}
+	return text + ". " + danger
 }
 
 // count words a number of things.

@@ -46,6 +46,17 @@ type pot struct {
 	wished  bool  // a glaze of the wish is on, so that it is not washed off
 }
 
+// key packs a pot into a number, so that pots are found quickly.
+func (p pot) key() uint64 {
+	k := uint64(p.state)<<40 | uint64(p.done)<<32 | uint64(p.loose)<<24 | uint64(p.top)<<20 | uint64(p.pending)<<13 | uint64(p.heat)<<6
+	for i, is := range [...]bool{p.damp, p.glazed, p.green, p.painted, p.wished} {
+		if is {
+			k |= 1 << i
+		}
+	}
+	return k
+}
+
 // way is one step from a pot to the next.
 type way struct {
 	to    pot
@@ -70,15 +81,26 @@ const (
 
 // search is one question to the table.
 type search struct {
-	t       *Table
-	w       Wish
-	free    bool // the layers may lie in any order
-	hurry   bool // actions count first
-	glaze   int  // the medium added where a glaze is missing; -1 = there is none
-	coat    uint8
+	t      *Table
+	w      Wish
+	free   bool // the layers may lie in any order
+	hurry  bool // actions count first
+	enough int  // in a hurry: a way with so many actions is no shorter
+	glaze  int  // the medium added where a glaze is missing; -1 = there is none
+	facts
 	ways    []way // of the pot being looked at
 	reached []node
-	index   map[pot]int32
+	index   map[uint64]int32 // of reached, by pot.key
+}
+
+// facts are what the search asks of the table again and again.
+type facts struct {
+	coat  uint8    // the state of an unfired coat of glaze
+	last  uint8    // the state of a finished pot
+	raw   uint64   // states of clay that was never fired, by bit
+	ready uint64   // states from which the bisque firing starts, by bit
+	kinds [5]uint8 // layers of the wish by kind, by bit
+	block bool     // a coat of unfired glaze stands in the way of the wish
 }
 
 // node is a pot that was reached, and how.
@@ -91,20 +113,32 @@ type node struct {
 }
 
 func (t *Table) newSearch(w Wish) *search {
-	s := &search{t: t, w: w, glaze: t.clear(), coat: t.coat()}
-	s.index = make(map[pot]int32, 256)
+	s := &search{t: t, w: w, glaze: t.clear()}
+	s.index = make(map[uint64]int32, 256)
+	s.reached = make([]node, 0, 256)
+	s.coat, s.last = uint8(len(t.States)), uint8(len(t.States))
+	for i := len(t.Transitions) - 1; i >= 0; i-- {
+		s.note(&t.Transitions[i])
+	}
+	for i, layer := range w.Layers {
+		s.kinds[t.Media[layer.Medium].Kind] |= 1 << i
+	}
+	s.block = s.coat < uint8(len(t.States)) && s.inTheWay()
 	return s
 }
 
-// coat is the state of an unfired coat of glaze: where the first glaze firing
-// of the table starts.
-func (t *Table) coat() uint8 {
-	for _, tr := range t.Transitions {
-		if tr.Move == Fire {
-			return uint8(tr.From)
-		}
+// note takes the facts from a transition. The first glaze firing of the table
+// starts from an unfired coat and leads to a finished pot; it is noted last.
+func (s *search) note(tr *Transition) {
+	switch tr.Move {
+	case Fire:
+		s.coat, s.last = uint8(tr.From), uint8(tr.To)
+	case Dry:
+		s.raw |= 1<<tr.From | 1<<tr.To
+	case Bisque:
+		s.raw |= 1 << tr.From
+		s.ready |= 1 << tr.From
 	}
-	return uint8(len(t.States))
 }
 
 // clear is the first glaze of the table through which colour is seen; -1 when
@@ -121,23 +155,13 @@ func (t *Table) clear() int {
 // start is the pot as the student holds it.
 func (s *search) start() pot {
 	p := pot{state: uint8(s.w.State)}
-	p.glazed = p.state == s.coat || p.state == s.last()
+	p.glazed = p.state == s.coat || p.state == s.last
 	return p
-}
-
-// last is the state in which a pot is finished: where the glaze firing leads.
-func (s *search) last() uint8 {
-	for _, tr := range s.t.Transitions {
-		if tr.Move == Fire {
-			return uint8(tr.To)
-		}
-	}
-	return uint8(len(s.t.States))
 }
 
 // finished says whether nothing is left to do.
 func (s *search) finished(p pot) bool {
-	return p.done == s.all() && p.state == s.last() && p.pending == 0 && p.loose == 0 && (p.glazed || s.w.Bare)
+	return p.done == s.all() && p.state == s.last && p.pending == 0 && p.loose == 0 && (p.glazed || s.w.Bare)
 }
 
 func (s *search) all() uint8 { return uint8(1<<len(s.w.Layers) - 1) }
@@ -149,7 +173,11 @@ func (s *search) run() int32 {
 	var h heap
 	s.reach(&h, s.start(), 0, -1, way{layer: -1, move: -1})
 	for len(h) > 0 {
-		at := h.pop().node
+		top := h.pop()
+		if s.hurry && int(top.cost>>46) >= s.enough {
+			return -1
+		}
+		at := top.node
 		if s.reached[at].shut {
 			continue
 		}
@@ -171,13 +199,14 @@ func (s *search) run() int32 {
 }
 
 func (s *search) reach(h *heap, p pot, c cost, from int32, w way) {
-	i, known := s.index[p]
+	key := p.key()
+	i, known := s.index[key]
 	if known && s.reached[i].cost <= c {
 		return
 	}
 	if !known {
 		i = int32(len(s.reached))
-		s.index[p] = i
+		s.index[key] = i
 		s.reached = append(s.reached, node{})
 	}
 	s.reached[i] = node{pot: p, cost: c, from: from, way: w}

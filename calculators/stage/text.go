@@ -3,7 +3,8 @@ package stage
 import (
 	"errors"
 	"strconv"
-	"strings"
+
+	"slipbook/calculators/letters"
 )
 
 // A table travels to the page as lines of fields parted by tabs, each line
@@ -17,7 +18,7 @@ const mostRows = 5000
 // Encode writes a table as text.
 func (t *Table) Encode() string {
 	var b []byte
-	line := func(fields ...string) { b = append(append(b, strings.Join(fields, "\t")...), '\n') }
+	line := func(fields ...string) { b = append(append(b, letters.Join(fields, "\t")...), '\n') }
 	rule := func(kind string, r Rule, more ...string) {
 		line(append([]string{kind, digit(int(r.Verdict)), flag(r.Physics), r.Reason, r.Fault, r.Remedy}, more...)...)
 	}
@@ -57,14 +58,14 @@ func (t *Table) Encode() string {
 func Decode(text string) (*Table, error) {
 	t := &Table{}
 	rows := 0
-	for line := range strings.SplitSeq(text, "\n") {
+	for _, line := range letters.Split(text, "\n") {
 		if line == "" {
 			continue
 		}
 		if rows++; rows > mostRows {
 			return nil, errors.New("The decoration table is too long.")
 		}
-		if !t.take(&fields{rest: strings.Split(line, "\t")}) {
+		if !t.take(&fields{rest: letters.Split(line, "\t")}) {
 			return nil, errors.New("Line " + strconv.Itoa(rows) + " of the decoration table cannot be read.")
 		}
 	}
@@ -172,7 +173,7 @@ func (f *fields) list() []string {
 	if text == "" {
 		return nil
 	}
-	return strings.Split(text, "|")
+	return letters.Split(text, "|")
 }
 
 func (f *fields) rule() Rule {
@@ -191,4 +192,4 @@ func flag(b bool) string {
 	return "0"
 }
 
-func list(words []string) string { return strings.Join(words, "|") }
+func list(words []string) string { return letters.Join(words, "|") }

@@ -12,7 +12,7 @@ func (s *search) look(p pot) {
 	for i := range s.t.Transitions {
 		s.transit(p, i)
 	}
-	if p.damp && (s.greenest(p.state) || p.green && p.state == s.coat) {
+	if p.damp && (s.ready>>p.state&1 == 1 || p.green && p.state == s.coat) {
 		p2 := p
 		p2.damp = false
 		s.ways = append(s.ways, way{to: p2, cost: oneAction, layer: -1, move: -1, other: dryAgain})
@@ -20,7 +20,7 @@ func (s *search) look(p pot) {
 	if p.pending > 0 {
 		p2 := p
 		p2.heat, p2.pending = p.pending, 0
-		p2.loose &^= s.ofKind(OnGlaze)
+		p2.loose &^= s.kinds[OnGlaze]
 		s.ways = append(s.ways, way{to: p2, cost: oneAction + oneFiring, layer: -1, move: -1, other: onGlaze})
 	}
 }
@@ -32,17 +32,6 @@ func (s *search) next(p pot) int {
 		n++
 	}
 	return n
-}
-
-// greenest says whether a pot in this state has dried as far as it goes and is
-// not yet fired: there drying again is a step of its own.
-func (s *search) greenest(state uint8) bool {
-	for _, tr := range s.t.Transitions {
-		if tr.Move == Bisque && tr.From == int(state) {
-			return true
-		}
-	}
-	return false
 }
 
 // lay puts a layer of the wish on, if the table lets it.
@@ -74,28 +63,18 @@ func (s *search) inTime(p pot, m *Medium) bool {
 
 // after is the pot once a medium is on it.
 func (s *search) after(p pot, m *Medium) pot {
-	if s.unfired(p.state) {
+	if s.raw>>p.state&1 == 1 {
 		p.damp = true
 	}
 	p.painted = p.painted || p.state == s.coat && m.Kind != Glaze
 	switch m.Kind {
 	case Glaze:
-		p.green = p.green || s.unfired(p.state)
+		p.green = p.green || s.raw>>p.state&1 == 1
 		p.state, p.glazed = s.coat, true
 	case OnGlaze:
 		p.pending = uint8(m.Heat)
 	}
 	return p
-}
-
-// unfired says whether clay in this state has never been fired.
-func (s *search) unfired(state uint8) bool {
-	for _, tr := range s.t.Transitions {
-		if tr.Move == Dry && (tr.From == int(state) || tr.To == int(state)) {
-			return true
-		}
-	}
-	return s.greenest(state)
 }
 
 // addGlaze puts on the glaze that nobody wished for but the pot needs: over
@@ -114,14 +93,14 @@ func (s *search) addGlaze(p pot) {
 	}
 }
 
-// under says whether everything that belongs under a glaze is on.
+// under says whether everything that belongs under a glaze is on: where the
+// layers lie on one another, all that come before the first on-glaze one.
 func (s *search) under(p pot) bool {
-	for i, layer := range s.w.Layers {
-		if kind := s.t.Media[layer.Medium].Kind; p.done>>i&1 == 0 && kind != OnGlaze {
-			return false
-		}
+	if p.done|s.kinds[OnGlaze] == s.all() {
+		return true
 	}
-	return true
+	next := s.next(p)
+	return !s.free && !s.w.Apart && s.t.Media[s.w.Layers[next].Medium].Kind == OnGlaze
 }
 
 // far is how many states away from its best a medium goes on.
@@ -135,19 +114,23 @@ func (s *search) far(state uint8, m *Medium) cost {
 
 // put adds a way that puts something on, at the cost of its worst rule.
 func (s *search) put(w way, away cost) {
-	w.cost = oneAction + away + priceOf(w.worst())
+	w.cost = oneAction + away + w.price()
 	s.ways = append(s.ways, w)
 }
 
-// priceOf is what a verdict adds to a step.
-func priceOf(v Verdict) cost {
-	switch v {
-	case Risky:
-		return oneRisk
-	case Label:
-		return oneLabel
+// price is what the rules of a step add to its cost: it is risky or it is not,
+// and each label is a question of its own, asked on a risky step too.
+func (w *way) price() cost {
+	c := cost(0)
+	for _, r := range w.rules {
+		if r != nil && r.Verdict == Label {
+			c += oneLabel
+		}
 	}
-	return 0
+	if w.worst() == Risky {
+		c += oneRisk
+	}
+	return c
 }
 
 // worst is the worst verdict of the rules of a step.
@@ -175,7 +158,7 @@ func (s *search) transit(p pot, i int) {
 		to.damp = false
 	case Bisque:
 		c += oneFiring
-		to.loose &= s.ofKind(Powder)
+		to.loose &= s.kinds[Powder]
 	case Harden:
 		c += oneFiring
 		to.loose = 0
@@ -187,7 +170,7 @@ func (s *search) transit(p pot, i int) {
 	}
 	w := way{to: to, layer: -1, move: i}
 	w.rules[0] = &tr.Rule
-	w.cost = c + priceOf(tr.Verdict)
+	w.cost = c + w.price()
 	s.ways = append(s.ways, w)
 }
 
@@ -199,7 +182,7 @@ func (s *search) mayMove(p pot, tr *Transition) bool {
 	case Harden:
 		return p.loose != 0
 	case Strip: // never from unfired clay, never with anything on the coat, never a glaze of the wish
-		return s.inTheWay() && p.glazed && !p.green && !p.painted && !p.wished && p.loose == 0 && p.heat == 0
+		return s.block && p.glazed && !p.green && !p.painted && !p.wished && p.loose == 0 && p.heat == 0
 	case Fire:
 		return p.pending == 0 && p.heat == 0 && (!p.green || !p.damp) && (p.state == s.coat || s.w.Bare)
 	}
@@ -207,12 +190,12 @@ func (s *search) mayMove(p pot, tr *Transition) bool {
 }
 
 // inTheWay says whether a coat of unfired glaze stands in the way of the wish:
-// some layer that is neither glaze nor on-glaze may not simply go on it. A
-// wash that the table lets onto the glaze is no reason to wash the glaze off.
+// some layer, a glaze included, may not simply go on it. A wash that the table
+// lets onto the glaze is no reason to wash the glaze off.
 func (s *search) inTheWay() bool {
 	for _, layer := range s.w.Layers {
 		m := &s.t.Media[layer.Medium]
-		if m.Kind == Glaze || m.Kind == OnGlaze {
+		if m.Kind == OnGlaze {
 			continue
 		}
 		if s.mediumRule(m, int(s.coat)).Verdict != Yes || layer.Technique >= 0 && s.t.Techniques[layer.Technique].On[s.coat].Verdict != Yes {
@@ -220,17 +203,6 @@ func (s *search) inTheWay() bool {
 		}
 	}
 	return false
-}
-
-// ofKind gives the layers of one kind of medium, by bit.
-func (s *search) ofKind(kind Kind) uint8 {
-	layers := uint8(0)
-	for i, layer := range s.w.Layers {
-		if s.t.Media[layer.Medium].Kind == kind {
-			layers |= 1 << i
-		}
-	}
-	return layers
 }
 
 // rules gathers what the table says of a layer on a pot: of the medium in this
@@ -267,22 +239,29 @@ func (s *search) mediumRule(m *Medium, state int) *Rule {
 // overRule is the rule of a layer on the one below, while that is not fixed;
 // nil where nothing loose lies below or the table has no such row.
 func (s *search) overRule(p pot, layer Layer) *Rule {
+	o := s.lyingUnder(p, layer)
+	if o == nil {
+		return nil
+	}
+	if layer.Technique >= 0 && has(o.Unless, s.t.Techniques[layer.Technique].ID) {
+		wait := o.Rule
+		wait.Verdict = Never
+		return &wait
+	}
+	return &o.Rule
+}
+
+// lyingUnder is the row of the table about a layer on the loose one below it.
+func (s *search) lyingUnder(p pot, layer Layer) *Over {
 	if p.top == 0 || s.w.Apart || p.loose>>(p.top-1)&1 == 0 {
 		return nil
 	}
 	under := s.t.Media[s.w.Layers[p.top-1].Medium].Base
 	above := s.t.Media[layer.Medium].Base
 	for i := range s.t.Overs {
-		o := &s.t.Overs[i]
-		if o.Under != under || o.Above != above {
-			continue
+		if o := &s.t.Overs[i]; o.Under == under && o.Above == above {
+			return o
 		}
-		if layer.Technique >= 0 && has(o.Unless, s.t.Techniques[layer.Technique].ID) {
-			wait := o.Rule
-			wait.Verdict = Never
-			return &wait
-		}
-		return &o.Rule
 	}
 	return nil
 }

@@ -2,7 +2,8 @@ package stage
 
 import (
 	"errors"
-	"strings"
+
+	"slipbook/calculators/letters"
 )
 
 // MostLayers is the largest number of layers in a wish.
@@ -30,8 +31,13 @@ type Wish struct {
 // not count. An error names the part that was not understood.
 func (t *Table) Layers(text string) ([]Layer, error) {
 	var layers []Layer
-	for part := range strings.SplitSeq(strings.ReplaceAll(text, ";", ","), ",") {
-		words := plain(part)
+	for text != "" {
+		end := letters.IndexAny(text, ",;")
+		if end < 0 {
+			end = len(text) - 1
+		}
+		words := plain(text[:end+1])
+		text = text[end+1:]
 		if len(words) == 0 {
 			continue
 		}
@@ -50,7 +56,7 @@ func (t *Table) Layers(text string) ([]Layer, error) {
 func (t *Table) layer(words []string) (Layer, error) {
 	medium, rest := longest(words, len(t.Media), func(i int) []string { return t.Media[i].phrases() })
 	if medium < 0 {
-		return Layer{}, errors.New("“" + strings.Join(words, " ") + "” names no medium of the table. There are: " + t.mediaNames() + ".")
+		return Layer{}, errors.New("“" + letters.Join(words, " ") + "” names no medium of the table. There are: " + t.mediaNames() + ".")
 	}
 	layer := Layer{Medium: medium, Technique: -1}
 	if rest = without(rest, small); len(rest) == 0 {
@@ -61,13 +67,29 @@ func (t *Table) layer(words []string) (Layer, error) {
 		if technique < 0 {
 			left = rest
 		}
-		return Layer{}, errors.New("In “" + strings.Join(words, " ") + "” the words “" + strings.Join(left, " ") + "” are not understood. Say the medium and how it is put on: " + t.techniqueNames(medium) + ".")
+		if err := t.twoInOne(words, left, technique >= 0); err != nil {
+			return Layer{}, err
+		}
+		return Layer{}, errors.New("In “" + letters.Join(words, " ") + "” the words “" + letters.Join(left, " ") + "” are not understood. Say the medium and how it is put on: " + t.techniqueNames(medium) + ".")
 	}
 	if q := &t.Techniques[technique]; !q.serves(t.Media[medium].Base) {
 		return Layer{}, errors.New(q.Name + " is not a way of working with " + lower(t.Media[medium].Name) + ". There are: " + t.techniqueNames(medium) + ".")
 	}
 	layer.Technique = technique
 	return layer, nil
+}
+
+// twoInOne explains a part of the list that holds two layers, or two ways of
+// working one.
+func (t *Table) twoInOne(words, left []string, worked bool) error {
+	said := "“" + letters.Join(words, " ") + "”"
+	if m, _ := longest(left, len(t.Media), func(i int) []string { return t.Media[i].phrases() }); m >= 0 {
+		return errors.New("In " + said + " there are two layers. Part them with a comma.")
+	}
+	if q, _ := longest(left, len(t.Techniques), func(i int) []string { return t.Techniques[i].phrases() }); q >= 0 && worked {
+		return errors.New("In " + said + " there are two ways of working. Give a layer one of them, or make it two layers.")
+	}
+	return nil
 }
 
 // small words may stand anywhere in a layer.
@@ -88,9 +110,8 @@ func longest(words []string, n int, phrases func(int) []string) (found int, rest
 	found, length, at := -1, 0, 0
 	for i := range n {
 		for _, phrase := range phrases(i) {
-			p := plain(phrase)
-			if start := stands(words, p); start >= 0 && len(p) > length {
-				found, length, at = i, len(p), start
+			if start, many := stands(words, phrase); many > length {
+				found, length, at = i, many, start
 			}
 		}
 	}
@@ -98,18 +119,57 @@ func longest(words []string, n int, phrases func(int) []string) (found int, rest
 	return found, append(rest, words[at+length:]...)
 }
 
-// stands gives where a phrase begins in the words, or -1.
-func stands(words, phrase []string) int {
-	for start := 0; start+len(phrase) <= len(words); start++ {
-		same := len(phrase) > 0
-		for i := range phrase {
-			same = same && words[start+i] == phrase[i]
-		}
-		if same {
-			return start
+// stands gives where a phrase begins in plain words and how many it takes; 0
+// when it does not stand there.
+func stands(words []string, phrase string) (start, many int) {
+	for start = range words {
+		if many = begins(words[start:], phrase); many > 0 {
+			return start, many
 		}
 	}
-	return -1
+	return 0, 0
+}
+
+// begins compares a phrase with the first of some plain words, letter by
+// letter, as plain would write it; it makes nothing, because every phrase of
+// the table is tried on every wish.
+func begins(words []string, phrase string) (many int) {
+	word, at := "", 0
+	for i := 0; i <= len(phrase); i++ {
+		c := byte(' ')
+		if i < len(phrase) {
+			c = fold(phrase[i])
+		}
+		switch {
+		case c == ' ' && at == len(word):
+			word, at = "", 0 // between words, or at the end of one that is the same
+		case c == ' ':
+			return 0
+		case at == 0 && many == len(words):
+			return 0
+		default:
+			if at == 0 {
+				word = words[many]
+				many++
+			}
+			if at == len(word) || word[at] != c {
+				return 0
+			}
+			at++
+		}
+	}
+	return many
+}
+
+// fold makes a letter small and everything that parts words a space.
+func fold(c byte) byte {
+	switch {
+	case c >= 'A' && c <= 'Z':
+		return c | 0x20
+	case c >= 'a' && c <= 'z', c >= '0' && c <= '9', c >= 0x80:
+		return c
+	}
+	return ' '
 }
 
 // plain parts a text into words in lower case; what is neither a letter nor a
@@ -120,12 +180,10 @@ func plain(text string) []string {
 	for i := 0; i <= len(text); i++ {
 		c := byte(' ')
 		if i < len(text) {
-			c = text[i]
+			c = fold(text[i])
 		}
 		switch {
-		case c >= 'A' && c <= 'Z':
-			word = append(word, c|0x20)
-		case c >= 'a' && c <= 'z', c >= '0' && c <= '9', c >= 0x80:
+		case c != ' ':
 			word = append(word, c)
 		case len(word) > 0:
 			words = append(words, string(word))
@@ -159,7 +217,7 @@ func (t *Table) mediaNames() string {
 	for _, m := range t.Media {
 		names = append(names, lower(m.Name))
 	}
-	return strings.Join(names, ", ")
+	return letters.Join(names, ", ")
 }
 
 func (t *Table) techniqueNames(medium int) string {
@@ -169,7 +227,7 @@ func (t *Table) techniqueNames(medium int) string {
 			names = append(names, lower(t.Techniques[i].Name))
 		}
 	}
-	return strings.Join(names, ", ")
+	return letters.Join(names, ", ")
 }
 
 // lower makes a name fit into a sentence.

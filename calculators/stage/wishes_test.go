@@ -34,6 +34,10 @@ func TestWishes(t *testing.T) {
 		{"slip over wash", "leather-hard", "wash, slip", "", "conflict 1: The same in another order."},
 		{"slip on glazed ware", "glaze-fired", "slip", "", "conflict 0: Enamel instead of coloured slip."},
 		{"apart, each at its best", "leather-hard", "wash, slip", "apart", "slip, dry, bisque fire, wash, glaze, fire"},
+		{"a glaze wished on a glazed pot", "unfired-glaze", "wash, clear glaze", "", "wash off, wash, glaze, fire"},
+		{"enamel before the wash", "bisque", "enamel, wash, clear glaze", "", "conflict 1: The same in another order."},
+		{"a stencil on fired glaze", "glaze-fired", "enamel by stencil", "", "conflict 0: Enamel in another way than stencil."},
+		{"a label on a risky step", "bisque", "underglaze by stencil", "", "underglaze, glaze, fire|label 1"},
 		{"trailing when wet", "wet", "slip trailed", "", "dry, slip, dry, bisque fire, glaze, fire"},
 		{"oxide wash under a sprayed glaze", "bisque", "oxide wash, clear glaze sprayed", "", "oxide wash, glaze, fire"},
 		{"underglaze under a brushed glaze", "bone-dry", "underglaze, glaze brushed", "", "underglaze, dry, bisque fire, glaze, fire"},
@@ -88,7 +92,7 @@ func summary(table *stage.Table, p stage.Plan) string {
 			continue
 		}
 		what := strings.TrimPrefix(s.What, "Put on ")
-		what = what[:strings.IndexAny(what, ".:")]
+		what = what[:strings.IndexAny(what, ".:,")]
 		for long, short := range map[string]string{"coloured slip": "slip", "stain wash": "wash", "opaque glaze": "white glaze"} {
 			if what == long {
 				what = short
@@ -104,7 +108,7 @@ func summary(table *stage.Table, p stage.Plan) string {
 func TestShorter(t *testing.T) {
 	table := stagetest.Table()
 	p := table.Plan(wish(t, table, "leather-hard", "wash", ""))
-	want := "A shorter way is riskier: 1 step fewer, but 1 risky step. Put on stain wash. The reason of stain wash when leather-hard."
+	want := "A shorter way is riskier: 1 step fewer, but 1 risky step and 1 question to the label. Put on stain wash. The reason of stain wash when leather-hard."
 	if p.Risky != 0 || p.Shorter != want {
 		t.Errorf("%d risky steps; %q", p.Risky, p.Shorter)
 	}

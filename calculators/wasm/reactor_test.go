@@ -18,6 +18,7 @@ import (
 
 	"slipbook/calculators/catalog"
 	"slipbook/calculators/catalog/catalogtest"
+	"slipbook/calculators/stage/stagetest"
 )
 
 // reactor is the built module, running under wazero.
@@ -29,7 +30,7 @@ type reactor struct {
 func start(t *testing.T) *reactor {
 	t.Helper()
 	file := filepath.Join(t.TempDir(), "calculators.wasm")
-	build := exec.Command("go", "build", "-buildmode=c-shared", "-trimpath", "-ldflags=-s -w", "-o", file, ".")
+	build := exec.Command("go", "build", "-buildmode=c-shared", "-trimpath", "-ldflags=-s -w", "-gcflags=all=-l", "-o", file, ".")
 	build.Env = append(os.Environ(), "GOOS=wasip1", "GOARCH=wasm")
 	if out, err := build.CombinedOutput(); err != nil {
 		t.Fatalf("building the reactor: %v\n%s", err, out)
@@ -87,7 +88,8 @@ func TestSameBits(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if n := r.send("configure", []byte(style)); n != 0 {
+		settings.Table = stagetest.Table()
+		if n := r.send("configure", []byte(settings.Encode())); n != 0 {
 			t.Fatalf("configure: %s", r.received(-n))
 		}
 		for _, c := range catalog.All() {

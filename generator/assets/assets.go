@@ -11,7 +11,6 @@ package assets
 import (
 	"crypto/sha256"
 	"encoding/base32"
-	"encoding/base64"
 	"fmt"
 	"io/fs"
 	"path"
@@ -28,11 +27,16 @@ type Bundle struct {
 	Icon  string            // address of the icon
 }
 
-// Desk is the addresses that a page with a calculator needs.
+// Desk is the addresses that a page with a calculator needs. Planner and Bench
+// are empty when the theme has no such script.
 type Desk struct {
-	Script  string // the classic script that drives the forms
-	Engine  string // gzipped WebAssembly under a .bin name, fetched over http(s)
-	Carried string // classic script with the same bytes in base64, for file:
+	Script     string // the classic script that drives the forms
+	Planner    string // the same with what plans need, for pages with a plan
+	Bench      string // loaded when somebody wants bench mode, a mixing sheet or rows as a file
+	BenchStyle string // loaded with it
+	Engine     string // gzipped WebAssembly under a .bin name, fetched over http(s)
+	Carried    string // classic script with the same bytes in base64, for file:
+	Table      Parcel // the course's decoration table, for pages with a plan; the press has it wrapped
 }
 
 // The files that a theme gives by these names.
@@ -40,20 +44,20 @@ const (
 	styleFile = "styles/studio.css"
 	pageFile  = "scripts/page.ts"
 	deskFile  = "scripts/calculator.ts"
+	planFile  = "scripts/planner.ts"
+	benchFile = "scripts/bench.ts"
+	benchLook = "styles/bench.css"
 	iconFile  = "icons/icon.svg"
 )
 
 // folder is where the shared files are published.
 const folder = "assets"
 
-// carriedName is the one global that the carried script sets; the theme's
-// scripts/engine.ts reads it.
-const carriedName = "carriedCalculators"
-
 // Make bundles what a theme's pages share. codeStyles are the colours of code
 // samples and stand at the end of the style sheet; engine is what Calculators
 // gave. A theme must have styles/studio.css, scripts/calculator.ts and
-// icons/icon.svg; scripts/page.ts may be left out. The error names every fault
+// icons/icon.svg; scripts/page.ts, scripts/planner.ts, and scripts/bench.ts with
+// styles/bench.css may be left out. The error names every fault
 // that was found, each with its file, line and column in the theme.
 func Make(theme fs.FS, codeStyles string, engine []byte) (*Bundle, error) {
 	b := &Bundle{Files: map[string][]byte{}}
@@ -70,6 +74,12 @@ func Make(theme fs.FS, codeStyles string, engine []byte) (*Bundle, error) {
 			b.Page = m.address
 		case deskFile:
 			b.Desk.Script = m.address
+		case planFile:
+			b.Desk.Planner = m.address
+		case benchFile:
+			b.Desk.Bench = m.address
+		case benchLook:
+			b.Desk.BenchStyle = m.address
 		}
 	}
 	b.Desk.Engine = b.keep("calculators.bin", engine)
@@ -87,18 +97,17 @@ func missing(file string) error {
 	return fmt.Errorf("%s: the theme has no such file; every theme needs it", file)
 }
 
-// carriedScript writes the calculators as a classic script, which browsers run
-// from a page opened as a file, where they refuse to fetch.
-func carriedScript(engine []byte) []byte {
-	return []byte("globalThis." + carriedName + "=\"" + base64.StdEncoding.EncodeToString(engine) + "\"\n")
-}
-
 // keep adds a file under a name made from its content and gives its address.
 func (b *Bundle) keep(name string, data []byte) string {
-	ext := path.Ext(name)
-	address := path.Join(folder, strings.TrimSuffix(name, ext)+"-"+fingerprint(data)+ext)
+	address := addressOf(name, data)
 	b.Files[address] = data
 	return address
+}
+
+// addressOf is where a shared file is published: its name with a fingerprint.
+func addressOf(name string, data []byte) string {
+	ext := path.Ext(name)
+	return path.Join(folder, strings.TrimSuffix(name, ext)+"-"+fingerprint(data)+ext)
 }
 
 // fingerprint is eight letters and digits that change whenever data does.

@@ -11,6 +11,7 @@ import (
 	"strings"
 
 	"github.com/evanw/esbuild/pkg/api"
+	"go.yaml.in/yaml/v4"
 )
 
 // made is one file that esbuild wrote.
@@ -32,8 +33,10 @@ var engines = []api.Engine{
 // function called at once), because module scripts do not load from file:.
 func bundle(theme fs.FS, codeStyles string) ([]made, error) {
 	entries := []string{styleFile, deskFile}
-	if _, err := fs.Stat(theme, pageFile); err == nil {
-		entries = append(entries, pageFile)
+	for _, e := range []string{pageFile, planFile, benchFile, benchLook} {
+		if _, err := fs.Stat(theme, e); err == nil {
+			entries = append(entries, e)
+		}
 	}
 	for _, e := range entries {
 		if _, err := fs.Stat(theme, e); err != nil {
@@ -136,12 +139,27 @@ func load(theme fs.FS, codeStyles, name string) (api.OnLoadResult, error) {
 		loader = api.LoaderTS
 	case ".css":
 		loader = api.LoaderCSS
+	case ".yaml":
+		loader = api.LoaderJSON
+		if data, err = wordsAsJSON(data); err != nil {
+			return api.OnLoadResult{}, fmt.Errorf("%s: %w", name, err)
+		}
 	}
 	text := string(data)
 	if name == styleFile && codeStyles != "" {
 		text += "\n" + codeStyles
 	}
 	return api.OnLoadResult{Contents: &text, Loader: loader}, nil
+}
+
+// wordsAsJSON turns the theme's list of words into what esbuild can take a
+// script's few words from: "import * as words from '../words.yaml'".
+func wordsAsJSON(data []byte) ([]byte, error) {
+	words := map[string]string{}
+	if err := yaml.Load(data, &words); err != nil {
+		return nil, err
+	}
+	return json.Marshal(words)
 }
 
 // faults turns esbuild's messages into one error with a line for each, sorted

@@ -12,7 +12,7 @@ import (
 )
 
 // digestOf sums up everything that decides the bytes of the calculators: the
-// Go version, go.mod, and every Go source file under calculators/ that is not
+// Go version, the flags, go.mod, and every Go source file under calculators/ that is not
 // a test, in the order of their paths.
 func digestOf(root fs.FS, goVersion string) (string, error) {
 	sum := sha256.New()
@@ -21,6 +21,7 @@ func digestOf(root fs.FS, goVersion string) (string, error) {
 		sum.Write(data) // a hash never fails
 	}
 	add("go", []byte(goVersion))
+	add("flags", []byte(strings.Join(flags, " ")))
 	mod, err := fs.ReadFile(root, "go.mod")
 	if err != nil {
 		return "", err

@@ -12,13 +12,13 @@ func pack(data []byte) ([]byte, error) {
 	var out bytes.Buffer
 	w, err := gzip.NewWriterLevel(&out, gzip.BestCompression)
 	if err != nil {
-		return nil, fmt.Errorf("packing the calculators: %w", err)
+		return nil, fmt.Errorf("packing: %w", err)
 	}
 	if _, err := w.Write(data); err != nil {
-		return nil, fmt.Errorf("packing the calculators: %w", err)
+		return nil, fmt.Errorf("packing: %w", err)
 	}
 	if err := w.Close(); err != nil {
-		return nil, fmt.Errorf("packing the calculators: %w", err)
+		return nil, fmt.Errorf("packing: %w", err)
 	}
 	return out.Bytes(), nil
 }

@@ -21,51 +21,6 @@ func demo(t *testing.T) *course.Course {
 	return c
 }
 
-// practice is the table of media by clay state in common practice, as it was
-// gathered before it was written out: one letter for each state in its order,
-// y(es), l(abel), r(isky), N(ever, physics), H (never, house rule), and the
-// state liked best.
-const practice = `
-coloured-slip        y y H N N N  leather-hard
-engobe               r y l l N N  leather-hard
-underglaze           r y y l l N  leather-hard
-underglaze-transfer  r y r l N N  leather-hard
-stain-wash           H r y y y N  bisque
-oxide-wash           H r r y y N  bisque
-glaze                N l l y r r  bisque
-enamel               N N N N N y  glaze-fired
-lustre               N N N N N l  glaze-fired
-decal                N N N N N l  glaze-fired
-terra-sigillata      N r y N N N  bone-dry
-`
-
-func TestContentTable(t *testing.T) {
-	d := demo(t).Decoration
-	letters := map[course.Verdict]string{course.Yes: "y", course.Label: "l", course.Risky: "r"}
-	var rows []string
-	for _, m := range d.Media {
-		row := []string{m.ID}
-		for _, s := range d.States {
-			switch p := m.On[s.ID]; {
-			case p.Verdict == course.Never && p.Rule == "house":
-				row = append(row, "H")
-			case p.Verdict == course.Never:
-				row = append(row, "N")
-			default:
-				row = append(row, letters[p.Verdict])
-			}
-		}
-		rows = append(rows, strings.Join(append(row, m.Best), " "))
-	}
-	var want []string
-	for line := range strings.Lines(strings.TrimSpace(practice)) {
-		want = append(want, strings.Join(strings.Fields(line), " "))
-	}
-	if diff := cmp.Diff(want, rows); diff != "" {
-		t.Error(diff)
-	}
-}
-
 // TestContentTableIsPlain makes sure that a first-year student gets whole,
 // short sentences.
 func TestContentTableIsPlain(t *testing.T) {
@@ -78,6 +33,14 @@ func TestContentTableIsPlain(t *testing.T) {
 			t.Errorf("%s: %q has %d words, more than %d", where, text, n, most)
 		}
 	}
+	pair := func(where string, p course.Pair) {
+		check(where, p.Short, 6)
+		check(where, p.Reason, 25)
+		if p.Fault != "" || p.Verdict != course.Yes {
+			check(where, p.Fault, 20)
+			check(where, p.Remedy, 35)
+		}
+	}
 	d := demo(t).Decoration
 	for _, s := range d.States {
 		check(s.ID, s.Short, 6)
@@ -85,16 +48,33 @@ func TestContentTableIsPlain(t *testing.T) {
 		if s.Between != "" {
 			check(s.ID, s.Between, 40)
 		}
+		for _, m := range d.Media {
+			pair(m.ID+" "+s.ID, m.On[s.ID])
+		}
+		for _, q := range d.Techniques {
+			pair(q.ID+" "+s.ID, q.On[s.ID])
+		}
+		for _, e := range d.Exceptions {
+			if p, there := e.On[s.ID]; there {
+				pair(e.ID+" "+s.ID, p)
+			}
+		}
 	}
 	for _, m := range d.Media {
 		check(m.ID, m.About, 25)
-		for _, s := range d.States {
-			p, where := m.On[s.ID], m.ID+" "+s.ID
-			check(where, p.Reason, 25)
-			check(where, p.Fault, 20)
-			check(where, p.Remedy, 35)
+	}
+	for _, q := range d.Techniques {
+		check(q.ID, q.About, 30)
+	}
+	for _, o := range d.Overs {
+		pair(o.Above+" on "+o.Under, o.Pair)
+	}
+	for _, tr := range d.Transitions {
+		for _, text := range []string{tr.Name, tr.Reason, tr.Fault, tr.Remedy} {
+			check(tr.ID, text, 35)
 		}
 	}
+	check("firing", d.Firing, 25)
 }
 
 func TestContentSettings(t *testing.T) {

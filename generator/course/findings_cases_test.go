@@ -1,18 +1,22 @@
 package course_test
 
-// findingTests holds one case for each thing that can be wrong, with the whole
-// text of what is said about it.
-var findingTests = []struct {
+// findingCase is one thing that can be wrong, with the whole text of what is
+// said about it.
+type findingCase struct {
 	name  string
 	edits []edit
 	want  string
-}{
+}
+
+// findingTests holds a case for each thing that can be wrong with a content
+// folder but for what joins the parts of the decoration table.
+var findingTests = []findingCase{
 	{"no home page", []edit{{"home.md", "", ""}},
 		"home.md:1:1: error: there is no home.md (course-needs)\n" +
 			"    Write it, with a title in its opening block: its words stand on the handbook's home page.\n"},
 	{"no decoration table", []edit{{table, "", ""}},
 		"decoration.yaml:1:1: error: there is no decoration.yaml (course-needs)\n" +
-			"    Write it, with `states` and `media`: it says what may go on a pot in which state.\n"},
+			"    Write it, with `states`, `media`, `over` and `transitions`: it says what may go on a pot in which state.\n"},
 	{"course.yaml is empty", []edit{{setting, "", "# nothing yet\n"}},
 		"course.yaml:1:1: error: the file is empty (missing-key)\n" +
 			"    Write its keys and values, first a line such as `title: Decorating with slip`.\n"},
@@ -99,10 +103,14 @@ var findingTests = []struct {
 			"    Write a line such as `shrinkage: 12`.\n"},
 	{"two bodies with one id", []edit{{setting, "id: white", "id: buff"}},
 		"course.yaml:15:10: error: `buff` is already in line 14 (repeated-name)\n" +
-			"    Give each its own.\n"},
+			"    Give each its own.\n" +
+			"decoration.yaml:91:11: error: `white` is not a clay body of course.yaml (unknown-name)\n" +
+			"    Write the id of one of its `bodies`.\n"},
 	{"id not kebab-case", []edit{{setting, "id: white", "id: White_1"}},
 		"course.yaml:15:10: error: `White_1` cannot be an id (id-form)\n" +
-			"    Write small letters a to z, digits, and single hyphens between them, such as `leather-hard`.\n"},
+			"    Write small letters a to z, digits, and single hyphens between them, such as `leather-hard`.\n" +
+			"decoration.yaml:91:11: error: `white` is not a clay body of course.yaml (unknown-name)\n" +
+			"    Write the id of one of its `bodies`.\n"},
 	{"unit with a made page's name", []edit{{setting, "- wash", "- wash\n  - states"}, {"units/states/unit.md", "", "---\ntitle: x\n---\n"}},
 		"course.yaml:19:5: error: a unit cannot be called `states`: the handbook publishes a folder of its own under that name (shared-address)\n" +
 			"    Rename the unit's folder, and its name here.\n"},
@@ -240,38 +248,38 @@ var findingTests = []struct {
 		"home.md:1:4: error: a line ends with a carriage return alone (unreadable-file)\n" +
 			"    Save the file again with the line ends LF or CRLF.\n"},
 	{"verdict missing", []edit{{table, "wet: {verdict: yes, reason: It holds here.}", "wet: {reason: It holds here.}"}},
-		"decoration.yaml:33:12: error: `verdict` is missing (table-pair)\n" +
+		"decoration.yaml:36:12: error: `verdict` is missing (table-pair)\n" +
 			"    Write a line such as `verdict: yes`.\n"},
 	{"verdict unknown", []edit{{table, "wet: {verdict: yes", "wet: {verdict: no"}},
-		"decoration.yaml:33:22: error: `verdict` cannot be `no` (value-form)\n" +
+		"decoration.yaml:36:22: error: `verdict` cannot be `no` (value-form)\n" +
 			"    Write one of: yes, label, risky, never.\n"},
 	{"reason missing", []edit{{table, "wet: {verdict: yes, reason: It holds here.}", "wet: {verdict: yes}"}},
-		"decoration.yaml:33:12: error: `reason` is missing (table-pair)\n" +
+		"decoration.yaml:36:12: error: `reason` is missing (table-pair)\n" +
 			"    Write a line such as `reason: Slip and clay shrink together.`.\n"},
 	{"risky without fault and remedy", []edit{{table, "{verdict: risky, reason: It may not hold here., fault: It flakes off., remedy: Try another medium.}", "{verdict: risky, reason: It may not hold here.}"}},
-		"decoration.yaml:45:21: error: `fault` is missing (table-pair)\n" +
+		"decoration.yaml:51:21: error: `fault` is missing (table-pair)\n" +
 			"    Write a line such as `fault: It flakes off.`.\n" +
-			"decoration.yaml:45:21: error: `remedy` is missing (table-pair)\n" +
+			"decoration.yaml:51:21: error: `remedy` is missing (table-pair)\n" +
 			"    Write a line such as `remedy: Use underglaze instead.`.\n"},
 	{"never without rule", []edit{{table, "verdict: never, rule: house, ", "verdict: never, "}},
-		"decoration.yaml:35:17: error: a `never` does not say whether it is physics or a rule of the house (table-pair)\n" +
+		"decoration.yaml:38:17: error: a `never` does not say whether it is physics or a rule of the house (table-pair)\n" +
 			"    Add `rule: physics`, or `rule: house` if an instructor may allow it.\n"},
 	{"never with an unknown rule", []edit{{table, "rule: house", "rule: mine"}},
-		"decoration.yaml:35:40: error: `rule` cannot be `mine` (value-form)\n" +
+		"decoration.yaml:38:40: error: `rule` cannot be `mine` (value-form)\n" +
 			"    Write one of: physics, house.\n"},
 	{"rule on another verdict", []edit{{table, "wet: {verdict: yes,", "wet: {verdict: yes, rule: house,"}},
-		"decoration.yaml:33:33: error: `rule` belongs to `never` alone, and this is `yes` (table-pair)\n" +
+		"decoration.yaml:36:33: error: `rule` belongs to `never` alone, and this is `yes` (table-pair)\n" +
 			"    Take `rule` out, or change the verdict.\n"},
 	{"pair missing", []edit{{table, "      wet: {verdict: yes, reason: It holds here.}\n", ""}},
-		"decoration.yaml:33:7: error: Coloured slip says nothing about the state `wet` (table-pair)\n" +
+		"decoration.yaml:36:7: error: Coloured slip says nothing about the state `wet` (table-pair)\n" +
 			"    Add a line such as `wet: {verdict: never, rule: physics, reason: …, fault: …, remedy: …}`.\n"},
 	{"unknown state in a medium", []edit{{table, "      wet: {verdict: yes, reason: It holds here.}\n", "      wett: {verdict: yes, reason: It holds here.}\n"}},
-		"decoration.yaml:33:7: error: Coloured slip says nothing about the state `wet` (table-pair)\n" +
+		"decoration.yaml:36:7: error: Coloured slip says nothing about the state `wet` (table-pair)\n" +
 			"    Add a line such as `wet: {verdict: never, rule: physics, reason: …, fault: …, remedy: …}`.\n" +
-			"decoration.yaml:33:7: error: `wett` is not a key that is known here (unknown-key)\n" +
+			"decoration.yaml:36:7: error: `wett` is not a key that is known here (unknown-key)\n" +
 			"    Did you mean `wet`? The keys are: wet, leather-hard, bone-dry, bisque, unfired-glaze, glaze-fired.\n"},
 	{"pair that is text", []edit{{table, "wet: {verdict: yes, reason: It holds here.}", "wet: yes"}},
-		"decoration.yaml:33:12: error: this is one line of text, but `wet` wants a set of keys with values (value-kind)\n" +
+		"decoration.yaml:36:12: error: this is one line of text, but `wet` wants a set of keys with values (value-kind)\n" +
 			"    Write each key on a line of its own, as `key: value`.\n"},
 	{"best unknown", []edit{{table, "best: leather-hard", "best: leatherhard"}},
 		"decoration.yaml:31:11: error: `best` cannot be `leatherhard` (value-form)\n" +
@@ -280,22 +288,34 @@ var findingTests = []struct {
 		"decoration.yaml:31:11: error: `best` names `bisque`, where the verdict is `never` (table-pair)\n" +
 			"    Name a state where it may go on, or change the verdict.\n"},
 	{"two media with one id", []edit{{table, "id: stain-wash", "id: coloured-slip"}, {"units/wash/thin.md", "medium: stain-wash\n", ""}, {"units/wash/wipe.md", "medium: stain-wash\n", ""}},
-		"decoration.yaml:39:9: error: `coloured-slip` is already in line 28 (repeated-name)\n" +
-			"    Give each its own.\n"},
+		"decoration.yaml:42:9: error: `coloured-slip` is already in line 28 (repeated-name)\n" +
+			"    Give each its own.\n" +
+			"decoration.yaml:61:12: error: no medium has the id `stain-wash` (unknown-name)\n" +
+			"    Write one of: coloured-slip.\n" +
+			"decoration.yaml:71:51: error: no medium has the id `stain-wash` (unknown-name)\n" +
+			"    Write one of: coloured-slip.\n" +
+			"decoration.yaml:72:13: error: no medium has the id `stain-wash` (unknown-name)\n" +
+			"    Write one of: coloured-slip.\n" +
+			"decoration.yaml:73:13: error: no medium has the id `stain-wash` (unknown-name)\n" +
+			"    Write one of: coloured-slip.\n" +
+			"decoration.yaml:73:32: error: no medium has the id `stain-wash` (unknown-name)\n" +
+			"    Write one of: coloured-slip.\n"},
 	{"states is text", []edit{{table, "", "states: wet\nmedia: []\n"}, {mix, "medium: coloured-slip\n", ""}},
-		"decoration.yaml:1:9: error: this is one line of text, but `states` wants a list (value-kind)\n" +
+		"decoration.yaml:1:1: error: `transitions` is missing (table-move)\n" +
+			"    Write a list of the ways from one state to the next, at least one with each `move`: dry (the drying of clay), bisque (the first firing), harden (bisque heat again, to fix colour), strip (the washing off of unfired glaze), fire (the glaze firing, or the last firing of a bare pot).\n" +
+			"decoration.yaml:1:9: error: this is one line of text, but `states` wants a list (value-kind)\n" +
 			"    Write each item on a line of its own below the key, after a hyphen and a space.\n"},
 	{"pairs are a list", []edit{{table, "    states:\n      wet: {verdict: yes, reason: It holds here.}\n      leather-hard: {verdict: yes, reason: It holds here.}\n", "    states: [wet]\n    x:\n"}},
-		"decoration.yaml:32:13: error: this is a list, but `states` wants a set of keys with values (value-kind)\n" +
+		"decoration.yaml:35:13: error: this is a list, but `states` wants a set of keys with values (value-kind)\n" +
 			"    Write each key on a line of its own, as `key: value`.\n" +
-			"decoration.yaml:33:5: error: `x` is not a key that is known here (unknown-key)\n" +
-			"    The keys are: id, name, about, best, states.\n"},
+			"decoration.yaml:36:5: error: `x` is not a key that is known here (unknown-key)\n" +
+			"    The keys are: id, name, about, words, kind, look, heat, food, hides, best, states.\n"},
 	{"medium without its parts", []edit{{table, "    name: Stain wash\n    about: Stain, flux and water.\n    best: bisque\n", ""}},
-		"decoration.yaml:39:5: error: `about` is missing (missing-key)\n" +
+		"decoration.yaml:42:5: error: `about` is missing (missing-key)\n" +
 			"    Write a line such as `about: White clay coloured with stain, thin enough to paint.`.\n" +
-			"decoration.yaml:39:5: error: `best` is missing (missing-key)\n" +
+			"decoration.yaml:42:5: error: `best` is missing (missing-key)\n" +
 			"    Write a line such as `best: leather-hard`.\n" +
-			"decoration.yaml:39:5: error: `name` is missing (missing-key)\n" +
+			"decoration.yaml:42:5: error: `name` is missing (missing-key)\n" +
 			"    Write a line such as `name: Coloured slip`.\n"},
 	{"unknown state", []edit{{table, "- id: wet\n", "- id: damp\n"}},
 		"decoration.yaml:2:3: error: the state `wet` is missing (missing-key)\n" +

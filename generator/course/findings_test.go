@@ -1,6 +1,7 @@
 package course_test
 
 import (
+	"slices"
 	"strings"
 	"testing"
 	"testing/fstest"
@@ -51,7 +52,7 @@ const (
 )
 
 func TestFindings(t *testing.T) {
-	for _, tt := range findingTests {
+	for _, tt := range slices.Concat(findingTests, tableTests) {
 		t.Run(tt.name, func(t *testing.T) {
 			files := coursetest.Small()
 			for _, e := range tt.edits {
@@ -81,5 +82,7 @@ func useAll(c *course.Course) {
 	}
 	c.Decoration.FindState("wet")
 	c.Decoration.FindMedium("coloured-slip")
+	c.Decoration.FindTechnique("wiping-back")
+	_ = c.Decoration.Table().Encode()
 	_ = c.Pictures[jar]
 }

@@ -116,6 +116,9 @@ func onlyShapes(t *testing.T, svg []byte) {
 func FuzzSheet(f *testing.F) {
 	for _, text := range []string{
 		"title: x\nlanguage: en\nstudio: {name: y}\nunits: [a]\n", "states:\n  - {id: wet}\nmedia:\n  - {id: a, states: {wet: {verdict: never}}}\n",
+		"media:\n  - {id: a, kind: clay, best: wet, words: [b], states: {wet: {verdict: yes, reason: c}}}\ntechniques:\n  - {id: d, with: [a]}\nover:\n  - {under: a, above: [a, a], unless: [d], verdict: yes, reason: e}\n" +
+			"transitions:\n  - {id: f, move: dry, from: wet, to: bone-dry}\nexceptions:\n  - {id: g, kind: house, name: h, medium: a, states: {wet: {verdict: risky, reason: i, fault: j, remedy: k}}}\n" +
+			"  - {id: l, kind: recipe, name: m, medium: a, hides: yes, best: wet}\n  - {id: n, kind: body, body: o, medium: a, states: {wet: {verdict: never}}}\n",
 		"terms:\n  - {id: a, word: b, means: c, see: [a, b]}\n", "bodies: [{shrinkage: 1e9}]\n", "- a\n", "a: &b [*b]\n", "units: *x\n", "%YAML 1.1\n", "a: !!binary x\n", "[", "{? a}",
 	} {
 		f.Add(text)
@@ -134,6 +137,7 @@ func FuzzSheet(f *testing.F) {
 			if c.Decoration == nil || c.Language == "" || c.Measures == "" {
 				t.Errorf("%q: not usable: %+v", text, c)
 			}
+			_ = c.Decoration.Table().Encode()
 		}
 	})
 }

@@ -13,7 +13,8 @@ import (
 // Load reads the course in a content folder:
 //
 //	course.yaml      settings.go, language.go
-//	decoration.yaml  table.go
+//	decoration.yaml  table.go, and for its parts state.go, medium.go, pair.go,
+//	                 technique.go, over.go, transition.go, exception.go
 //	glossary.yaml    glossary.go
 //	pictures/        picture.go, drawing.go
 //	home.md units/   units.go, and the opening block of each page in head.go
@@ -35,7 +36,7 @@ func Load(fsys fs.FS) (*Course, finding.List) {
 		return l.course, l.found
 	}
 	units, known := l.settings()
-	l.decoration()
+	l.decoration(known)
 	l.glossary()
 	l.pictures()
 	l.pages(units, known)

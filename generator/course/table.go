@@ -1,13 +1,10 @@
 package course
 
 import (
-	"cmp"
 	"fmt"
 	"io/fs"
-	"slices"
+	"regexp"
 	"strings"
-
-	"go.yaml.in/yaml/v4"
 
 	"slipbook/generator/finding"
 )
@@ -18,117 +15,81 @@ const tableFile = "decoration.yaml"
 // pot passes through them. Drawings, addresses and the planner go by these.
 var stateIDs = []string{"wet", "leather-hard", "bone-dry", "bisque", "unfired-glaze", "glaze-fired"}
 
-// decoration reads the table of media by clay state.
-func (l *loader) decoration() {
+// decoration reads the table of media by clay state. known says whether
+// course.yaml could be read, so that its clay bodies are known.
+func (l *loader) decoration(known bool) {
 	if _, err := fs.Stat(l.fsys, tableFile); err != nil {
-		l.report(tableFile, finding.CourseNeeds, "there is no decoration.yaml", "Write it, with `states` and `media`: it says what may go on a pot in which state.")
+		l.report(tableFile, finding.CourseNeeds, "there is no decoration.yaml", "Write it, with `states`, `media`, `over` and `transitions`: it says what may go on a pot in which state.")
 		return
 	}
-	f := l.sheet(tableFile, "states:").fields("states", "media")
-	l.course.Decoration.States = readStates(f.need("states", "states:"))
-	seen := unique{}
-	for _, item := range f.need("media", "media:").list() {
-		f := item.fields("id", "name", "about", "best", "states")
-		id := f.need("id", "id: coloured-slip")
-		m := Medium{
-			ID:    id.id(),
-			Name:  f.need("name", "name: Coloured slip").text(),
-			About: f.need("about", "about: White clay coloured with stain, thin enough to paint.").text(),
-		}
-		m.On = readPairs(f.need("states", "states: {wet: {verdict: yes, reason: …}, …}"), m.Name)
-		m.Best = readBest(f.need("best", "best: leather-hard"), m.On)
-		if seen.add(id, m.ID) {
-			l.course.Decoration.Media = append(l.course.Decoration.Media, m)
-		}
+	root := l.sheet(tableFile, "states:")
+	f := root.fields("states", "media", "techniques", "over", "transitions", "exceptions", "firing")
+	t := &table{Decoration: l.course.Decoration, bodies: l.course.Bodies, bodiesKnown: known, media: unique{}, techniques: unique{}, typed: unique{}}
+	t.States = readStates(f.need("states", "states:"))
+	t.readMedia(f.need("media", "media:"))
+	t.readTechniques(f.get("techniques"))
+	t.readOvers(f)
+	t.readTransitions(f)
+	t.readExceptions(f.get("exceptions"))
+	t.Firing = f.get("firing").text()
+	if t.onGlaze() && f.get("firing").absent() {
+		root.report(finding.MissingKey, "`firing` is missing, and there are on-glaze media", "Write a line such as `firing: Fire it to the cone on its label.`.")
 	}
 }
 
-// shortWords is how many words fit under a state's drawing on a phone.
-const shortWords = 6
-
-// readStates reads the states and makes sure that they are the six, in order.
-func readStates(v value) []State {
-	var states []State
-	seen := unique{}
-	for _, item := range v.list() {
-		f := item.fields("id", "name", "short", "tell", "between")
-		id := f.need("id", "id: leather-hard")
-		s := State{
-			ID:      id.choice(stateIDs...),
-			Name:    f.need("name", "name: Leather-hard").text(),
-			Short:   f.need("short", "short: cool, dark, firm").text(),
-			Tell:    f.need("tell", "tell: It lifts without bending.").text(),
-			Between: f.get("between").text(),
-		}
-		if n := len(strings.Fields(s.Short)); n > shortWords {
-			f.get("short").report(finding.ValueForm, fmt.Sprintf("`short` has %d words; under the drawing is room for %d", n, shortWords), "Say it shorter; the rest belongs in `tell`.")
-		}
-		if !seen.add(id, s.ID) {
-			continue
-		}
-		if n := len(states); n > 0 && slices.Index(stateIDs, states[n-1].ID) > slices.Index(stateIDs, s.ID) {
-			id.report(finding.ValueForm, fmt.Sprintf("`%s` stands after `%s`, but a pot passes through it before", s.ID, states[n-1].ID), "Order them: "+strings.Join(stateIDs, ", ")+".")
-		}
-		states = append(states, s)
-	}
-	for _, id := range stateIDs {
-		if _, there := seen[id]; !there && v.isA(yaml.SequenceNode) {
-			v.report(finding.MissingKey, fmt.Sprintf("the state `%s` is missing", id), "Add it; the states are: "+strings.Join(stateIDs, ", ")+".")
-		}
-	}
-	return states
+// table is the decoration table being read, with where its things were
+// written.
+type table struct {
+	*Decoration
+	bodies      []Body
+	bodiesKnown bool
+	media       unique // ids
+	techniques  unique // ids
+	typed       unique // names and words of media, techniques, products and recipes
 }
 
-// readPairs reads what a medium says of each state.
-func readPairs(v value, medium string) map[string]Pair {
-	on := map[string]Pair{}
-	f := v.fields(stateIDs...)
-	for _, id := range stateIDs {
-		cell := f.get(id)
-		if cell.absent() {
-			if v.isA(yaml.MappingNode) {
-				v.report(finding.TablePair, fmt.Sprintf("%s says nothing about the state `%s`", cmp.Or(medium, "this medium"), id), "Add a line such as `"+id+": {verdict: never, rule: physics, reason: …, fault: …, remedy: …}`.")
-			}
-			continue
-		}
-		if p := readPair(cell); p.Verdict != "" {
-			on[id] = p
+// named reads the name and the other words of something that a student may
+// type. No two things share one: a wish must mean one thing.
+func (t *table) named(f fields, example string) (name string, words []string) {
+	v := f.need("name", example)
+	name = v.text()
+	t.typed.addWord(v, name)
+	for _, item := range f.get("words").list() {
+		if word := item.text(); plainWord(item, word) && t.typed.addWord(item, word) {
+			words = append(words, word)
 		}
 	}
-	return on
+	return name, words
 }
 
-func readPair(v value) Pair {
-	f := v.fields("verdict", "rule", "reason", "fault", "remedy")
-	p := Pair{
-		Verdict: Verdict(f.needFor(finding.TablePair, "verdict", "verdict: yes").choice(string(Yes), string(Label), string(Risky), string(Never))),
-		Rule:    f.get("rule").choice("physics", "house"),
-		Reason:  f.needFor(finding.TablePair, "reason", "reason: Slip and clay shrink together.").text(),
+var typedWords = regexp.MustCompile(`^[\p{L}\p{M}\p{N}]+([ '’-][\p{L}\p{M}\p{N}]+)*$`)
+
+// plainWord says whether a word can be found in what a student types, and
+// reports one that cannot.
+func plainWord(v value, word string) bool {
+	switch small := strings.ToLower(word); {
+	case word == "":
+		return false
+	case !typedWords.MatchString(word):
+		v.report(finding.ValueForm, fmt.Sprintf("`%s` cannot be a word that a student types", word), "Use letters, digits, and single spaces, hyphens or apostrophes between them; give each way of saying it an item of its own.")
+		return false
+	case word != small:
+		v.report(finding.ValueForm, fmt.Sprintf("`%s` has a capital letter", word), "Write `"+small+"`; capital letters do not count when a student types.")
+		return false
 	}
-	if p.Verdict == Yes || p.Verdict == "" {
-		p.Fault, p.Remedy = f.get("fault").text(), f.get("remedy").text()
-	} else {
-		p.Fault = f.needFor(finding.TablePair, "fault", "fault: It flakes off.").text()
-		p.Remedy = f.needFor(finding.TablePair, "remedy", "remedy: Use underglaze instead.").text()
-	}
-	rule := f.get("rule")
-	switch {
-	case p.Verdict == Never && rule.absent():
-		v.report(finding.TablePair, "a `never` does not say whether it is physics or a rule of the house", "Add `rule: physics`, or `rule: house` if an instructor may allow it.")
-	case p.Verdict != Never && p.Verdict != "" && !rule.absent():
-		rule.report(finding.TablePair, fmt.Sprintf("`rule` belongs to `never` alone, and this is `%s`", p.Verdict), "Take `rule` out, or change the verdict.")
-		p.Rule = ""
-	}
-	return p
+	return true
 }
 
-// readBest reads the state a medium likes best; it must be one where the
-// medium may go on.
-func readBest(v value, on map[string]Pair) string {
-	id := v.choice(stateIDs...)
-	if id != "" && on[id].Verdict == Never {
-		v.report(finding.TablePair, fmt.Sprintf("`best` names `%s`, where the verdict is `never`", id), "Name a state where it may go on, or change the verdict.")
-		return ""
+// known gives an id that is there, and reports another; what is the kind of
+// thing it names. While nothing of that kind could be read, nothing is
+// reported.
+func (u unique) known(v value, what string) string {
+	id := v.text()
+	if _, there := u[id]; there || id == "" {
+		return id
 	}
-	return id
+	if len(u) > 0 {
+		v.report(finding.UnknownName, fmt.Sprintf("no %s has the id `%s`", what, id), meant(id, u.sorted())+"Write one of: "+strings.Join(u.sorted(), ", ")+".")
+	}
+	return ""
 }

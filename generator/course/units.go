@@ -18,7 +18,7 @@ const (
 )
 
 // reserved are the folders of the published handbook that no unit may have.
-var reserved = []string{"calculators", "states", "assets", "pictures"}
+var reserved = []string{"calculators", "states", "media", "chart", "assets", "pictures"}
 
 // errand is a page to be read.
 type errand struct {

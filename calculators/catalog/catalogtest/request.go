@@ -24,7 +24,7 @@ func Any(random *rand.Rand, c *catalog.Calculator) string {
 
 // Sensible gives inputs near those of the worked example, in random units,
 // that the calculator mostly accepts: one side of each group of alternatives,
-// and some of the optional inputs.
+// and some of the optional inputs, those of the example more often.
 func Sensible(random *rand.Rand, c *catalog.Calculator) []catalog.Setting {
 	sides := chooseSides(random, c)
 	bars := 1 + random.IntN(6)
@@ -34,16 +34,24 @@ func Sensible(random *rand.Rand, c *catalog.Calculator) []catalog.Setting {
 		if side, grouped := sides[in.Group]; grouped && side != sideOf(in) {
 			continue
 		}
-		if !in.Needed && random.IntN(2) == 0 {
+		if !in.Needed && random.IntN(often(c, in)) == 0 {
 			continue
 		}
-		text, unit := amount(random, c, in), ""
-		if in.List {
+		text, unit := "", ""
+		switch {
+		case len(in.Choices) > 0:
+			text = choice(random, in)
+		case in.Words:
+			text = inWords(random, c, in)
+		case in.List:
 			text = list(random, in, bars)
-		} else if random.IntN(4) == 0 {
-			units := quantity.Units(in.Kind)
-			unit = units[random.IntN(len(units))].ID
-			text = inUnit(text, in.Kind, unit)
+		default:
+			text = amount(random, c, in)
+			if random.IntN(4) == 0 {
+				units := quantity.Units(in.Kind)
+				unit = units[random.IntN(len(units))].ID
+				text = inUnit(text, in.Kind, unit)
+			}
 		}
 		given = append(given, catalog.Setting{Name: in.Name, Text: text})
 		if unit != "" {
@@ -51,6 +59,51 @@ func Sensible(random *rand.Rand, c *catalog.Calculator) []catalog.Setting {
 		}
 	}
 	return given
+}
+
+// often gives how seldom an optional input is left out: once in so many times.
+func often(c *catalog.Calculator, in *catalog.Input) int {
+	if exampleText(c, in.Name) != "" {
+		return 8
+	}
+	return 2
+}
+
+// choice gives one of the things that an input may be, by its id or its label.
+func choice(random *rand.Rand, in *catalog.Input) string {
+	chosen := in.Choices[random.IntN(len(in.Choices))]
+	return []string{chosen.ID, chosen.Label, strings.ToUpper(chosen.ID)}[random.IntN(3)]
+}
+
+// inWords gives the example's words, or some of them where they are several;
+// else words that are somebody's.
+func inWords(random *rand.Rand, c *catalog.Calculator, in *catalog.Input) string {
+	if in.Name == "layers" {
+		return layers(random)
+	}
+	if in.Name == "body" {
+		return "yard paper clay"
+	}
+	text := exampleText(c, in.Name)
+	if text == "" {
+		text = "one, two, three"
+	}
+	if !in.List {
+		return text
+	}
+	pieces := strings.Split(text, ",")
+	return strings.Join(pieces[:1+random.IntN(len(pieces))], []string{",", "; ", ", "}[random.IntN(3)])
+}
+
+// layers gives one to six layers of stagetest's table.
+func layers(random *rand.Rand) string {
+	known := []string{"slip", "slip by stencil", "engobe", "underglaze", "underglaze brushed", "wash wiped back", "stain wash", "oxide wash",
+		"clear glaze", "clear glaze brushed", "glaze dipped", "white glaze", "enamel", "lustre", "decal"}
+	var wanted []string
+	for range 1 + random.IntN(6) {
+		wanted = append(wanted, known[random.IntN(len(known))])
+	}
+	return strings.Join(wanted, ", ")
 }
 
 func sideOf(in *catalog.Input) string {
@@ -90,6 +143,9 @@ func amount(random *rand.Rand, c *catalog.Calculator, in *catalog.Input) string 
 		}
 	}
 	value := middle * (0.85 + 0.3*random.Float64())
+	if middle == 0 && in.Kind == quantity.Percent {
+		value = 0.6 * typical[in.Kind] * random.Float64()
+	}
 	if in.Whole {
 		return strconv.Itoa(1 + random.IntN(8))
 	}

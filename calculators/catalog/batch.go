@@ -1,0 +1,166 @@
+package catalog
+
+import (
+	"math"
+	"strconv"
+
+	"slipbook/calculators/quantity"
+	"slipbook/calculators/slip"
+)
+
+var slipBatch = &Calculator{
+	Name:    "slip-batch",
+	Title:   "Mix a slip from powder or clay",
+	Purpose: "Says what to weigh for the slip you need, from dry powder or damp clay, in the order to weigh it.",
+	Inputs: append(amount("slip"), []Input{
+		{Name: "specific-gravity", Label: "Specific gravity wanted", Help: "For example 1.45.", Kind: quantity.Gravity, Needed: true, First: true,
+			Low: above(1).because("1 is plain water, with no clay in it. Give a number above 1, for example 1.45.")},
+		{Name: "stain", Label: "Stain", Help: "Grams for every 100 g of dry base. Leave 0 for a slip without stain.", Kind: quantity.Percent, Default: "0", First: true, Low: from(0), High: upTo(100)},
+		clayWater("0", "Leave 0 for dry powder. Damp clay: in percent of its damp weight. A lump of 100 g that dries to 80 g holds 20 %."),
+		{Name: "scale-limit", Label: "The most your scale bears", Help: "Less the weight of the bowl on it. Blank: everything is weighed in one go.", Kind: quantity.Mass, First: true, Low: above(0), High: upTo(1e6)},
+		solidsDensity,
+		powderDensity("stain-density", "How heavy the stain is", "4.5"),
+	}...),
+	Outputs: []Output{
+		{Name: "clay-to-weigh", Label: "Clay or powder to weigh", Unit: "g", Digits: 5},
+		{Name: "stain-mass", Label: "Stain", Unit: "g", Digits: 4},
+		{Name: "water-to-add", Label: "Water to add", Unit: "g", Digits: 5},
+		{Name: "slip-mass", Label: "The slip will weigh", Unit: "g", Digits: 5},
+		{Name: "dry-base", Label: "Dry base in it", Unit: "g", Digits: 5},
+		{Name: "water", Label: "Water in it, all told", Unit: "g", Digits: 5},
+	},
+	Columns: []Column{
+		{Name: "load", Label: "Load", Unit: "1", Digits: 3},
+		{Name: "what", Label: "What", Text: true},
+		{Name: "weigh", Label: "Weigh", Unit: "g", Digits: 5},
+		{Name: "total", Label: "In the bucket by then", Unit: "g", Digits: 5},
+	},
+	Notes: []string{
+		"Water first, powder onto it, a handful at a time. Let it soak overnight without stirring; then stir.",
+		"Sieve it: 80 mesh for a slip without stain, 100 to 120 mesh with stain in it.",
+		"1 gram of water is 1 mL. Measure the slip the next day, before you use it, and write the number on the bucket.",
+	},
+	Cautions: []string{dustCaution},
+	Example: Example{
+		Case:  "Twelve students need 150 mL of blue slip each, a tenth to spare, from bagged clay that is one fifth water, on a scale that bears 1 kg beside the bowl.",
+		Given: []Setting{{"people", "12"}, {"each", "150 mL"}, {"spare", "10"}, {"specific-gravity", "1.45"}, {"stain", "8"}, {"clay-water", "20"}, {"scale-limit", "1 kg"}},
+	},
+	Table: Table{
+		Caption: "One litre of slip from dry powder, without stain",
+		Down:    "specific-gravity", Values: []string{"1.30", "1.35", "1.40", "1.45", "1.50", "1.55", "1.60", "1.65", "1.70", "1.75"},
+		Show: []string{"dry-base", "water", "slip-mass"},
+		Also: []Setting{{"people", ""}, {"each", ""}, {"spare", ""}, {"volume", "1 L"}, {"stain", "0"}, {"clay-water", "0"}, {"scale-limit", ""}},
+	},
+	work: workBatch,
+	draw: drawBatch,
+}
+
+// clayWater asks for the water in damp clay; without a default it is needed.
+func clayWater(standard, help string) Input {
+	return Input{
+		Name: "clay-water", Label: "Water in the clay", Help: help, Kind: quantity.Percent, Default: standard, Needed: standard == "", First: true, Low: from(0),
+		High: upTo(90).because("That is water with a little clay in it. Clay from the bag holds about 20 %."),
+	}
+}
+
+func workBatch(b *bench) {
+	b.doubtShare("clay-water")
+	gravity, solids, percent := b.value("specific-gravity"), b.value("solids-density"), b.value("stain")
+	if mix := slip.Mixed(solids, percent, b.value("stain-density")); gravity >= mix {
+		b.refuse("specific-gravity", "There is no slip of {specific-gravity} without water in it: the dry mix itself is only {}.", b.text(mix, 4))
+		return
+	}
+	volume := b.volumeWanted()
+	batch := slip.Make(volume, gravity, solids, percent, b.value("stain-density"))
+	clay := slip.Damp(batch.Base, b.value("clay-water"))
+	if b.value("clay-water") > batch.Wettest() {
+		b.refuse("clay-water", "The damp clay brings {} of water with it, and this slip has room for {}. Let the clay dry to {} of water or less, or start from powder.",
+			withUnit(b.text(clay-batch.Base, 4), "g"), withUnit(b.text(batch.Water, 4), "g"), withUnit(strconv.Itoa(int(batch.Wettest())), "%"))
+		return
+	}
+	water := math.Max(0, batch.Water-(clay-batch.Base)) // where the clay brings all of it, rounding may leave a hair less
+	b.set("clay-to-weigh", clay)
+	b.set("stain-mass", batch.Stain)
+	b.set("water-to-add", water)
+	b.set("slip-mass", float64(volume*gravity))
+	b.set("dry-base", batch.Base)
+	b.set("water", batch.Water)
+	b.loads(water, clay, batch.Stain)
+	if b.has("people") {
+		b.note("That is {} of slip: {each} for each of {people} people, and {spare} to spare.", withUnit(b.text(volume, 4), "mL"))
+	}
+	b.sayBatch(gravity, batch.Stain)
+}
+
+// mostLoads bounds the rows of a mixing sheet.
+const mostLoads = 60
+
+// loads lists what to weigh in its order, each thing in equal loads that the
+// scale bears.
+func (b *bench) loads(water, clay, stain float64) {
+	base := "Dry base"
+	if b.value("clay-water") > 0 {
+		base = "Damp clay"
+	}
+	things := []struct {
+		words string
+		mass  float64
+	}{{"Water", water}, {base, clay}, {"Stain, alone on the fine scale", stain}}
+	total, n := 0.0, 0
+	for _, thing := range things {
+		count := 1.0
+		if b.has("scale-limit") {
+			count = slip.Loads(thing.mass, b.value("scale-limit"))
+		}
+		if float64(n)+count > mostLoads {
+			b.refuse("scale-limit", "In loads of {scale-limit} this would take more than {} of them. Use a scale that bears more, or make less slip.", strconv.Itoa(mostLoads))
+			return
+		}
+		for i := 1; i <= int(count) && thing.mass > 0; i++ {
+			words := thing.words
+			if count > 1 {
+				words += ", load " + strconv.Itoa(i) + " of " + strconv.Itoa(int(count))
+			}
+			n++
+			total += thing.mass / count
+			b.row(float64(n), words, thing.mass/count, total)
+		}
+	}
+}
+
+func (b *bench) sayBatch(gravity, stain float64) {
+	base := "dry base"
+	if b.value("clay-water") > 0 {
+		base = "damp clay"
+		b.note("Damp clay softens slowly in water: slice it thin. Lumps that are bone dry fall apart by themselves, and sooner.")
+		b.note("To know the clay’s water, weigh a slice damp and again when it is bone dry: what it lost, in percent of its damp weight.")
+	}
+	if stain > 0 {
+		b.headline("Weigh {clay-to-weigh} of {} and {stain-mass} of stain into {water-to-add} of water.", base)
+	} else {
+		b.headline("Weigh {clay-to-weigh} of {} into {water-to-add} of water.", base)
+	}
+	b.littleStain(stain)
+	b.gravityDoubt(gravity)
+}
+
+// littleStain warns of a weight that a kitchen scale does not see.
+func (b *bench) littleStain(stain float64) {
+	if stain > 0 && stain < 1 {
+		b.note("This is less than 1 g of stain. Weigh on a scale that shows hundredths, or make more than you need.")
+	}
+}
+
+// gravityDoubt says so where the sums on specific gravity do not hold.
+func (b *bench) gravityDoubt(gravity float64) {
+	if gravity < 1.15 {
+		b.note("This is under 1.15. So thin a mix cannot be checked by weighing a jar: go by what was weighed in.")
+	}
+	b.tooThick(gravity)
+}
+
+func (b *bench) tooThick(gravity float64) {
+	if gravity > 1.9 {
+		b.note("This is over 1.9, thicker than any slip that moves. The sum holds for slips from 1.15 to 1.9; check the numbers.")
+	}
+}

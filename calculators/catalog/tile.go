@@ -1,0 +1,267 @@
+package catalog
+
+import (
+	"math"
+	"strconv"
+
+	"slipbook/calculators/letters"
+	"slipbook/calculators/quantity"
+	"slipbook/calculators/tile"
+)
+
+var tilePlan = &Calculator{
+	Name:    "tile-plan",
+	Title:   "Plan a set of test tiles",
+	Purpose: "Lists the mixes of a test with what to weigh for each, a code for the back of each tile, and how well your scale can weigh it.",
+	Inputs: []Input{
+		{Name: "kind", Label: "Kind of test", Help: "A line goes up in equal steps, a doubling in equal ratios; a triaxial blends three mixes.", Kind: quantity.Number, Default: "line", First: true,
+			Choices: []Choice{{"line", "Line"}, {"doubling", "Doubling"}, {"triaxial", "Triaxial"}}},
+		{Name: "points", Label: "Mixes in the line", Help: "Both ends count. For a triaxial: along one side, both corners counted.", Kind: quantity.Number, Needed: true, First: true, Whole: true,
+			Low: from(2).because("A test needs at least 2 mixes to compare."), High: upTo(float64(mostMixes))},
+		{Name: "low", Label: "Lowest addition", Help: "Grams for every 100 g of base. Not for a triaxial.", Kind: quantity.Percent, First: true, Low: from(0), High: upTo(mostPercent)},
+		{Name: "high", Label: "Highest addition", Help: "For a line. In a doubling it follows by itself.", Kind: quantity.Percent, First: true, Low: from(0), High: upTo(mostPercent)},
+		{Name: "base", Label: "Dry base in a mix", Help: "Without the addition. For a triaxial: the dry weight of one blend.", Kind: quantity.Mass, Needed: true, First: true, Low: above(0), High: upTo(1e6)},
+		{Name: "mass-resolution", Label: "Smallest step of the scale", Help: "0.1 for a scale that shows one decimal.", Kind: quantity.Mass, Default: "0.1", Low: above(0), High: upTo(1000)},
+		{Name: "coats", Label: "Coats", Help: "With 3 every mix gets three tiles: one coat, two coats, three coats.", Kind: quantity.Number, Default: "1", Whole: true, Low: from(1), High: upTo(10)},
+		{Name: "cones", Label: "Cones to fire to", Help: "Parted by spaces: 06 6. Every mix gets a tile for each. Blank: one firing.", Kind: quantity.Number, Words: true, List: true, Most: len(tile.Letters)},
+		{Name: "finishes", Label: "Finishes", Help: "Parted by commas: bare, clear glaze. Every mix gets a tile for each. Blank: one finish.", Kind: quantity.Number, Words: true, List: true, Most: len(tile.Letters)},
+	},
+	Outputs: []Output{
+		{Name: "tiles", Label: "Tiles to cut", Unit: "1", Digits: 6},
+		{Name: "smallest-safe-base", Label: "Smallest safe base on this scale", Unit: "g", Digits: 4},
+	},
+	Columns: []Column{
+		{Name: "code", Label: "Code", Text: true},
+		{Name: "percent", Label: "Addition", Unit: "%", Digits: 4},
+		{Name: "mass", Label: "Weigh", Unit: "g", Digits: 7},
+		{Name: "a", Label: "A", Unit: "%", Digits: 4},
+		{Name: "b", Label: "B", Unit: "%", Digits: 4},
+		{Name: "c", Label: "C", Unit: "%", Digits: 4},
+		{Name: "a-mass", Label: "Weigh of A", Unit: "g", Digits: 7},
+		{Name: "b-mass", Label: "Weigh of B", Unit: "g", Digits: 7},
+		{Name: "c-mass", Label: "Weigh of C", Unit: "g", Digits: 7},
+		{Name: "error", Label: "Off by rounding", Unit: "%", Digits: 2},
+	},
+	Notes: []string{
+		"Scratch the code into the back before the tile dries. The codes use letters only that show which way up they are: a 6 upside down is a 9.",
+		"The smallest safe base is the one at which the smallest amount is sure to be weighed within 1 %.",
+		"Weigh all of one test on one scale, on one day, and write the list into the book before you begin.",
+	},
+	Cautions: []string{dustCaution},
+	Example: Example{
+		Case:  "Blue stain from 1 to 8 % in five equal steps, each on 30 g of base, in one and two coats, bare and under a clear glaze.",
+		Given: []Setting{{"kind", "line"}, {"points", "5"}, {"low", "1"}, {"high", "8"}, {"base", "30 g"}, {"coats", "2"}, {"finishes", "bare, clear glaze"}},
+	},
+	Table: Table{
+		Caption: "How many tiles, and the smallest base that can be weighed well; on a scale of 0.1 g where none is named",
+		Cases: []Case{
+			{"Line from 0 to 10 % in 11 mixes", []Setting{{"points", "11"}, {"low", "0"}, {"high", "10"}}},
+			{"Line from 2 to 10 % in 5 mixes", []Setting{{"points", "5"}, {"low", "2"}, {"high", "10"}}},
+			{"Doubling from 0.25 % in 5 mixes, scale of 0.01 g", []Setting{{"kind", "doubling"}, {"points", "5"}, {"low", "0.25"}, {"high", ""}, {"mass-resolution", "0.01"}}},
+			{"Doubling from 0.25 % in 5 mixes", []Setting{{"kind", "doubling"}, {"points", "5"}, {"low", "0.25"}, {"high", ""}}},
+			{"Triaxial with 6 along a side", []Setting{{"kind", "triaxial"}, {"points", "6"}, {"low", ""}, {"high", ""}}},
+			{"Triaxial with 6 along a side, kitchen scale of 1 g", []Setting{{"kind", "triaxial"}, {"points", "6"}, {"low", ""}, {"high", ""}, {"mass-resolution", "1"}}},
+		},
+		Show: []string{"tiles", "smallest-safe-base"},
+		Also: []Setting{{"coats", "1"}, {"finishes", ""}},
+	},
+	work: workTile,
+	draw: drawTile,
+}
+
+// What a plan may hold: as many mixes as there are codes, and additions of no
+// more than ten times the base.
+const (
+	mostMixes   = tile.MostCodes
+	mostPercent = 1000
+)
+
+func workTile(b *bench) {
+	cones, finishes := b.pieces("cones", " "), b.pieces("finishes", "")
+	b.checkCones(cones)
+	shares := b.shares()
+	if b.refused() {
+		return
+	}
+	tiles, words := float64(len(shares)), strconv.Itoa(len(shares))+" mixes"
+	for _, by := range [...]struct {
+		count int
+		words string
+	}{{int(b.value("coats")), "coats"}, {len(cones), "cones"}, {len(finishes), "finishes"}} {
+		if by.count > 1 {
+			tiles = float64(tiles * float64(by.count))
+			words += " × " + strconv.Itoa(by.count) + " " + by.words
+		}
+	}
+	b.set("tiles", tiles)
+	b.weigh(shares)
+	b.headline("Cut {tiles} tiles: {}.", words)
+	b.legend(cones, finishes)
+}
+
+// shares gives each mix's percentages of the base: one of a line or a doubling,
+// three of a triaxial.
+func (b *bench) shares() [][]float64 {
+	points := int(b.value("points"))
+	var shares [][]float64
+	one := func(percents []float64) {
+		for _, p := range percents {
+			shares = append(shares, []float64{p})
+		}
+	}
+	switch b.word("kind") {
+	case "line":
+		b.need("low")
+		b.need("high")
+		if b.has("low") && b.has("high") && b.value("high") <= b.value("low") {
+			b.refuse("high", "The highest addition ({high}) has to be more than the lowest ({low}).")
+		}
+		one(tile.Line(b.value("low"), b.value("high"), points))
+	case "doubling":
+		b.unused("high", "The highest addition of a doubling follows by itself; what you gave was not used.")
+		one(b.doubling(points))
+	default:
+		b.unused("low", "A triaxial blends from 0 to 100 %; the lowest addition was not used.")
+		b.unused("high", "A triaxial blends from 0 to 100 %; the highest addition was not used.")
+		if count := tile.Count(points); count > mostMixes {
+			b.refuse("points", "A triaxial with {points} along a side has {} mixes, and at most {} can be planned at once.", strconv.Itoa(count), strconv.Itoa(mostMixes))
+			return nil
+		}
+		for _, s := range tile.Triaxial(points) {
+			shares = append(shares, s[:])
+		}
+	}
+	return shares
+}
+
+// doubling gives a doubling's percentages, or refuses it.
+func (b *bench) doubling(points int) []float64 {
+	b.need("low")
+	if b.has("low") && b.value("low") == 0 {
+		b.refuse("low", "Twice nothing is nothing: a doubling has to begin above 0, for example at 0.25 %.")
+	}
+	if b.refused() {
+		return nil
+	}
+	percents := tile.Doubling(b.value("low"), points)
+	for i, p := range percents {
+		if p > mostPercent {
+			b.refuse("points", "From {low} on, mix {} of the doubling would be more than {}. Give at most {} mixes.", strconv.Itoa(i+1), withUnit(b.text(mostPercent, 4), "%"), strconv.Itoa(i))
+			break
+		}
+	}
+	return percents
+}
+
+// need refuses an input that this kind of test cannot do without.
+func (b *bench) need(name string) {
+	if !b.has(name) {
+		b.refuse(name, missing(b.calculator.Input(name)))
+	}
+}
+
+// weigh adds a row for each mix, with its amounts as the scale can show them,
+// and says from which base on the scale is good enough.
+func (b *bench) weigh(shares [][]float64) {
+	base, step := b.value("base"), b.value("mass-resolution")
+	smallest, worst := 100.0, 0.0
+	for i, code := range tile.Codes(len(shares)) {
+		row := make([]any, len(b.calculator.Columns))
+		row[0] = code
+		first, off := 1, 0.0
+		if len(shares[i]) > 1 {
+			first = 3
+		}
+		for part, percent := range shares[i] {
+			mass := base * percent / 100
+			rounded := tile.Rounded(mass, step)
+			row[first+part], row[first+len(shares[i])+part] = percent, rounded
+			if e := tile.Error(mass, rounded); math.Abs(e) > math.Abs(off) {
+				off = e
+			}
+			if percent > 0 {
+				smallest = math.Min(smallest, percent)
+			}
+			if percent > 0 && rounded == 0 {
+				b.refuse("mass-resolution", "A scale with steps of {mass-resolution} cannot weigh {} of anything. Make larger mixes, or weigh on a finer scale.", withUnit(b.text(mass, 3), "g"))
+				return
+			}
+		}
+		row[len(row)-1] = off
+		worst = math.Max(worst, math.Abs(off))
+		b.row(row...)
+	}
+	b.set("smallest-safe-base", tile.SafeBase(smallest, step))
+	if worst > 1 {
+		b.note("On this scale some amounts are off by up to {}. Make mixes of {smallest-safe-base} of base or more, or weigh on a finer scale.", withUnit(b.text(worst, 2), "%"))
+	}
+}
+
+// checkCones refuses what is no cone: 022 to 01 are the cooler ones, 1 to 14
+// the hotter.
+func (b *bench) checkCones(cones []string) {
+	for _, cone := range cones {
+		digits, cool := letters.CutPrefix(cone, "0")
+		n, err := strconv.Atoi(digits)
+		if err != nil || n < 1 || digits[0] < '1' || digits[0] > '9' || cool && n > 22 || !cool && n > 14 {
+			b.refuse("cones", "“{}” is no cone. Cones go from 022 over 01 and 1 to 14, for example 06 6.", clip(cone))
+			return
+		}
+	}
+}
+
+// legend says what to scratch behind the code of the mix, where there is more
+// than one tile of it.
+func (b *bench) legend(cones, finishes []string) {
+	for _, list := range [...]struct {
+		word  string
+		names []string
+	}{{"cone", cones}, {"finish", finishes}} {
+		if len(list.names) < 2 {
+			continue
+		}
+		words := ""
+		for i, name := range list.names {
+			if i > 0 {
+				words += ", "
+			}
+			words += tile.Letters[i:i+1] + " for " + name
+		}
+		b.note("Behind the code scratch a letter for the {}: {}.", list.word, words)
+	}
+	if b.value("coats") > 1 {
+		b.note("Last of all scratch a stroke for each coat: from one stroke to {coats}.")
+	}
+	if b.word("kind") == "triaxial" {
+		b.note("Blend by dry weight. Spoons of wet slip are fair only when all three have the same specific gravity and equally heavy powders.")
+	}
+}
+
+// pieces gives the words of a list input one by one: parted by commas or
+// semicolons, or by another mark where there are none of these. What was
+// understood is written back with commas.
+func (b *bench) pieces(name, mark string) []string {
+	g, in := b.given(name), b.calculator.Input(name)
+	if g == nil {
+		return nil
+	}
+	text := letters.ReplaceAll(g.Text, ";", ",")
+	if !letters.Contains(text, ",") && mark != "" {
+		text = letters.ReplaceAll(text, mark, ",")
+	}
+	var list []string
+	for _, piece := range letters.Split(text, ",") {
+		piece = trim(piece)
+		if contains(list, piece) {
+			b.refuse(name, "“{}” stands here twice.", clip(piece))
+		}
+		if piece != "" {
+			list = append(list, piece)
+		}
+	}
+	if len(list) > in.Most {
+		b.refuse(name, "There are {} here, and at most {} can be planned at once.", strconv.Itoa(len(list)), strconv.Itoa(in.Most))
+	}
+	g.Text = letters.Join(list, ", ")
+	return list
+}

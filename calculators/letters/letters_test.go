@@ -1,0 +1,52 @@
+package letters
+
+import (
+	"slices"
+	"strings"
+	"testing"
+)
+
+// FuzzLetters compares every function with the one of the same name in
+// strings.
+func FuzzLetters(f *testing.F) {
+	f.Add("a,b;;c", ",", 3)
+	f.Add("1 745,5 g", "5", 0)
+	f.Add("", "", 1)
+	f.Add("é½x", "½", 2)
+	f.Fuzz(func(t *testing.T, s, sep string, n int) {
+		compare(t, "HasPrefix", HasPrefix(s, sep), strings.HasPrefix(s, sep))
+		compare(t, "HasSuffix", HasSuffix(s, sep), strings.HasSuffix(s, sep))
+		compare(t, "TrimPrefix", TrimPrefix(s, sep), strings.TrimPrefix(s, sep))
+		compare(t, "TrimSuffix", TrimSuffix(s, sep), strings.TrimSuffix(s, sep))
+		compare(t, "Index", Index(s, sep), strings.Index(s, sep))
+		compare(t, "Contains", Contains(s, sep), strings.Contains(s, sep))
+		if n >= 0 && n < 20 {
+			compare(t, "Repeat", Repeat(s, n), strings.Repeat(s, n))
+		}
+		if sep == "" {
+			return
+		}
+		compare(t, "IndexByte", IndexByte(s, sep[0]), strings.IndexByte(s, sep[0]))
+		compare(t, "LastIndexByte", LastIndexByte(s, sep[0]), strings.LastIndexByte(s, sep[0]))
+		compare(t, "Count", Count(s, sep), strings.Count(s, sep))
+		compare(t, "ReplaceAll", ReplaceAll(s, sep, "-"), strings.ReplaceAll(s, sep, "-"))
+		if got, want := Split(s, sep), strings.Split(s, sep); !slices.Equal(got, want) {
+			t.Errorf("Split(%q, %q) = %q, want %q", s, sep, got, want)
+		}
+		for _, c := range []byte(sep) {
+			if c >= 0x80 {
+				return
+			}
+		}
+		compare(t, "IndexAny", IndexAny(s, sep), strings.IndexAny(s, sep))
+		compare(t, "LastIndexAny", LastIndexAny(s, sep), strings.LastIndexAny(s, sep))
+		compare(t, "TrimLeft", TrimLeft(s, sep), strings.TrimLeft(s, sep))
+	})
+}
+
+func compare[T comparable](t *testing.T, name string, got, want T) {
+	t.Helper()
+	if got != want {
+		t.Errorf("%s: got %v, want %v", name, got, want)
+	}
+}

@@ -1,0 +1,46 @@
+package shrinkage
+
+import "math"
+
+// Mismatch gives by how many percent a slip ends too short (plus) or too long
+// (minus) for the pot it is on: the pot still shrinks by remaining (%) of its
+// present length, the slip by slip (%) of its own. Holds for percentages below
+// 100, in drying and firing; how the two cool is another matter. What is less
+// than the rounding of the sum counts as 0.
+func Mismatch(remaining, slip float64) float64 {
+	mismatch := float64(100 * ((1-remaining/100)/(1-slip/100) - 1))
+	if math.Abs(mismatch) < rounding {
+		return 0
+	}
+	return mismatch
+}
+
+// rounding is far more than the sum is rounded by, and far less than anybody
+// can measure, in %.
+const rounding = 1e-9
+
+// Fit says what a mismatch usually leads to.
+type Fit uint8
+
+// The fits, from a slip too long to one too short.
+const (
+	Lifts Fit = iota
+	Fits
+	Risks
+	Peels
+)
+
+// Judge names the fit of a mismatch (%). The bands are common practice, for a
+// thin coat: −1 to +4.5 usually fits, up to 6 is risky, over 6 peels, and under
+// −1 the slip is too long and may lift. The ends belong to the milder fit.
+func Judge(mismatch float64) Fit {
+	switch {
+	case mismatch < -1-rounding:
+		return Lifts
+	case mismatch <= 4.5+rounding:
+		return Fits
+	case mismatch <= 6+rounding:
+		return Risks
+	}
+	return Peels
+}

@@ -1,0 +1,212 @@
+package course
+
+import (
+	"fmt"
+	"maps"
+	"slices"
+	"strings"
+
+	"slipbook/generator/finding"
+)
+
+// The kinds of exception, as decoration.yaml writes them.
+const (
+	productKind = "product"
+	recipeKind  = "recipe"
+	bodyKind    = "body"
+	houseKind   = "house"
+)
+
+// readExceptions reads what differs from the table for a product, a recipe
+// card, a clay body or the whole house. It comes last: it checks against the
+// table and then puts the rules of the house into it.
+func (t *table) readExceptions(v value) {
+	ids, cells := unique{}, unique{}
+	for _, item := range v.list() {
+		f := item.fields("id", "kind", "name", "body", "words", "medium", "technique", "hides", "best", "states")
+		id := f.need("id", "id: gate-yellow")
+		e := Exception{ID: id.id(), Kind: f.need("kind", "kind: recipe").choice(productKind, recipeKind, bodyKind, houseKind)}
+		if !ids.add(id, e.ID) || e.Kind == "" || t.takenByMedium(&e, id) {
+			continue
+		}
+		e.refuseOthers(f)
+		t.readWhose(f, &e)
+		base := t.readAbout(f, &e)
+		e.On = readChanges(f, &e, base, cells)
+		e.readBest(f, base)
+		if e.Medium+e.Technique != "" && e.Name != "" {
+			t.Exceptions = append(t.Exceptions, e)
+		}
+	}
+	for _, e := range t.Exceptions {
+		if e.Kind == houseKind {
+			e.rule(t.Decoration)
+		}
+	}
+}
+
+// rule puts what a rule of the house says into the table.
+func (e *Exception) rule(d *Decoration) {
+	if m, there := d.FindMedium(e.Medium); there {
+		maps.Copy(m.On, e.On)
+	}
+	if q, there := d.FindTechnique(e.Technique); there {
+		maps.Copy(q.On, e.On)
+	}
+}
+
+// takenByMedium reports a product or recipe with the id of a medium: the
+// planner knows both by their ids.
+func (t *table) takenByMedium(e *Exception, id value) bool {
+	_, taken := t.media[e.ID]
+	if taken = taken && (e.Kind == productKind || e.Kind == recipeKind); taken {
+		id.report(finding.RepeatedName, fmt.Sprintf("`%s` is the id of a medium", e.ID), "Give the "+e.Kind+" an id of its own.")
+	}
+	return taken
+}
+
+// belongs says for each key that not every exception has, which kinds do.
+var belongs = []struct {
+	key   string
+	kinds []string
+}{
+	{"name", []string{productKind, recipeKind, houseKind}},
+	{"words", []string{productKind, recipeKind}},
+	{"body", []string{bodyKind}},
+	{"technique", []string{houseKind}},
+	{"hides", []string{productKind, recipeKind}},
+	{"best", []string{productKind, recipeKind}},
+}
+
+// refuseOthers reports keys that mean nothing for this kind of exception.
+func (e *Exception) refuseOthers(f fields) {
+	for _, b := range belongs {
+		if v := f.get(b.key); !v.absent() && !slices.Contains(b.kinds, e.Kind) {
+			v.report(finding.UnknownKey, fmt.Sprintf("an exception of the kind `%s` has no `%s`", e.Kind, b.key), "Take the key out, or change `kind`.")
+		}
+	}
+}
+
+// readWhose reads for what the exception holds.
+func (t *table) readWhose(f fields, e *Exception) {
+	switch e.Kind {
+	case productKind, recipeKind:
+		e.Name, e.Words = t.named(f, "name: Gate Yellow engobe")
+	case houseKind:
+		e.Name = f.need("name", "name: No dry carving").text()
+	case bodyKind:
+		v := f.need("body", "body: white-stoneware")
+		e.Body = v.text()
+		i := slices.IndexFunc(t.bodies, func(b Body) bool { return b.ID == e.Body })
+		if i >= 0 {
+			e.Name = t.bodies[i].Name
+			return
+		}
+		if e.Body != "" && t.bodiesKnown {
+			var ids []string
+			for _, b := range t.bodies {
+				ids = append(ids, b.ID)
+			}
+			v.report(finding.UnknownName, fmt.Sprintf("`%s` is not a clay body of course.yaml", e.Body), meant(e.Body, ids)+"Write the id of one of its `bodies`.")
+		}
+		e.Body = ""
+	}
+}
+
+// subject is what the table says of the medium or technique that an exception
+// is about.
+type subject struct {
+	on   map[string]Pair
+	best string
+}
+
+// readAbout reads the medium or technique that the exception is about.
+func (t *table) readAbout(f fields, e *Exception) subject {
+	medium, technique := f.get("medium"), f.get("technique")
+	if e.Kind == houseKind && !technique.absent() {
+		if !medium.absent() {
+			medium.report(finding.ValueForm, "a rule of the house is about a medium or about a technique, not both", "Make two rules of it.")
+		}
+		e.Technique = t.techniques.known(technique, "technique")
+		q, there := t.FindTechnique(e.Technique)
+		if !there {
+			return subject{}
+		}
+		return subject{q.On, q.Best}
+	}
+	e.Medium = t.media.known(f.need("medium", "medium: engobe"), "medium")
+	m, there := t.FindMedium(e.Medium)
+	if !there {
+		return subject{}
+	}
+	e.Hides = readHides(f, m.Kind) || m.Hides && f.get("hides").absent()
+	return subject{m.On, m.Best}
+}
+
+// readChanges reads the states that differ. An opaque glaze may differ in
+// nothing else. cells knows what earlier exceptions changed.
+func readChanges(f fields, e *Exception, about subject, cells unique) map[string]Pair {
+	v := f.get("states")
+	if v.absent() && f.get("hides").absent() {
+		v = f.need("states", "states: {bisque: {verdict: yes, reason: …}}")
+	}
+	on := map[string]Pair{}
+	states := v.fields(stateIDs...)
+	for _, id := range stateIDs {
+		cell := states.get(id)
+		if cell.absent() {
+			continue
+		}
+		p := readPair(cell.fields(pairKeys...))
+		if p.Verdict != "" && e.mayChange(id, p, about, cell, cells) {
+			on[id] = p
+		}
+	}
+	return on
+}
+
+// mayChange says whether an exception may say this of a state, and reports
+// what it may not: to allow what physics forbids, to forbid the house what is
+// liked best, or to say again what another has said.
+func (e *Exception) mayChange(state string, p Pair, about subject, cell value, cells unique) bool {
+	old := about.on[state]
+	switch {
+	case old.Verdict == Never && old.Rule == "physics" && p.Verdict != Never:
+		cell.report(finding.TablePhysics, fmt.Sprintf("`%s` allows what is never by physics", e.ID), "Take the state `"+state+"` out. The table's reason is: "+old.Reason)
+		return false
+	case e.Kind == houseKind && p.Verdict == Never && state == about.best:
+		cell.report(finding.TablePair, fmt.Sprintf("`%s` forbids `%s`, which `best` names", e.ID, state), "Name another state as `best` above, or allow this one.")
+		return false
+	case e.Kind == houseKind || e.Kind == bodyKind:
+		return cells.addCell(cell, e, state)
+	}
+	return true
+}
+
+// readBest reads the state that a product or recipe likes best, if that is not
+// the one of its medium.
+func (e *Exception) readBest(f fields, about subject) {
+	if e.Kind != productKind && e.Kind != recipeKind {
+		return
+	}
+	on := map[string]Pair{}
+	maps.Copy(on, about.on)
+	maps.Copy(on, e.On)
+	if e.Best = readBest(f.get("best"), on); e.Best == "" && f.get("best").absent() && on[about.best].Verdict == Never {
+		f.of.report(finding.TablePair, fmt.Sprintf("`%s` forbids `%s`, which its medium likes best", e.ID, about.best), "Write `best` with the state that this one likes best.")
+	}
+}
+
+// addCell is add for what exceptions change: the same for the same body, or
+// for the whole house, only once.
+func (u unique) addCell(v value, e *Exception, state string) bool {
+	key := strings.Join([]string{e.Kind, e.Body, e.Medium, e.Technique, state}, "/")
+	first, repeated := u[key]
+	if repeated {
+		line, _ := v.sheet.place(first.at())
+		v.report(finding.RepeatedName, fmt.Sprintf("line %d already says what holds for `%s` here", line, state), "Keep one of the two.")
+		return false
+	}
+	u[key] = v
+	return true
+}

@@ -1,0 +1,110 @@
+package course
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"go.yaml.in/yaml/v4"
+
+	"slipbook/generator/finding"
+)
+
+// readOvers reads what may lie on what while the lower one is not yet fired.
+// One entry may name several media below and above. Every pair that can come
+// about must be there, once: a pair that nobody thought of is not a yes.
+func (t *table) readOvers(f fields) {
+	v := f.get("over")
+	if v.absent() && f.of.isA(yaml.MappingNode) && len(t.below()) > 0 {
+		f.of.report(finding.TableOver, "`over` is missing", "Write a list that says which medium may lie on which while that one is not yet fired, with entries such as `{under: coloured-slip, above: [underglaze, glaze], verdict: yes, reason: …}`.")
+		return
+	}
+	seen := map[[2]string]value{}
+	for _, item := range v.list() {
+		f := item.fields(append([]string{"under", "above", "unless"}, pairKeys...)...)
+		o := Over{Pair: readPair(f)}
+		for _, technique := range f.get("unless").list() {
+			if id := t.techniques.known(technique, "technique"); id != "" {
+				o.Unless = append(o.Unless, id)
+			}
+		}
+		unders := t.layers(f.need("under", "under: coloured-slip"), false)
+		aboves := t.layers(f.need("above", "above: [underglaze, glaze]"), true)
+		for _, under := range unders {
+			for _, above := range aboves {
+				t.addOver(o, under, above, seen, item)
+			}
+		}
+	}
+	if v.isA(yaml.SequenceNode) {
+		t.missingOvers(v, seen)
+	}
+}
+
+// layer is a medium that an entry names.
+type layer struct {
+	id string
+	value
+}
+
+// layers reads the media below or above, one or a list.
+func (t *table) layers(v value, above bool) []layer {
+	items := []value{v}
+	if !v.isA(yaml.ScalarNode) {
+		items = v.list()
+	}
+	var layers []layer
+	for _, item := range items {
+		id := t.media.known(item, "medium")
+		m, there := t.FindMedium(id)
+		switch {
+		case !there:
+		case m.Kind == onGlazeKind:
+			item.report(finding.TableOver, fmt.Sprintf("`%s` goes on the fired glaze, where nothing unfired lies beneath it", id), "Take it out: its states and `heat` say all there is to say.")
+		case m.Kind == glazeKind && !above:
+			item.report(finding.TableOver, fmt.Sprintf("`%s` as the lower one is the state unfired-glaze", id), "Take it out: what may go on it, each medium says under `states`.")
+		default:
+			layers = append(layers, layer{id, item})
+		}
+	}
+	return layers
+}
+
+func (t *table) addOver(o Over, under, above layer, seen map[[2]string]value, item value) {
+	o.Under, o.Above = under.id, above.id
+	pair := [2]string{o.Under, o.Above}
+	if first, repeated := seen[pair]; repeated {
+		line, _ := item.sheet.place(first.at())
+		above.report(finding.TableOver, fmt.Sprintf("`%s` on `%s` is already in the entry of line %d", o.Above, o.Under, line), "Keep it in one of the two.")
+		return
+	}
+	seen[pair] = item
+	if o.Verdict != "" {
+		t.Overs = append(t.Overs, o)
+	}
+}
+
+// below lists the media that can lie beneath another while not yet fired.
+func (t *table) below() []Medium {
+	return slices.DeleteFunc(slices.Clone(t.Media), func(m Medium) bool {
+		return m.Kind == onGlazeKind || m.Kind == glazeKind || m.Kind == ""
+	})
+}
+
+// missingOvers reports, for each lower medium, those above it of which nothing
+// is said.
+func (t *table) missingOvers(v value, seen map[[2]string]value) {
+	for _, under := range t.below() {
+		var missing []string
+		for _, above := range t.Media {
+			_, there := seen[[2]string{under.ID, above.ID}]
+			if !there && above.Kind != onGlazeKind && above.Kind != "" {
+				missing = append(missing, above.ID)
+			}
+		}
+		if len(missing) > 0 {
+			v.report(finding.TableOver, fmt.Sprintf("nothing says whether these may lie on unfired `%s`: %s", under.ID, strings.Join(missing, ", ")),
+				"Add `{under: "+under.ID+", above: ["+strings.Join(missing, ", ")+"], verdict: …, reason: …}`, or name them in an entry that fits.")
+		}
+	}
+}
