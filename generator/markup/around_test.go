@@ -75,6 +75,9 @@ func (around) Block(_ *course.Page, b Block) ([]byte, []Problem) {
 	if b.Ask != nil {
 		fmt.Fprintf(&out, "%s %d", escape(b.Ask.Ask), len(b.Ask.Answers))
 	}
+	if b.Part != nil {
+		fmt.Fprintf(&out, "%s %s %s", escape(b.Part.Medium.ID), escape(b.Part.State.ID), escape(b.Part.Technique.ID))
+	}
 	fmt.Fprintf(&out, "\n%s</section>\n", b.HTML)
 	return out.Bytes(), problems
 }

@@ -16,11 +16,15 @@ const (
 	cautionBlock    = "caution"
 	calculatorBlock = "calculator"
 	questionBlock   = "question"
+	stagesBlock     = "stages"
 )
+
+// withYAML are the blocks whose body is YAML.
+var withYAML = []string{calculatorBlock, questionBlock, stagesBlock}
 
 // known lists what may stand after an opening fence, for a finding.
 func known() string {
-	return strings.Join(append([]string{cautionBlock, calculatorBlock, questionBlock}, languages...), ", ")
+	return strings.Join(slices.Concat([]string{cautionBlock}, withYAML, languages), ", ")
 }
 
 // makeSamples colours the code samples and prints all fences that are not one
@@ -36,7 +40,7 @@ func (p *page) makeSamples() {
 		}
 		kind := string(n.Language(p.Source))
 		switch {
-		case kind == calculatorBlock || kind == questionBlock:
+		case slices.Contains(withYAML, kind):
 			continue
 		case kind != "" && !slices.Contains(languages, kind):
 			p.find(n.Info.Segment.Start, finding.FenceKind, fmt.Sprintf("%q is neither a block of the handbook nor a known language", kind),
@@ -49,11 +53,11 @@ func (p *page) makeSamples() {
 	}
 }
 
-// makeBlocks reads calculators and questions and lets the theme print them.
+// makeBlocks reads the blocks with a body of YAML and lets the theme print them.
 func (p *page) makeBlocks() {
 	for _, n := range p.fences {
 		kind := string(n.Language(p.Source))
-		if kind != calculatorBlock && kind != questionBlock {
+		if !slices.Contains(withYAML, kind) {
 			continue
 		}
 		b := Block{
@@ -67,10 +71,13 @@ func (p *page) makeBlocks() {
 			continue
 		}
 		ok := false
-		if kind == calculatorBlock {
+		switch kind {
+		case calculatorBlock:
 			b.Fill, ok = p.calculator(&b, n)
-		} else {
+		case questionBlock:
 			b.Ask, ok = p.question(&b, n)
+		case stagesBlock:
+			b.Part, ok = p.stages(&b, n)
 		}
 		if !ok {
 			remove(n)
@@ -117,6 +124,8 @@ func (p *page) print(n ast.Node, b Block) {
 		p.doc.Cautions++
 	case questionBlock:
 		p.doc.Questions++
+	case stagesBlock:
+		p.doc.Stages = append(p.doc.Stages, *b.Part)
 	case calculatorBlock:
 		if !slices.Contains(p.doc.Calculators, b.Words) {
 			p.doc.Calculators = append(p.doc.Calculators, b.Words)
@@ -127,6 +136,15 @@ func (p *page) print(n ast.Node, b Block) {
 		p.find(f.Offset, f.Rule, f.Text, f.Do)
 	}
 	replace(n, html)
+}
+
+// noWords reports words after the name of a block that takes none.
+func (p *page) noWords(b *Block, do string) bool {
+	if b.Words == "" {
+		return true
+	}
+	p.find(b.Offset+len(b.Kind)+1, finding.BlockWords, fmt.Sprintf("words after “%s”", b.Kind), do)
+	return false
 }
 
 // infoOf gives a fence's info string.

@@ -70,6 +70,25 @@ func TestQuestionBlock(t *testing.T) {
 	}
 }
 
+func TestStagesBlock(t *testing.T) {
+	source := "> ```stages\n> technique: trailing # on slip\n> medium: \"coloured-slip\"\n> ```\n\n```stages\nstate: wet\n```\n"
+	at := func(s string) int { return strings.Index(source, s) }
+	want := []Block{
+		{Kind: "stages", Number: 1, Offset: at("stages"), Part: &Part{
+			Medium:    Name{"coloured-slip", at(`"coloured`)},
+			Technique: Name{"trailing", at("trailing")},
+		}},
+		{Kind: "stages", Number: 2, Offset: strings.LastIndex(source, "stages"), Part: &Part{State: Name{"wet", at("wet")}}},
+	}
+	if got := blocks(t, source); !reflect.DeepEqual(got, want) {
+		t.Errorf("got  %+v\nwant %+v", got, want)
+	}
+	d := read(t, source)
+	if !reflect.DeepEqual(d.Stages, []Part{*want[0].Part, *want[1].Part}) {
+		t.Errorf("the document keeps %+v", d.Stages)
+	}
+}
+
 func TestCautionBlock(t *testing.T) {
 	source := "````caution Dust in *air*\nSee [x], [y].\n\n[y]: ../../home.md\n\n```batch\nClay 5\n```\n\n- b[^n]\n````\n\n1. c\n\n   ~~~caution\n   d\n     e\n   ~~~\n\n[x]: ../wash/strength.md\n\n[^n]: Wet it.\n"
 	got := blocks(t, source)
@@ -122,6 +141,13 @@ func TestBodyFindings(t *testing.T) {
 		{"name that is a list", "```calculator x\n? [a]\n: 1\n```", "2:3 block-body: a name that is no plain word | " + yamlHelp},
 		{"value taken from elsewhere", "```calculator x\na: &b 1\nc: *b\n```", `3:4 block-body: "c" is one text, not a list or a group of names | Write it on one line, with quotes around it if it begins with a sign.`},
 		{"words after question", "```question Why?\n```", "1:13 block-words: words after “question” | Write them after “ask:” in the body."},
+		{"words after stages", "```stages slip\n```", "1:11 block-words: words after “stages” | Write what to show into the body, for example “medium: coloured-slip”."},
+		{"empty stages", "- ```stages\n  # nothing\n  ```", "1:6 block-body: a stages block without a body | " + stagesHelp},
+		{"stages that name nothing", "```stages\n{}\n```", "2:1 block-body: a stages block that names nothing | " + stagesHelp},
+		{"stages that are a list", "```stages\n- wet\n```", "2:1 block-body: here should stand what to show of the decoration table | " + yamlHelp},
+		{"unknown name in stages", "```stages\nmedium: a\nstaet: wet\n```", `3:1 block-body: a stages block has no "staet" | ` + stagesHelp},
+		{"two states", "```stages\nstate: [wet, bisque]\n```", `2:8 block-body: "state" is one text, not a list or a group of names | Write it on one line, with quotes around it if it begins with a sign.`},
+		{"state twice", "```stages\nstate: wet\nstate: bisque\n```", `3:1 block-body: "state" stands twice | Keep one of the two lines.`},
 		{"empty question", "```question\n```", "1:4 block-body: a question without a body | " + shape},
 		{"question that is text", "```question\nWhy\n```", "2:1 block-body: here should stand a question | " + yamlHelp},
 		{"unknown name", "```question\naks: Why?\nanswers: 3\n```", `2:1 block-body: a question has no "aks" | ` + shape + "\n3:10 block-body: “answers” is a list | Begin each answer with “- text:” on a line of its own."},

@@ -100,7 +100,7 @@ func TestFindings(t *testing.T) {
 
 		// Fences.
 		{"unknown word", "> ```recipe x\n> a\n> ```",
-			`1:6 fence-kind: "recipe" is neither a block of the handbook nor a known language | Known are caution, calculator, question, batch, yaml, markdown, shell, text; plain text needs no word.`},
+			`1:6 fence-kind: "recipe" is neither a block of the handbook nor a known language | Known are caution, calculator, question, stages, batch, yaml, markdown, shell, text; plain text needs no word.`},
 		{"words after a language", "```yaml title\n```", `1:9 block-words: words after the language "yaml" | Take them out; a sample has no heading.`},
 		{"fence never closed", "a\n\n> ```yaml\n> b: c\n\nd", "3:3 fence-end: this fence is never closed | " + sayFence},
 		{"caution never closed", "~~~caution A\nb\n\nc", "1:1 fence-end: this caution is never closed | " + sayFence},

@@ -17,6 +17,7 @@ func FuzzParse(f *testing.F) {
 		"````caution A\n[b](#c)\n\n```batch\n+ Clay 5 %\n```\n\n> d\ne\n````\n", "> ~~~caution\n>    a\n>\t b\n> ~~~\n", "- ```calculator slip-density\n  mass: 1 745 g\n  größe: \"1\n  ```\n",
 		"```question\nask: a\nanswers:\n- {text: b, because: c, right: true}\n- {text: d, because: e}\n```\n", "```yaml x\na: [b]\n", "![a](../../pictures/jar.svg \"b\")\n\nc ![d](../../pictures/bucket.png)", "[a](javascript:b) <data:c> [d](glossary:bisque) [e](../wash/strength.md#f)",
 		"\ufeffa\r\n\r\n```caution\r\nb\r\n```\r\n", "```caution\n```caution\n```calculator\n```\n", "\x00\xff[\xfe](\x80)\n```yaml\n\x01\n```", "\"'a' -- b...\" << c >>", ">>>>- > 1. a\n", "```\t caution\tx\n", "~~~calculator a\n\tb: c\n~~~\n",
+		"```stages\nmedium: coloured-slip\nstate: leather-hard\ntechnique: <b>\n```\n", "> - ```stages x\n>   state: [a]\n", "~~~stages\nmedium:\nway: x\n~~~\n",
 	} {
 		f.Add([]byte(seed))
 	}

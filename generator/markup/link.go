@@ -5,6 +5,7 @@ import (
 	"net/url"
 	"path"
 	"regexp"
+	"slices"
 	"strings"
 
 	"github.com/yuin/goldmark/ast"
@@ -88,6 +89,9 @@ func (p *page) address(at int, written string) (address string, outside bool) {
 		made, ok := p.around.Made(m[1], id)
 		if !ok {
 			return bad(fmt.Sprintf("link to %q: there is no such %s", written, madeName[m[1]]), madeHelp[m[1]])
+		}
+		if !slices.Contains(p.doc.Made, written) {
+			p.doc.Made = append(p.doc.Made, written)
 		}
 		return relative(p.Address, made), false
 	case m != nil:

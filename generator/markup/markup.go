@@ -37,13 +37,14 @@ type Surroundings interface {
 
 // Block is one of the handbook's own fenced blocks, its body already read.
 type Block struct {
-	Kind   string    // "caution", "calculator" or "question"
+	Kind   string    // "caution", "calculator", "question" or "stages"
 	Words  string    // the rest of the info string after Kind
 	Offset int       // of the info string in the page's source
 	Number int       // 1 for the first block of its kind on the page
 	HTML   []byte    // caution: the body, rendered
 	Fill   []Setting // calculator: the inputs filled in, in the order written
 	Ask    *Question // question
+	Part   *Part     // stages
 }
 
 // Setting is one "input: value" line of a calculator block.
@@ -65,6 +66,18 @@ type Choice struct {
 	Because string
 }
 
+// Part is what a stages block shows of the decoration table. At least one of
+// the three is named.
+type Part struct {
+	Medium, State, Technique Name
+}
+
+// Name is an id with the place where it was written; empty where none was.
+type Name struct {
+	ID     string
+	Offset int
+}
+
 // Problem is something wrong at an offset of a page's source.
 type Problem struct {
 	Offset int
@@ -79,6 +92,8 @@ type Document struct {
 	HTML        []byte
 	Headings    []Heading
 	Links       []Link   // to other pages of the handbook, in order
+	Made        []string // "state:bisque": what the page links to that no Markdown file holds, in order, once each
+	Stages      []Part   // what the stages blocks show, in order
 	Calculators []string // names of the calculators on the page, in order, once each
 	Questions   int
 	Cautions    int

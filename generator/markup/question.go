@@ -5,8 +5,6 @@ import (
 
 	"github.com/yuin/goldmark/ast"
 	"go.yaml.in/yaml/v4"
-
-	"slipbook/generator/finding"
 )
 
 // questionHelp shows what a question looks like.
@@ -14,8 +12,7 @@ const questionHelp = "A question has “ask:” and “answers:”, each answer 
 
 // question reads a self-check question.
 func (p *page) question(b *Block, n *ast.FencedCodeBlock) (*Question, bool) {
-	if b.Words != "" {
-		p.find(b.Offset+len(questionBlock)+1, finding.BlockWords, "words after “question”", "Write them after “ask:” in the body.")
+	if !p.noWords(b, "Write them after “ask:” in the body.") {
 		return nil, false
 	}
 	in, ok := p.readBody(n)

@@ -9,10 +9,14 @@ const (
 	glossaryAddress    = "glossary.html"
 	notFoundAddress    = "404.html"
 	calculatorsAddress = "calculators/index.html"
+	chartAddress       = "chart.html"
 )
 
 // stateAddress is where the page of a clay state is published.
 func stateAddress(id string) string { return "states/" + id + ".html" }
+
+// mediumAddress is where the page of a medium is published.
+func mediumAddress(id string) string { return "media/" + id + ".html" }
 
 // calculatorAddress is where the page of a calculator is published.
 func calculatorAddress(name string) string { return "calculators/" + name + ".html" }

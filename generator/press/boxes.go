@@ -29,11 +29,15 @@ type boxView struct {
 	Default string // as typed, in the course's style
 	Group   string
 	Side    string
-	List    bool
-	Most    int        // of a list: how many boxes it may have
+	List    bool       // of numbers: a box each
+	Most    int        // of a list, and of layers: how many it may have
+	Step    string     // what − and + change it by, where that is no matter of how it was typed
 	Unit    string     // the only unit; empty for none and for several
 	Units   []unitView // to choose from; empty unless several
 	Values  []valueView
+	Choices []optionView // instead of numbers: one of these
+	Words   bool         // instead of numbers: words
+	Layers  *layersView  // of words that name layers: what to choose them from
 }
 
 // unitView is one unit of a chooser.
@@ -96,14 +100,19 @@ func (p *Press) box(c *catalog.Calculator, in *catalog.Input, filled, id string)
 		Label: in.Label,
 		Help:  in.Help,
 		Still: quoted(in.Label),
-		List:  in.List,
+		List:  in.List && !in.Words,
 		Group: in.Group,
+		Step:  stepOf(in),
 	}
 	if in.Group == "" {
-		b.Default = p.written(in.Default)
+		b.Default = p.defaultOf(in)
 	} else {
 		b.Side = sideOf(in)
 		b.Still = alternatives(c, in)
+	}
+	if inWords(in) {
+		p.wordBox(&b, c, in, filled)
+		return b
 	}
 	texts := []string{b.Default}
 	if in.List {
@@ -156,6 +165,27 @@ func alternatives(c *catalog.Calculator, of *catalog.Input) string {
 		labels = append(labels, quoted(in.Label))
 	}
 	return strings.Join(labels, " / ")
+}
+
+// defaultOf gives an input's default as it stands in its box: a number in the
+// course's style, words and choices as they are.
+func (p *Press) defaultOf(in *catalog.Input) string {
+	if inWords(in) {
+		return in.Default
+	}
+	return p.written(in.Default)
+}
+
+// stepOf is what one press of − or + changes an input by. Most follow what was
+// typed; a specific gravity lives in its hundredths, people in whole ones.
+func stepOf(in *catalog.Input) string {
+	switch {
+	case in.Whole:
+		return "1"
+	case in.Kind == quantity.Gravity:
+		return "0.01"
+	}
+	return ""
 }
 
 func quoted(text string) string { return "“" + text + "”" }

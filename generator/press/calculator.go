@@ -26,7 +26,9 @@ type calculatorView struct {
 
 	First, More []choiceView // boxes in sight at once, and behind "more"
 	Main, Aside []outputView // answers in sight, and behind "other scales"
-	Columns     []catalog.Column
+	Columns     []columnView
+	Steps       bool   // its rows are the steps of a plan
+	Sheet       string // outputs in the order of weighing; empty when nothing is weighed
 
 	Standing template.HTML // what no lesson changes: example, formulas, table
 }
@@ -46,7 +48,28 @@ type place struct {
 }
 
 // outputView is the place of one answer.
-type outputView struct{ Name, Label, Unit string }
+type outputView struct {
+	Name, Label, Unit string
+	Words             bool // holds words, not a number
+}
+
+// columnView is the heading of one column of rows.
+type columnView struct {
+	Name, Label, Unit string
+	Words             bool // holds words, not numbers
+}
+
+// planName is the calculator whose rows are steps to do one after the other.
+const planName = "stage-plan"
+
+// weighing names the calculators that lead to the scale, for the mixing sheet,
+// with what is weighed in the order in which it goes into the bucket: water
+// first, so that powder falls into it and does not rise. An answer with rows
+// has its own order.
+var weighing = map[string]string{
+	"slip-batch": "water-to-add clay-to-weigh stain-mass",
+	"wash-mix":   "water stain-mass flux-mass",
+}
 
 // formulaView is one formula with its letters explained.
 type formulaView struct {
@@ -78,10 +101,12 @@ func (p *Press) calculatorView(c *catalog.Calculator, fill []markup.Setting, num
 		Name:     c.Name,
 		Title:    c.Title,
 		Purpose:  c.Purpose,
-		Settings: p.settings.Encode(),
+		Settings: catalog.Settings{Style: p.settings.Style}.Encode(),
 		Cautions: c.Cautions,
 		Notes:    c.Notes,
-		Columns:  withUnits(c.Columns),
+		Columns:  columns(c),
+		Steps:    c.Name == planName,
+		Sheet:    weighing[c.Name],
 		Standing: standing,
 	}
 	v.First, v.More = p.choices(c, fill, v.ID)
@@ -184,7 +209,7 @@ func unknownInput(c *catalog.Calculator, f markup.Setting) markup.Problem {
 // outputs parts the places of the answers into those in sight and the others.
 func outputs(c *catalog.Calculator) (inSight, aside []outputView) {
 	for _, o := range c.Outputs {
-		v := outputView{o.Name, o.Label, shownUnit(o.Unit)}
+		v := outputView{o.Name, o.Label, shownUnit(o.Unit), o.Text}
 		if o.Aside {
 			aside = append(aside, v)
 		} else {
@@ -202,14 +227,15 @@ func shownUnit(unit string) string {
 	return unit
 }
 
-// withUnits puts the units of columns into their headings.
-func withUnits(columns []catalog.Column) []catalog.Column {
-	headed := make([]catalog.Column, len(columns))
-	for i, c := range columns {
-		if unit := shownUnit(c.Unit); unit != "" {
-			c.Label += ", " + unit
+// columns are the headings of a calculator's rows, with their units.
+func columns(c *catalog.Calculator) []columnView {
+	headed := make([]columnView, len(c.Columns))
+	for i, column := range c.Columns {
+		v := columnView{Name: column.Name, Label: column.Label, Unit: shownUnit(column.Unit), Words: column.Text}
+		if v.Unit != "" {
+			v.Label += ", " + v.Unit
 		}
-		headed[i] = c
+		headed[i] = v
 	}
 	return headed
 }

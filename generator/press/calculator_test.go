@@ -2,6 +2,7 @@ package press
 
 import (
 	"bytes"
+	"os"
 	"strings"
 	"testing"
 
@@ -14,14 +15,16 @@ import (
 	"slipbook/themes"
 )
 
-// calculatorPress is a press with the real theme and an empty course.
+// calculatorPress is a press with the real theme and a course that has nothing
+// but the demo course's decoration table.
 func calculatorPress(t *testing.T, decimal byte) *Press {
 	t.Helper()
 	theme, err := themes.Open("studio")
 	if err != nil {
 		t.Fatal(err)
 	}
-	p, err := New(&course.Course{Language: "en-GB", Decimal: decimal, Measures: "metric"}, theme)
+	demo, _ := course.Load(os.DirFS("../../content"))
+	p, err := New(&course.Course{Language: "en-GB", Decimal: decimal, Measures: "metric", Decoration: demo.Decoration}, theme)
 	if err != nil {
 		t.Fatal(err)
 	}

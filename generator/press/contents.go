@@ -1,11 +1,12 @@
 package press
 
 // contentsView is the list of everything: units with their lessons, states,
-// calculators.
+// media, calculators.
 type contentsView struct {
 	Shell       shell
 	Units       []unitEntry
 	States      []link
+	Media       []link
 	Calculators []link
 }
 
@@ -25,6 +26,7 @@ func (i *impression) contentsSheet() sheet {
 			}),
 			Units:       i.unitEntries(contentsAddress),
 			States:      i.stateLinks(contentsAddress),
+			Media:       i.mediumLinks(contentsAddress),
 			Calculators: calculatorLinks(contentsAddress),
 		}, nil
 	}}

@@ -2,6 +2,7 @@ package press
 
 import (
 	"html/template"
+	"slices"
 
 	"slipbook/generator/course"
 )
@@ -44,6 +45,7 @@ func (i *impression) homeSheets() []sheet {
 			description: i.course.Description,
 			head:        page.Head,
 			desk:        i.hasCalculator(page),
+			plan:        i.hasPlan(page),
 		}
 		v := homeView{Shell: i.shell(a), Body: i.body(page), Units: i.unitEntries(page.Address)}
 		v.Large, v.Shell.Strip = v.Shell.Strip, nil
@@ -66,6 +68,12 @@ func (i *impression) body(page *course.Page) template.HTML {
 func (i *impression) hasCalculator(page *course.Page) bool {
 	d := i.documents[page]
 	return d != nil && len(d.Calculators) > 0
+}
+
+// hasPlan says whether the calculator that plans is one of them.
+func (i *impression) hasPlan(page *course.Page) bool {
+	d := i.documents[page]
+	return d != nil && slices.Contains(d.Calculators, planName)
 }
 
 // unitEntries lists the units with their lessons, for the page at from.

@@ -18,6 +18,7 @@ import (
 type impression struct {
 	*Press
 	bundle    *assets.Bundle
+	wrapped   assets.Parcel  // the decoration table for pages with a plan; empty without a table
 	order     []*course.Page // every hand-written page, in reading order
 	place     map[*course.Page]int
 	documents map[*course.Page]*markup.Document

@@ -15,7 +15,7 @@ type lessonView struct {
 	Teaches       []string
 	Time          course.Duration
 	Needs         []string
-	Medium        link // to the medium's place on the page of the state it is best in
+	Medium        link // to the medium's own page
 	BestState     string
 	Technique     string
 	Body          template.HTML
@@ -57,7 +57,7 @@ func (i *impression) lesson(u *course.Unit, n int) lessonView {
 		if best, ok := i.table.FindState(m.Best); ok {
 			v.BestState = best.Name
 		}
-		v.Medium = link{Title: m.Name, Address: relative(page.Address, stateAddress(m.Best)+"#"+m.ID)}
+		v.Medium = link{Title: m.Name, Address: relative(page.Address, mediumAddress(m.ID))}
 	}
 	return v
 }

@@ -76,6 +76,8 @@ func New(c *course.Course, theme fs.FS) (*Press, error) {
 	}
 	if p.table = c.Decoration; p.table == nil {
 		p.table = &course.Decoration{}
+	} else {
+		p.settings.Table = c.Decoration.Table()
 	}
 	return p, p.readTheme(theme)
 }
@@ -84,15 +86,31 @@ func New(c *course.Course, theme fs.FS) (*Press, error) {
 // bytes, whatever the number of workers.
 func (p *Press) Print(r *proof.Reading, b *assets.Bundle) (Edition, error) {
 	i := newImpression(p, r, b)
+	table, err := i.wrapTable()
+	if err != nil {
+		return nil, err
+	}
 	sheets := i.homeSheets()
 	sheets = append(sheets, i.unitSheets()...)
 	sheets = append(sheets, i.lessonSheets()...)
+	sheets = append(sheets, i.chartSheets()...)
 	sheets = append(sheets, i.stateSheets()...)
+	sheets = append(sheets, i.mediumSheets()...)
 	sheets = append(sheets, i.calculatorSheets()...)
 	sheets = append(sheets, i.glossarySheet(), i.contentsSheet(), i.notFoundSheet())
 	pages, err := i.printAll(sheets)
 	if err != nil {
 		return nil, err
 	}
-	return bind(sheets, pages, b.Files, i.shownPictures())
+	return bind(sheets, pages, b.Files, i.shownPictures(), table)
+}
+
+// wrapTable wraps the course's decoration table for the pages that plan, and
+// gives its files by address.
+func (i *impression) wrapTable() (files map[string][]byte, err error) {
+	if i.settings.Table == nil {
+		return nil, nil
+	}
+	i.wrapped, files, err = assets.Wrap("table", []byte(i.settings.Table.Encode()))
+	return files, err
 }

@@ -33,6 +33,7 @@ type shell struct {
 	Strip       *strip       // not on pages that show the states in another way
 
 	Home, Contents, Calculators, Glossary string
+	Chart                                 string // empty while the course has no table
 }
 
 // about is what a page says of itself to its shell.
@@ -42,6 +43,7 @@ type about struct {
 	medium                            string      // whose verdicts the strip shows
 	state                             string      // which state the page is about
 	desk                              bool        // whether a calculator is on the page
+	plan                              bool        // whether the calculator that plans is on it
 }
 
 // shell makes the shell of a page.
@@ -67,14 +69,32 @@ func (i *impression) shell(a about) shell {
 		Calculators: at(calculatorsAddress),
 		Glossary:    at(glossaryAddress),
 	}
+	if len(i.table.States) > 0 {
+		s.Chart = at(chartAddress)
+	}
 	if a.desk {
-		s.Desk = &assets.Desk{
-			Script:  at(i.bundle.Desk.Script),
-			Engine:  at(i.bundle.Desk.Engine),
-			Carried: at(i.bundle.Desk.Carried),
-		}
+		s.Desk = i.desk(a)
 	}
 	return s
+}
+
+// desk gives the addresses that a page with calculators loads from.
+func (i *impression) desk(a about) *assets.Desk {
+	at := func(to string) string { return relative(a.address, to) }
+	d := &assets.Desk{
+		Script:     at(i.bundle.Desk.Script),
+		Bench:      at(i.bundle.Desk.Bench),
+		BenchStyle: at(i.bundle.Desk.BenchStyle),
+		Engine:     at(i.bundle.Desk.Engine),
+		Carried:    at(i.bundle.Desk.Carried),
+	}
+	if a.plan && i.bundle.Desk.Planner != "" {
+		d.Script = at(i.bundle.Desk.Planner)
+	}
+	if a.plan {
+		d.Table = assets.Parcel{Packed: at(i.wrapped.Packed), Carried: at(i.wrapped.Carried)}
+	}
+	return d
 }
 
 // policy is the Content-Security-Policy of a page: everything comes from the

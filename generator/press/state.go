@@ -1,13 +1,18 @@
 package press
 
 import (
+	"fmt"
 	"html/template"
+	"slices"
 
+	"slipbook/calculators/catalog"
 	"slipbook/generator/course"
+	"slipbook/generator/markup"
 )
 
-// stateView is the page of a clay state: how to tell it, and what the table
-// allows on it now.
+// stateView is the page of a clay state: how to tell it, what the table allows
+// on it now and how it may be worked, what to do next, and which lessons teach
+// it.
 type stateView struct {
 	Shell      shell
 	Number, Of int // state 2 of 6
@@ -15,9 +20,21 @@ type stateView struct {
 	Short      string
 	Tell       string
 	Between    string // what to do between this state and the next; may be empty
+	Neighbours []neighbour
 	Groups     []group
-	Before     *link // the state before; nil for the first
-	Next       *link // the state after; nil for the last
+	Ways       []fate
+	Next       []step
+	Plan       any // the planner, this state filled in; nil while there is none
+	Lessons    []link
+	Bench      struct{ Before, Next *link } // the states before and after; nil where there is none
+}
+
+// neighbour is the state before or after, for whoever doubts which it is.
+type neighbour struct {
+	State   link
+	Drawing template.HTML
+	Tell    string
+	Between string // what to do in between
 }
 
 // group is the media that share a verdict in a state.
@@ -27,13 +44,11 @@ type group struct {
 	Media   []fate
 }
 
-// fate is what becomes of a medium in a state.
-type fate struct {
-	ID, Name, About       string
+// step is something to do with the pot that puts nothing on it.
+type step struct {
+	Name                  string
+	To                    link
 	Reason, Fault, Remedy string
-	Best                  bool  // this is the state preferred for it
-	Instead               *link // the preferred state, when it is another
-	Never, House          bool  // cannot go on; and that by a house rule, not by physics
 }
 
 // verdicts are the groups of a state page in their order, with the keys of
@@ -64,24 +79,58 @@ func (i *impression) statePage(n int) (any, error) {
 	if err != nil {
 		return nil, err
 	}
-	return stateView{
+	plan, err := i.plan(s)
+	if err != nil {
+		return nil, err
+	}
+	v := stateView{
 		Shell: i.shell(about{
 			kind:        "state",
 			address:     stateAddress(s.ID),
 			title:       s.Name,
 			description: description,
 			state:       s.ID,
+			desk:        plan != nil,
+			plan:        plan != nil,
 		}),
-		Number:  n + 1,
-		Of:      len(i.table.States),
-		Drawing: i.icons["state-"+s.ID],
-		Short:   s.Short,
-		Tell:    s.Tell,
-		Between: s.Between,
-		Groups:  i.groups(s),
-		Before:  i.stateLink(n, n-1),
-		Next:    i.stateLink(n, n+1),
-	}, nil
+		Number:     n + 1,
+		Of:         len(i.table.States),
+		Drawing:    i.icons["state-"+s.ID],
+		Short:      s.Short,
+		Tell:       s.Tell,
+		Between:    s.Between,
+		Neighbours: i.neighbours(n),
+		Groups:     i.groups(s),
+		Ways:       i.ways(s),
+		Next:       i.steps(s),
+		Plan:       plan,
+		Lessons:    i.lessonsWhere(stateAddress(s.ID), func(d *markup.Document) bool { return i.teaches(d, s.ID) }),
+	}
+	v.Bench.Before, v.Bench.Next = i.stateLink(n, n-1), i.stateLink(n, n+1)
+	return v, nil
+}
+
+// plan is the planner with a state filled in, or nil while the catalog has no
+// planner.
+func (i *impression) plan(s course.State) (any, error) {
+	c := catalog.Find(planName)
+	if c == nil {
+		return nil, nil
+	}
+	view, problems := i.calculatorView(c, []markup.Setting{{Name: "state", Value: s.ID}}, 1)
+	if len(problems) > 0 {
+		return nil, fmt.Errorf("calculator %s: %s", c.Name, problems[0].Text)
+	}
+	return view, nil
+}
+
+// teaches says whether a lesson is about something that may go on in a state,
+// or speaks of the state.
+func (i *impression) teaches(d *markup.Document, state string) bool {
+	if m, ok := i.table.FindMedium(d.Page.Head.Medium); ok && m.On[state].Verdict != course.Never {
+		return true
+	}
+	return speaksOf(d, state)
 }
 
 // stateLink links the page of one state to another's, by their numbers.
@@ -91,6 +140,19 @@ func (i *impression) stateLink(from, to int) *link {
 	}
 	s := i.table.States[to]
 	return &link{s.Name, relative(stateAddress(i.table.States[from].ID), stateAddress(s.ID)), s.Short}
+}
+
+// neighbours tells the signs of the states before and after the n-th.
+func (i *impression) neighbours(n int) []neighbour {
+	var all []neighbour
+	for _, to := range []int{n - 1, n + 1} {
+		if l := i.stateLink(n, to); l != nil {
+			s := i.table.States[to]
+			between := i.table.States[min(n, to)].Between
+			all = append(all, neighbour{*l, i.icons["state-"+s.ID], s.Tell, between})
+		}
+	}
+	return all
 }
 
 // groups sorts the media by their verdict in a state; within a group those
@@ -104,7 +166,7 @@ func (i *impression) groups(s course.State) []group {
 			if m.On[s.ID].Verdict != v.verdict {
 				continue
 			}
-			if f := i.fate(m, s); f.Best {
+			if f := i.fate(m, s, stateAddress(s.ID)); f.Best {
 				g.Media = append(g.Media, f)
 			} else {
 				others = append(others, f)
@@ -117,18 +179,86 @@ func (i *impression) groups(s course.State) []group {
 	return groups
 }
 
-// fate looks up a medium in a state.
-func (i *impression) fate(m course.Medium, s course.State) fate {
-	pair := m.On[s.ID]
+// fate looks up a medium in a state, for the page at from.
+func (i *impression) fate(m course.Medium, s course.State, from string) fate {
 	f := fate{
-		ID: m.ID, Name: m.Name, About: m.About,
-		Reason: pair.Reason, Fault: pair.Fault, Remedy: pair.Remedy,
-		Best:  m.Best == s.ID,
-		Never: pair.Verdict == course.Never,
-		House: pair.Rule == "house",
+		ID: m.ID, Name: m.Name, Address: relative(from, mediumAddress(m.ID)),
+		Best:       m.Best == s.ID,
+		Pair:       m.On[s.ID],
+		Exceptions: i.exceptions(m.ID, "", s.ID),
 	}
-	if best, ok := i.table.FindState(m.Best); ok && !f.Best {
-		f.Instead = &link{Title: best.Name, Address: relative(stateAddress(s.ID), stateAddress(best.ID)+"#"+m.ID)}
+	f.Instead, f.InsteadKey = i.preferred(m.Best, s, m.ID, from)
+	if f.Verdict == course.Never {
+		f.Same = i.lookAlikes(m, s, from)
 	}
 	return f
+}
+
+// preferred links to the state in which a medium or technique is best, when
+// that is another than s, with the key of the words before the link: clay only
+// dries, so a state that is past does not come back.
+func (i *impression) preferred(best string, s course.State, place, from string) (*link, string) {
+	b, ok := i.table.FindState(best)
+	if !ok || b.ID == s.ID {
+		return nil, ""
+	}
+	key := "instead-later"
+	if i.rank(b.ID) < i.rank(s.ID) {
+		key = "instead-earlier"
+	}
+	return &link{Title: b.Name, Address: relative(from, stateAddress(b.ID)+"#"+place)}, key
+}
+
+// rank is a state's number in the table.
+func (i *impression) rank(id string) int {
+	return slices.IndexFunc(i.table.States, func(s course.State) bool { return s.ID == id })
+}
+
+// lookAlikes lists the media of the same look that may go on in a state.
+func (i *impression) lookAlikes(m course.Medium, s course.State, from string) []link {
+	var links []link
+	for _, other := range i.table.Media {
+		if other.ID != m.ID && m.Look != "" && other.Look == m.Look && other.On[s.ID].Verdict == course.Yes {
+			links = append(links, link{Title: other.Name, Address: relative(from, stateAddress(s.ID)+"#"+other.ID)})
+		}
+	}
+	return links
+}
+
+// ways sorts the techniques by their verdict in a state, then in the table's
+// order.
+func (i *impression) ways(s course.State) []fate {
+	var ways []fate
+	for _, v := range verdicts {
+		for _, t := range i.table.Techniques {
+			if t.On[s.ID].Verdict != v.verdict {
+				continue
+			}
+			f := fate{
+				ID: wayID(t), Name: t.Name, Word: v.verdict,
+				Best:       t.Best == s.ID,
+				Pair:       t.On[s.ID],
+				Exceptions: i.exceptions("", t.ID, s.ID),
+			}
+			f.Instead, f.InsteadKey = i.preferred(t.Best, s, wayID(t), stateAddress(s.ID))
+			ways = append(ways, f)
+		}
+	}
+	return ways
+}
+
+// steps lists what may be done next with a pot in a state.
+func (i *impression) steps(s course.State) []step {
+	var steps []step
+	for _, t := range i.table.Transitions {
+		to, ok := i.table.FindState(t.To)
+		if t.From != s.ID || !ok {
+			continue
+		}
+		steps = append(steps, step{
+			Name: t.Name, To: link{to.Name, relative(stateAddress(s.ID), stateAddress(to.ID)), to.Short},
+			Reason: t.Reason, Fault: t.Fault, Remedy: t.Remedy,
+		})
+	}
+	return steps
 }

@@ -10,6 +10,7 @@ import (
 // order a pot passes through them, each a link to what can be done with it.
 type strip struct {
 	Medium string // name of the page's medium; empty = no verdicts
+	Chart  string // address of the whole table
 	Marks  []mark
 }
 
@@ -38,7 +39,7 @@ func (i *impression) strip(a about) *strip {
 		return nil
 	}
 	medium, named := i.table.FindMedium(a.medium)
-	s := &strip{}
+	s := &strip{Chart: relative(a.address, chartAddress)}
 	if named {
 		s.Medium = medium.Name
 	}

@@ -28,7 +28,7 @@ func TestStrip(t *testing.T) {
 				t.Errorf("label %q, want %q", got, c.label)
 			}
 			var said []string
-			for _, a := range elements(strips[0], called("a")) {
+			for _, a := range elements(elements(strips[0], called("ol"))[0], called("a")) {
 				said = append(said, text(a))
 			}
 			if !slices.Equal(said, c.want) {

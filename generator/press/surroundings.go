@@ -67,7 +67,7 @@ func unknownCalculator(b markup.Block) markup.Problem {
 	}
 }
 
-// Block renders a caution, a question or a calculator for a page.
+// Block renders one of the handbook's own blocks for a page.
 func (p *Press) Block(page *course.Page, b markup.Block) (html []byte, problems []markup.Problem) {
 	var view any
 	switch b.Kind {
@@ -75,6 +75,10 @@ func (p *Press) Block(page *course.Page, b markup.Block) (html []byte, problems 
 		view = cautionView{b.Number, b.Words, template.HTML(b.HTML)}
 	case "question":
 		view = questionView{b.Number, b.Ask.Ask, b.Ask.Answers}
+	case "stages":
+		if view, problems = p.stages(page, b); len(problems) > 0 {
+			return nil, problems
+		}
 	case "calculator":
 		c := catalog.Find(b.Words)
 		if c == nil {

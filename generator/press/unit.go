@@ -49,5 +49,6 @@ func (i *impression) aboutPage(kind string, page *course.Page) about {
 		head:        page.Head,
 		medium:      page.Head.Medium,
 		desk:        i.hasCalculator(page),
+		plan:        i.hasPlan(page),
 	}
 }

@@ -2,6 +2,7 @@ package press
 
 import (
 	"html/template"
+	"slices"
 	"strings"
 
 	"slipbook/calculators/catalog"
@@ -15,6 +16,7 @@ type exampleView struct {
 	Headline string
 	Found    []pairView
 	Rows     *tableView // nil when the answer has none
+	Steps    []stepView // of a plan, instead of rows
 	Drawing  template.HTML
 	Link     string // fills the form with the example
 }
@@ -52,7 +54,12 @@ func (p *Press) example(c *catalog.Calculator, id string) exampleView {
 	var filled []catalog.Setting
 	for _, g := range c.Example.Given {
 		in := c.Input(g.Name)
-		texts := pieces(g.Text, in.List)
+		if inWords(in) {
+			v.Given = append(v.Given, pairView{in.Label, chosenLabel(in, g.Text)})
+			filled = append(filled, g)
+			continue
+		}
+		texts := pieces(g.Text, in.List && !in.Words)
 		unit := takeUnits(texts, in.Kind)
 		v.Given = append(v.Given, pairView{in.Label, readAs(g.Text, unit, in.Kind)})
 		for _, text := range texts {
@@ -67,7 +74,9 @@ func (p *Press) example(c *catalog.Calculator, id string) exampleView {
 			v.Found = append(v.Found, pairView{o.Label, withUnit(r.Text, r.Unit)})
 		}
 	}
-	if len(answer.Rows) > 0 {
+	if c.Name == planName {
+		v.Steps = steps(answer)
+	} else if len(answer.Rows) > 0 {
 		v.Rows = answerTable(c, answer)
 	}
 	v.Link = "?" + catalog.Request(c.Name, filled) + "#" + id
@@ -91,11 +100,14 @@ func withUnit(text, unit string) string {
 	return text + "\u00a0" + unit
 }
 
-// answerTable is the rows of an answer.
+// answerTable is the rows of an answer, without the columns that it has no use
+// for.
 func answerTable(c *catalog.Calculator, answer *catalog.Answer) *tableView {
 	t := &tableView{}
-	for _, column := range withUnits(c.Columns) {
-		t.Head = append(t.Head, column.Label)
+	for _, column := range columns(c) {
+		if slices.ContainsFunc(answer.Rows[0], func(cell catalog.Cell) bool { return cell.Column == column.Name }) {
+			t.Head = append(t.Head, column.Label)
+		}
 	}
 	for _, row := range answer.Rows {
 		var texts []string

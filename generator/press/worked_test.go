@@ -44,7 +44,7 @@ func TestExampleIsTheCatalogsAnswer(t *testing.T) {
 				inSight++
 			}
 		}
-		if len(v.Found) != inSight || (v.Rows != nil) != (len(answer.Rows) > 0) {
+		if len(v.Found) != inSight || (v.Rows != nil || v.Steps != nil) != (len(answer.Rows) > 0) {
 			t.Errorf("%s: %d answers and rows %v, want %d and %d rows", c.Name, len(v.Found), v.Rows, inSight, len(answer.Rows))
 		}
 	}

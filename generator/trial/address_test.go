@@ -55,7 +55,7 @@ func (f *form) stands(given []catalog.Setting) {
 	f.t.Helper()
 	for _, in := range f.calc.Inputs {
 		text, _ := textOf(given, in.Name)
-		if in.List {
+		if in.List && !in.Words {
 			text = strings.Join(strings.Fields(strings.ReplaceAll(text, ";", " ")), " ")
 		}
 		if still := ask[string](f.tab, f.boxes(in.Name)+".map(b => b.value).join(' ').trim()"); text != "" && still != text {
@@ -93,9 +93,15 @@ func TestUnitChoosers(t *testing.T) {
 	h, s := published(t), settings(t)
 	each(t, func(t *testing.T, c *catalog.Calculator) {
 		f := formAt(open(t), h, c)
-		choices := 0
+		choices, choosers := 0, 0
 		for _, in := range c.Inputs {
 			offered := ask[[]string](f.tab, f.boxes(in.Name+".unit")+".flatMap(e => [...e.options].map(o => o.value))")
+			if in.Words || len(in.Choices) > 0 {
+				continue
+			}
+			if len(quantity.Units(in.Kind)) > 1 {
+				choosers++
+			}
 			if len(quantity.Units(in.Kind)) > 1 && len(offered) < 2 {
 				t.Errorf("%s has no chooser for its units", in.Name)
 			}
@@ -109,7 +115,7 @@ func TestUnitChoosers(t *testing.T) {
 				f.agree(given, s)
 			}
 		}
-		if choices == 0 {
+		if choosers > 0 && choices == 0 {
 			t.Error("no unit could be chosen at all")
 		}
 	})
@@ -148,7 +154,7 @@ func TestKeyboardOnly(t *testing.T) {
 		reached := map[string]bool{}
 		for range 150 {
 			f.do(chromedp.KeyEvent(kb.Tab))
-			at := ask[string](f.tab, "document.activeElement.name || ''")
+			at := ask[string](f.tab, "document.activeElement.name || document.activeElement.closest('[data-input]')?.dataset.input || ''")
 			reached[at] = true
 			if text, ok := textOf(c.Example.Given, at); ok && !inList(c, at) {
 				f.do(chromedp.KeyEvent("a", chromedp.KeyModifiers(chromedp.ModifierCtrl)), chromedp.KeyEvent(text))

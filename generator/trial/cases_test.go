@@ -20,7 +20,7 @@ func settings(t *testing.T) catalog.Settings {
 	if findings.Stop() {
 		t.Fatalf("the demo course has errors: %v", findings)
 	}
-	return catalog.Settings{Style: quantity.Style{Decimal: c.Decimal, Measures: c.Measures}}
+	return catalog.Settings{Style: quantity.Style{Decimal: c.Decimal, Measures: c.Measures}, Table: c.Decoration.Table()}
 }
 
 // chance makes requests for one calculator, the same ones in every run.

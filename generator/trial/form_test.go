@@ -3,6 +3,7 @@
 package trial
 
 import (
+	"cmp"
 	"fmt"
 	"net/url"
 	"regexp"
@@ -35,12 +36,10 @@ func formAt(b *tab, h *handbook, c *catalog.Calculator) *form {
 	return f
 }
 
-// settled says whether every calculator of the page has its engine: then it
-// answers, or says what is still to be filled in.
-const settled = `[...document.querySelectorAll("form[data-calculator]")].every(form => {
-	const line = form.querySelector("[data-headline]").textContent.trim()
-	return line !== "" && line !== document.querySelector("script[data-wait]").dataset.wait
-})`
+// settled says whether every calculator of the page has its engine: then it is
+// no longer busy, and answers, or says what is wrong or still to be filled in.
+const settled = `[...document.querySelectorAll("form[data-calculator]")].every(form => form.ariaBusy !== "true" &&
+	[...form.querySelectorAll("[data-headline], .reckon-wrong")].some(e => e.textContent.trim() !== ""))`
 
 // ready waits until the calculators of the page can calculate.
 func (b *tab) ready() {
@@ -71,6 +70,10 @@ func (f *form) boxes(input string) string {
 func (f *form) typeInto(name string, n int, text string) {
 	f.t.Helper()
 	box := fmt.Sprintf("%s[%d]", f.boxes(name), n)
+	if in := f.calc.Input(name); len(in.Choices) > 0 {
+		f.pick(box, cmp.Or(text, in.Default))
+		return
+	}
 	if !ask[bool](f.tab, "(box => { if (!box) return false; box.focus(); box.select(); return document.activeElement === box })("+box+")") {
 		f.t.Fatalf("%s: box %d of %s is missing or cannot be typed into", f.calc.Name, n+1, name)
 	}
@@ -82,6 +85,52 @@ func (f *form) typeInto(name string, n int, text string) {
 		f.do(chromedp.KeyEvent(text))
 	default:
 		call(f.tab, input.InsertText, input.InsertTextParams{Text: text})
+	}
+}
+
+// pick chooses one option of a chooser, by its value or its words.
+func (f *form) pick(chooser, option string) {
+	f.t.Helper()
+	ok := ask[bool](f.tab, `((chooser, option) => {
+		const same = text => text.toLowerCase() === option.toLowerCase()
+		const at = [...chooser.options].findIndex(o => same(o.value) || same(o.text))
+		if (at < 0) return false
+		chooser.focus()
+		chooser.selectedIndex = at
+		for (const event of ["input", "change"]) chooser.dispatchEvent(new Event(event, {bubbles: true}))
+		return true
+	})(`+chooser+", "+quoted(option)+")")
+	if !ok {
+		f.t.Fatalf("%s: %s offers no %q", f.calc.Name, chooser, option)
+	}
+}
+
+// rows are the rows of choosers that stand for the layers of a plan.
+const rows = `document.querySelectorAll("[data-layers] li")`
+
+// layers chooses the layers that a text names, a row for each.
+func (f *form) layers(text string) {
+	f.t.Helper()
+	table := settings(f.t).Table
+	wanted, err := table.Layers(text)
+	if err != nil {
+		f.t.Fatal(err)
+	}
+	click := func(what string) { ask[bool](f.tab, "document.querySelector('"+what+"').click() || true") }
+	for n := ask[int](f.tab, rows+".length"); n > max(1, len(wanted)); n-- {
+		click("[data-less]")
+	}
+	for n, layer := range wanted {
+		if n >= ask[int](f.tab, rows+".length") {
+			click("[data-more]")
+		}
+		row := fmt.Sprintf("%s[%d]", rows, n)
+		f.pick(row+".querySelector('[data-medium]')", table.Media[layer.Medium].Name)
+		technique := ""
+		if layer.Technique >= 0 {
+			technique = table.Techniques[layer.Technique].Name
+		}
+		f.pick(row+".querySelector('[data-technique]')", technique)
 	}
 }
 
@@ -101,8 +150,12 @@ func (f *form) fill(given []catalog.Setting, emptyOthers bool) {
 		if !named && !emptyOthers {
 			continue
 		}
+		if in.Name == "layers" {
+			f.layers(text)
+			continue
+		}
 		texts := []string{text}
-		if in.List {
+		if in.List && !in.Words {
 			texts = strings.Fields(strings.ReplaceAll(text, ";", " "))
 		}
 		for n, one := range texts {
@@ -202,6 +255,10 @@ func differences(want *catalog.Answer, shown map[string]string) []string {
 	for _, r := range want.Outputs {
 		text, ok := shown[r.Name]
 		value, err := strconv.ParseFloat(text, 64)
+		if r.IsText && text == r.Text {
+			delete(shown, r.Name)
+			continue
+		}
 		if !ok || err != nil || value != r.Value {
 			faults = append(faults, fmt.Sprintf("  %s shows %q, the answer is %v", r.Name, text, r.Value))
 		}

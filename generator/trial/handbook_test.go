@@ -166,7 +166,7 @@ func (h *handbook) read(t *testing.T, address string) []byte {
 }
 
 // kinds are the kinds of page of a handbook.
-var kinds = []string{"home", "unit", "lesson", "calculators", "calculator", "state", "glossary", "contents", "not-found"}
+var kinds = []string{"home", "unit", "lesson", "calculators", "calculator", "chart", "state", "medium", "glossary", "contents", "not-found"}
 
 // kind says what a page is by its address.
 func kind(address string) string {
@@ -180,6 +180,8 @@ func kind(address string) string {
 		return strings.TrimSuffix(name, ".html")
 	case folder == "states/":
 		return "state"
+	case folder == "media/":
+		return "medium"
 	case folder == "calculators/" && name == "index.html":
 		return "calculators"
 	case folder == "calculators/":

@@ -18,7 +18,7 @@ type mark struct {
 }
 
 // marks reads the strip of the page.
-const marks = `[...document.querySelectorAll("nav.strip a")].map(a => ({
+const marks = `[...document.querySelectorAll("nav.strip ol a")].map(a => ({
 	name: a.textContent.replace(/\s+/g, " ").trim(),
 	to: a.pathname.split("/").slice(-2).join("/"),
 	top: Math.round(a.closest("li").getBoundingClientRect().top),

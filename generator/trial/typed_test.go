@@ -49,9 +49,7 @@ func TestWordsOfAnAnswerAreShown(t *testing.T) {
 			wanted = append(wanted, r.Text)
 		}
 		for _, r := range answer.Rows {
-			for _, cell := range r {
-				wanted = append(wanted, cell.Text)
-			}
+			wanted = append(wanted, wordsOf(c, r)...)
 		}
 		for _, p := range answer.Read {
 			wanted = append(wanted, p.Text)
@@ -67,6 +65,23 @@ func TestWordsOfAnAnswerAreShown(t *testing.T) {
 	})
 }
 
+// wordsOf gives what a row of an answer has to show. The steps of a plan are
+// numbered by their list, and a question stands apart from its caution.
+func wordsOf(c *catalog.Calculator, row []catalog.Cell) []string {
+	var words []string
+	for _, cell := range row {
+		switch {
+		case c.Name != "stage-plan":
+			words = append(words, cell.Text)
+		case cell.Column != "step" && cell.Column != "action":
+			for _, sentence := range strings.SplitAfter(cell.Text, "?") {
+				words = append(words, strings.TrimSpace(sentence))
+			}
+		}
+	}
+	return words
+}
+
 // bad are things typed into a box of numbers that no calculator may swallow.
 var bad = []string{"abc", "-5", "1e400", "NaN", "3 bananas", "1,234"}
 
@@ -76,12 +91,16 @@ func TestBadInputAtItsBox(t *testing.T) {
 		f := formAt(open(t), h, c)
 		f.fill(c.Example.Given, true)
 		f.agree(c.Example.Given, s)
-		refusals := 0
+		refusals, numbers := 0, 0
 		for _, in := range c.Inputs {
+			if in.Words || len(in.Choices) > 0 {
+				continue
+			}
+			numbers++
 			for _, text := range bad {
 				given, inBox := with(c.Example.Given, in, text)
 				want := catalog.Solve(c.Name, given, s)
-				if in.Kind == "" || len(want.Errors) == 0 || in.List && strings.Contains(text, " ") {
+				if len(want.Errors) == 0 || in.List && strings.Contains(text, " ") {
 					continue // "-5" may be a good number for some
 				}
 				refusals++
@@ -96,7 +115,7 @@ func TestBadInputAtItsBox(t *testing.T) {
 				f.agree(c.Example.Given, s)
 			}
 		}
-		if refusals < 5 {
+		if numbers > 0 && refusals < 5 {
 			t.Errorf("only %d of the bad inputs were refused", refusals)
 		}
 	})

@@ -1,6 +1,9 @@
 // What a form shows of an answer: numbers, rows, drawing, notes and cautions.
 import { part } from './box'
 
+/** Rows shows the rows of an answer in its own way. */
+export type Rows = (root: HTMLElement, answer: URLSearchParams) => void
+
 const svgSpace = 'http://www.w3.org/2000/svg'
 
 export class AnswerView {
@@ -8,9 +11,12 @@ export class AnswerView {
   readonly #outputs: HTMLOutputElement[]
   readonly #section: HTMLElement
 
-  /** section is the calculator's whole part of the page. */
-  constructor(section: HTMLElement) {
+  readonly #others: Rows | undefined
+
+  /** section is the calculator's whole part of the page; others shows what is no table. */
+  constructor(section: HTMLElement, others?: Rows) {
     this.#section = section
+    this.#others = others
     this.#root = part(section, '[data-answers]')
     this.#outputs = [...section.querySelectorAll('output')]
   }
@@ -22,6 +28,7 @@ export class AnswerView {
   show(answer: URLSearchParams): void {
     this.#numbers(answer)
     this.#rows(answer)
+    this.#others?.(this.#root, answer)
     this.#sayings('note', answer)
     this.#sayings('caution', answer)
     this.#drawing(answer.get('drawing'))
@@ -53,7 +60,11 @@ export class AnswerView {
     const table = this.#root.querySelector('table')
     const body = table?.tBodies[0]
     if (!table || !body) return
-    const columns = [...table.querySelectorAll<HTMLElement>('th[data-column]')]
+    // A column that this answer has no use for is not shown.
+    const columns = [...table.querySelectorAll<HTMLElement>('th[data-column]')].filter((c) => {
+      c.hidden = !answer.has(`row.1.${c.dataset['column']}`)
+      return !c.hidden
+    })
     const rows: HTMLElement[] = []
     for (let n = 1; columns.some((c) => answer.has(`row.${n}.${c.dataset['column']}`)); n++) {
       const row = document.createElement('tr')
@@ -61,6 +72,7 @@ export class AnswerView {
         const cell = document.createElement(i === 0 ? 'th' : 'td')
         if (i === 0) (cell as HTMLTableCellElement).scope = 'row'
         cell.dataset['label'] = column.textContent ?? ''
+        if ('words' in column.dataset) cell.dataset['words'] = ''
         cell.textContent = answer.get(`row.${n}.${column.dataset['column']}`)
         row.append(cell)
       })
@@ -68,6 +80,7 @@ export class AnswerView {
     }
     body.replaceChildren(...rows)
     table.hidden = rows.length === 0
+    part<HTMLElement>(this.#root, '[data-tool=save]').hidden = table.hidden
   }
 
   /** Notes and cautions of this answer; those that are always said stand on the page. */

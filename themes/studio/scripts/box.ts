@@ -1,11 +1,23 @@
-// One input of a form: its box with a unit chooser, or for a list several
-// boxes, and the line below it that says how it was read or what is wrong.
+// One input of a form: its box with a unit chooser, a chooser alone, or for a
+// list several boxes, and the line below it that says how it was read or what
+// is wrong.
 
 /** A part of the page that must be there; the templates see to it. */
 export function part<E extends Element>(root: ParentNode, selector: string): E {
   const found = root.querySelector<E>(selector)
   if (!found) throw new Error(`the page has no ${selector}`)
   return found
+}
+
+/** What an input is typed into or chosen with. */
+export type Control = HTMLInputElement | HTMLSelectElement
+
+/** Selects the controls of inputs, unit choosers apart. */
+export const controls = ':is(input, select)[name]:not([name$=".unit"])'
+
+/** isControl says whether an event comes from one of them. */
+export function isControl(target: EventTarget | null): target is Control {
+  return target instanceof Element && target.matches(controls)
 }
 
 export class Box {
@@ -17,7 +29,7 @@ export class Box {
   readonly #default: string
   readonly #group: string
   readonly #side: string
-  readonly #first: HTMLInputElement
+  readonly #first: Control
   readonly #starts: number // how many boxes a list starts with
   readonly #most: number // how many it may have; 1 for what is no list
   touched = false // something has been typed here
@@ -28,18 +40,18 @@ export class Box {
     this.label = still
     this.#root = root
     this.#said = part(root, '[data-said]')
-    this.#unit = root.querySelector('select')
+    this.#unit = root.querySelector('select[name$=".unit"]')
     this.#default = initial
     this.#group = group
     this.#side = side
-    this.#first = part(root, 'input')
+    this.#first = part(root, controls)
     this.#starts = this.inputs.length
     this.#most = Number(most)
     root.querySelector('[data-add]')?.addEventListener('click', () => this.#add())
   }
 
-  get inputs(): HTMLInputElement[] {
-    return [...this.#root.querySelectorAll('input')]
+  get inputs(): Control[] {
+    return [...this.#root.querySelectorAll<Control>(controls)]
   }
 
   holds(element: EventTarget | null): boolean {
@@ -69,6 +81,7 @@ export class Box {
   /** What was typed with its unit, for "before: 1.5 for 150 g". */
   get words(): string {
     const unit = this.#unit?.value ?? this.#root.dataset['unit'] ?? ''
+    if (this.#first instanceof HTMLSelectElement) return this.#first.selectedOptions[0]?.text ?? ''
     return this.texts.map((t) => (unit && /\d$/.test(t) ? `${t} ${unit}` : t)).join('; ')
   }
 
@@ -85,7 +98,7 @@ export class Box {
     this.touched = texts.length > 0
     if (!this.touched) texts.push(this.#default)
     while (this.inputs.length < texts.length && this.#grow());
-    this.inputs.forEach((input, n) => (input.value = texts[n] ?? ''))
+    this.inputs.forEach((input, n) => put(input, texts[n] ?? ''))
     if (!this.#unit) return
     const unit = request.get(this.#unit.name)
     this.#unit.selectedIndex = Math.max(0, [...this.#unit.options].findIndex((o) => o.value === unit))
@@ -129,7 +142,7 @@ export class Box {
     next?.focus()
   }
 
-  #grow(): HTMLInputElement | undefined {
+  #grow(): Control | undefined {
     const last = this.inputs.at(-1)?.parentElement
     const count = this.inputs.length
     if (!last || count >= this.#most) return undefined
@@ -149,4 +162,19 @@ export class Box {
     const add = this.#root.querySelector<HTMLElement>('[data-add]')
     if (add) add.hidden = this.inputs.length >= this.#most
   }
+}
+
+/** put sets a control. A choice that is not offered is added, so that it is refused in words and not lost. */
+function put(control: Control, text: string): void {
+  if (control instanceof HTMLInputElement) {
+    control.value = text
+    return
+  }
+  const same = (other: string): boolean => other.toLowerCase() === text.toLowerCase()
+  let at = [...control.options].findIndex((o) => same(o.value) || same(o.text))
+  if (at < 0) {
+    control.add(new Option(text))
+    at = control.length - 1
+  }
+  control.selectedIndex = at
 }

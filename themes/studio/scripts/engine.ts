@@ -1,5 +1,6 @@
 // The calculators themselves: Go compiled to WebAssembly, the same code that
 // the handbook was printed with. One of them serves every form of a page.
+import { run } from './run'
 import { system } from './system'
 
 /** Work answers an encoded request. It throws when the engine is broken. */
@@ -10,6 +11,8 @@ export interface Source {
   readonly engine: string // gzipped WebAssembly, for http and https
   readonly carried: string // a classic script with the same bytes, for file:
   readonly settings: string // the course's own constants, encoded
+  readonly table: string // the course's decoration table, likewise packed and carried; empty where nothing is planned
+  readonly tableCarried: string
 }
 
 /** The exports of the Go program. Lengths and addresses are in bytes. */
@@ -22,18 +25,19 @@ interface Reactor {
 }
 
 declare global {
-  /** Set by the carried script: base64 of the gzipped engine. */
-  var carriedCalculators: string | undefined
+  /** Set by a script that carries data: base64 of gzipped bytes. */
+  var carried: string | undefined
 }
 
 /** load fetches, compiles and starts the engine; it rejects when it cannot. */
 export async function load(source: Source): Promise<Work> {
-  const packed = location.protocol === 'file:' ? await carried(source.carried) : await fetched(source.engine)
-  const module = await WebAssembly.compile(await inflated(packed))
+  const module = await WebAssembly.compile(await taken(source.engine, source.carried))
   const instance = await WebAssembly.instantiate(module, system(module, () => reactor.memory))
   const reactor = instance.exports as unknown as Reactor
   reactor._initialize()
-  call(reactor, 'configure', source.settings)
+  let settings = source.settings
+  if (source.table) settings += `&table=${encodeURIComponent(new TextDecoder().decode(await taken(source.table, source.tableCarried)))}`
+  call(reactor, 'configure', settings)
   return (request) => new URLSearchParams(call(reactor, 'work', request))
 }
 
@@ -52,23 +56,21 @@ function call(reactor: Reactor, name: 'configure' | 'work', text: string): strin
   return new TextDecoder().decode(new Uint8Array(reactor.memory.buffer, reactor.reserve(0), length))
 }
 
+/** taken gives the bytes of a parcel: fetched, or from the script that carries them where pages may not fetch. */
+async function taken(packed: string, script: string): Promise<ArrayBuffer> {
+  return inflated(location.protocol === 'file:' ? await carried(script) : await fetched(packed))
+}
+
 async function fetched(address: string): Promise<Uint8Array<ArrayBuffer>> {
   const response = await fetch(address)
-  if (!response.ok) throw new Error(`no calculators at ${address}: ${response.status}`)
+  if (!response.ok) throw new Error(`nothing at ${address}: ${response.status}`)
   return new Uint8Array(await response.arrayBuffer())
 }
 
-/** carried runs the script that carries the engine; a page opened as a file may not fetch. */
 async function carried(address: string): Promise<Uint8Array<ArrayBuffer>> {
-  const script = document.createElement('script')
-  await new Promise((resolve, reject) => {
-    script.onload = resolve
-    script.onerror = reject
-    script.src = address
-    document.head.append(script)
-  })
-  const text = atob(globalThis.carriedCalculators ?? '')
-  globalThis.carriedCalculators = undefined
+  await run(address)
+  const text = atob(globalThis.carried ?? '')
+  globalThis.carried = undefined
   return Uint8Array.from(text, (letter) => letter.charCodeAt(0))
 }
 

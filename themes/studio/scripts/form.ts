@@ -2,29 +2,28 @@
 // becomes what the page shows. Answers follow every key; what would disturb
 // while somebody types (an error at the box being typed in, the voice of a
 // screen reader) waits for a pause.
-import { AnswerView } from './answer'
-import { Box, part } from './box'
+import * as words from '../words.yaml'
+import { AnswerView, type Rows } from './answer'
+import { Box, controls, isControl, part } from './box'
 import type { Work } from './engine'
+import { fill } from './say'
 
-/** The form's own words, from the page; {1} and {2} are places. */
-export interface Words {
-  readonly still: string
-  readonly before: string
-  readonly beforeAlone: string
-  readonly wait: string
-  readonly copied: string
+/** What a page with plans has beside plain boxes and tables. */
+export interface More {
+  readonly box: (root: HTMLElement) => Box
+  readonly rows: Rows
 }
 
 const pause = 900 // milliseconds after the last key
 
-function fill(words: string, ...values: string[]): string {
-  return words.replace(/\{(\d)\}/g, (_, n: string) => values[Number(n) - 1] ?? '')
-}
-
 export class Form {
   readonly name: string
+  readonly part: string // its place on the page
+  readonly element: HTMLFormElement
+  readonly section: HTMLElement // the calculator's whole part of the page
+  answer: URLSearchParams | undefined // the answer that is shown; the form tells of each with an event of this name
+  restored = false // its numbers came with the page's address
   readonly #form: HTMLFormElement
-  readonly #words: Words
   readonly #boxes: Box[]
   readonly #view: AnswerView
   readonly #line: HTMLElement // the first answer in words, under the box being typed in
@@ -42,13 +41,14 @@ export class Form {
   #last: { first: string; words: Map<Box, string> } | undefined // the last good answer
 
   /** broken is called when the engine fails in the middle of its work. */
-  constructor(form: HTMLFormElement, words: Words, broken: () => void) {
+  constructor(form: HTMLFormElement, broken: () => void, more?: More) {
     this.name = form.dataset['calculator'] ?? ''
-    this.#form = form
-    this.#words = words
+    this.part = form.dataset['part'] ?? ''
+    this.element = this.#form = form
+    this.section = part(document, `#${CSS.escape(this.part)}`)
     this.#broken = broken
-    this.#boxes = [...form.querySelectorAll<HTMLElement>('[data-input]')].map((e) => new Box(e))
-    this.#view = new AnswerView(part(document, `#${CSS.escape(form.dataset['part'] ?? '')}`))
+    this.#boxes = [...form.querySelectorAll<HTMLElement>('[data-input]')].map(more?.box ?? ((e) => new Box(e)))
+    this.#view = new AnswerView(this.section, more?.rows)
     this.#line = part(form, '[data-headline]')
     this.#voice = part(form, '[role=status]')
     this.#linked = part(form, '[data-linked]')
@@ -66,9 +66,10 @@ export class Form {
       e.preventDefault()
       this.#ask()
     })
-    for (const button of form.querySelectorAll('[data-clear]')) button.addEventListener('click', () => this.#clear())
+    for (const button of form.querySelectorAll('[data-clear]')) button.addEventListener('click', () => this.clear())
     part(form, '[data-copy]').addEventListener('click', () => void this.#copy())
     form.hidden = false
+    form.ariaBusy = 'true'
     // Beside a form that works, somebody else's numbers are one touch away.
     form.parentElement?.querySelector('[data-example]')?.removeAttribute('open')
   }
@@ -76,12 +77,14 @@ export class Form {
   /** Gives the form its engine. */
   start(work: Work): void {
     this.#work = work
+    this.#form.ariaBusy = null
     this.update()
   }
 
   /** Takes the boxes out of use; the page says why. */
   stop(): void {
     this.#form.hidden = true
+    this.#form.ariaBusy = null
     this.#form.parentElement?.querySelector('[data-example]')?.setAttribute('open', '')
     this.#form.dataset['stopped'] = ''
     this.#view.clear()
@@ -90,6 +93,7 @@ export class Form {
   /** Fills the boxes from a request; typed says that this reader typed it here. */
   restore(request: URLSearchParams, typed: boolean): void {
     for (const box of this.#boxes) box.take(request)
+    this.restored = true
     this.#linked.hidden = typed
     this.update()
   }
@@ -103,7 +107,7 @@ export class Form {
   /** Works out what stands in the boxes and shows it. */
   update(): void {
     if (!this.#work) {
-      this.#line.textContent = this.#words.wait
+      this.#line.textContent = words['calculator-wait'] ?? ''
       return
     }
     let answer: URLSearchParams
@@ -119,6 +123,8 @@ export class Form {
     for (const box of this.#boxes) box.say(answer.get(`read.${box.name}`) ?? '')
     if (wrong.size > 0) this.#refuse(wrong)
     else this.#show(answer)
+    this.answer = wrong.size > 0 ? undefined : answer
+    this.#form.dispatchEvent(new Event('answer'))
   }
 
   #show(answer: URLSearchParams): void {
@@ -145,10 +151,10 @@ export class Form {
       if (this.#pending(box) || text === '') still.push(box.label)
       else if (this.#asked || !(this.#typing && box.holds(this.#at))) box.refuse(text)
     }
-    if (still.length > 0) lines.push(fill(this.#words.still, still.join(', ')))
+    if (still.length > 0) lines.push(fill(words['calculator-still'], still.join(', ')))
     if (this.#last && changed) {
       const typed = this.#last.words.get(changed) ?? '' // blank: the box had nothing in it
-      lines.push(fill(typed === '' ? this.#words.beforeAlone : this.#words.before, this.#last.first, typed))
+      lines.push(fill(typed === '' ? words['calculator-before-alone'] : words['calculator-before'], this.#last.first, typed))
     }
     this.#view.clear()
     this.#line.textContent = lines.join(' · ')
@@ -166,7 +172,7 @@ export class Form {
 
   #typed(event: Event): void {
     const box = this.#boxes.find((b) => b.holds(event.target))
-    if (box && event.target instanceof HTMLInputElement) {
+    if (box && !(event.target instanceof Element && event.target.matches('[name$=".unit"]'))) {
       for (const other of this.#boxes) other.yieldTo(box)
       box.touched = true
     }
@@ -199,7 +205,7 @@ export class Form {
   /** Keeps the first answer in sight: it stands under the box being typed in. */
   #moved(to: EventTarget | null): void {
     this.#at = to
-    const box = to instanceof HTMLInputElement && this.#boxes.find((b) => b.holds(to))
+    const box = isControl(to) && this.#boxes.find((b) => b.holds(to))
     if (!box) return
     box.put(this.#line)
     for (const other of this.#boxes) if (other !== box) other.trim()
@@ -207,7 +213,7 @@ export class Form {
 
   /** Enter leads to the next box, and after the last one asks for the answer. */
   #key(event: KeyboardEvent): void {
-    const inputs = [...this.#form.querySelectorAll<HTMLInputElement>('[data-input] input')]
+    const inputs = [...this.#form.querySelectorAll<HTMLElement>(`[data-input] ${controls}`)]
     const seen = inputs.filter((i) => i.getClientRects().length > 0)
     const at = seen.findIndex((i) => i === event.target)
     if (event.key !== 'Enter' || event.isComposing || at < 0) return
@@ -224,7 +230,8 @@ export class Form {
     wrong?.focus()
   }
 
-  #clear(): void {
+  /** Starts again with what the page had in the boxes. */
+  clear(): void {
     this.#form.reset()
     for (const box of this.#boxes) {
       box.touched = false
@@ -236,7 +243,7 @@ export class Form {
     this.#voice.textContent = ''
     this.#place(location.pathname + location.hash)
     this.update()
-    this.#form.querySelector<HTMLElement>('[data-input] input')?.focus()
+    this.#form.querySelector<HTMLElement>(`[data-input] :is(input, select)`)?.focus()
   }
 
   /** Keeps the filled-in form as the page's address. */
@@ -257,13 +264,18 @@ export class Form {
     }
   }
 
+  /** Says something beside the buttons. */
+  tell(text: string | undefined): void {
+    this.#voice.textContent = this.#copied.textContent = text ?? ''
+  }
+
   async #copy(): Promise<void> {
     this.#keep()
     const link = new URL(`?${this.request}#${this.#form.dataset['part']}`, location.href).href
     try {
       await navigator.clipboard.writeText(link)
       this.#byHand.hidden = true
-      this.#voice.textContent = this.#copied.textContent = this.#words.copied
+      this.tell(words['calculator-copied'])
     } catch {
       const shown = part<HTMLInputElement>(this.#byHand, 'input')
       this.#byHand.hidden = false

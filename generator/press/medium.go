@@ -1,0 +1,163 @@
+package press
+
+import (
+	"slices"
+
+	"slipbook/generator/course"
+	"slipbook/generator/markup"
+)
+
+// mediumView is the page of one medium: state by state, the ways of working it,
+// what may lie on it and what it may lie on.
+type mediumView struct {
+	Shell   shell
+	About   string
+	Best    *link
+	States  []fate
+	Ways    []mediumWay
+	OnTop   []fate // what may lie on it while it is unfired
+	Under   []fate // what it may lie on
+	Lessons []link
+}
+
+// mediumWay is a technique for a medium, with the states in which both may be.
+type mediumWay struct {
+	Name, About string
+	States      []line
+}
+
+// mediumSheets are the pages of the media.
+func (i *impression) mediumSheets() []sheet {
+	sheets := make([]sheet, len(i.table.Media))
+	for n, m := range i.table.Media {
+		sheets[n] = sheet{mediumAddress(m.ID), "medium", func() (any, error) { return i.mediumPage(m) }}
+	}
+	return sheets
+}
+
+// mediumPage makes the view of a medium.
+func (i *impression) mediumPage(m course.Medium) (any, error) {
+	description, err := i.words.say("medium-description", m.Name)
+	if err != nil {
+		return nil, err
+	}
+	address := mediumAddress(m.ID)
+	v := mediumView{
+		Shell: i.shell(about{
+			kind:        "medium",
+			address:     address,
+			title:       m.Name,
+			description: description,
+			medium:      m.ID,
+		}),
+		About:   m.About,
+		States:  i.mediumStates(m),
+		Ways:    i.mediumWays(m),
+		Lessons: i.lessonsWhere(address, func(d *markup.Document) bool { return d.Page.Head.Medium == m.ID }),
+	}
+	if best, ok := i.table.FindState(m.Best); ok {
+		v.Best = &link{Title: best.Name, Address: relative(address, stateAddress(best.ID)+"#"+m.ID)}
+	}
+	v.OnTop, v.Under = i.layers(m)
+	return v, nil
+}
+
+// mediumStates tells a medium's fate in each state.
+func (i *impression) mediumStates(m course.Medium) []fate {
+	var fates []fate
+	for _, s := range i.table.States {
+		f := i.fate(m, s, mediumAddress(m.ID))
+		f.ID, f.Name, f.Word = s.ID, s.Name, f.Verdict
+		f.Address = relative(mediumAddress(m.ID), stateAddress(s.ID)+"#"+m.ID)
+		f.Instead = nil // the page says it once, at its top
+		fates = append(fates, f)
+	}
+	return fates
+}
+
+// mediumWays lists the techniques for a medium.
+func (i *impression) mediumWays(m course.Medium) []mediumWay {
+	var ways []mediumWay
+	for _, t := range i.table.Techniques {
+		if !goesWith(t, m.ID) {
+			continue
+		}
+		w := mediumWay{Name: t.Name, About: t.About}
+		for _, s := range i.table.States {
+			l := techniqueIn(t, s, mediumAddress(m.ID))
+			l.Verdict = worse(l.Verdict, m.On[s.ID].Verdict)
+			l.Best = l.Best && l.Verdict == course.Yes
+			if l.Verdict != "" && l.Verdict != course.Never {
+				w.States = append(w.States, named(l, s.Name))
+			}
+		}
+		ways = append(ways, w)
+	}
+	return ways
+}
+
+// layers tells what may lie on a medium while that is unfired, and what it may
+// lie on itself.
+func (i *impression) layers(m course.Medium) (onTop, under []fate) {
+	for _, o := range i.table.Overs {
+		other := o.Above
+		if o.Above == m.ID && o.Under != m.ID {
+			other = o.Under
+		}
+		n, ok := i.table.FindMedium(other)
+		if !ok || o.Under != m.ID && o.Above != m.ID {
+			continue
+		}
+		f := fate{
+			Name:    n.Name,
+			Address: relative(mediumAddress(m.ID), mediumAddress(n.ID)),
+			Word:    o.Verdict,
+			Pair:    o.Pair,
+			Waits:   i.techniqueNames(o.Unless),
+		}
+		if o.Under == m.ID {
+			onTop = append(onTop, f)
+		} else {
+			under = append(under, f)
+		}
+	}
+	return onTop, under
+}
+
+// techniqueNames gives the names of techniques.
+func (p *Press) techniqueNames(ids []string) []string {
+	var names []string
+	for _, id := range ids {
+		if t, ok := p.table.FindTechnique(id); ok {
+			names = append(names, t.Name)
+		}
+	}
+	return names
+}
+
+// mediumLinks lists the media for the page at from.
+func (i *impression) mediumLinks(from string) []link {
+	var links []link
+	for _, m := range i.table.Media {
+		links = append(links, link{m.Name, relative(from, mediumAddress(m.ID)), m.About})
+	}
+	return links
+}
+
+// lessonsWhere lists the lessons that a question answers yes to, in reading
+// order, for the page at from.
+func (i *impression) lessonsWhere(from string, yes func(*markup.Document) bool) []link {
+	var links []link
+	for _, page := range i.order {
+		if d := i.documents[page]; page.Kind == course.LessonPage && d != nil && yes(d) {
+			links = append(links, linkTo(from, page))
+		}
+	}
+	return links
+}
+
+// speaksOf says whether a page links to a state or shows it from the table.
+func speaksOf(d *markup.Document, state string) bool {
+	return slices.Contains(d.Made, "state:"+state) ||
+		slices.ContainsFunc(d.Stages, func(p markup.Part) bool { return p.State.ID == state })
+}

@@ -1,0 +1,61 @@
+package press
+
+import (
+	"maps"
+	"slices"
+	"strings"
+	"testing"
+)
+
+// filled is a chart of so many rows, each with one cell of so many letters.
+func filled(rows, letters int) chartView {
+	row := chartRow{Name: link{Title: "Slip"}, Cells: []line{{Verdict: "never", Short: strings.Repeat("a", letters)}}}
+	return chartView{Parts: []chartPart{{Rows: slices.Repeat([]chartRow{row}, rows)}}}
+}
+
+// TestSheetSize shows that a table which grows is set in smaller type, step by
+// step and never larger again.
+func TestSheetSize(t *testing.T) {
+	var order []string
+	for _, size := range sheetSizes {
+		order = append(order, size.class)
+	}
+	met := map[string]bool{}
+	last := 0
+	for rows := range 60 {
+		now := slices.Index(order, sheetSize(filled(rows, 30)))
+		if now < last {
+			t.Errorf("%d rows are set in larger type than fewer", rows)
+		}
+		last = now
+		met[order[now]] = true
+	}
+	if len(met) != len(order) {
+		t.Errorf("sizes met: %q", slices.Sorted(maps.Keys(met)))
+	}
+}
+
+func TestHeightCountsWhatWraps(t *testing.T) {
+	size := sheetSizes[0].points
+	one, two := filled(1, 20).height(size), filled(1, 40).height(size)
+	if got := two - one; got < size*leading-0.01 || got > size*leading+0.01 {
+		t.Errorf("a second line takes %.2f points, want %.2f", got, size*leading)
+	}
+	v := filled(1, 20)
+	v.Others = make([]chartOther, 4)
+	if got := v.height(size) - one; got != 2*noteHeight {
+		t.Errorf("four notes in threes take %.2f points, want %.2f", got, 2*noteHeight)
+	}
+}
+
+func TestLinesOf(t *testing.T) {
+	for _, c := range []struct {
+		text   string
+		before int
+		want   int
+	}{{"", 0, 1}, {"ten letter", 0, 1}, {"ten letter", 1, 2}, {"zehn Bücher", 0, 2}, {strings.Repeat("a", 25), 5, 3}, {strings.Repeat("a", 25), 6, 4}} {
+		if got := linesOf(c.text, c.before, 10); got != c.want {
+			t.Errorf("%q after %d letters: %d lines, want %d", c.text, c.before, got, c.want)
+		}
+	}
+}

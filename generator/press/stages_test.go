@@ -1,0 +1,91 @@
+package press
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"slipbook/generator/finding"
+	"slipbook/generator/markup"
+)
+
+// stagesBlock makes a stages block of three ids; their offsets are 1, 2, 3.
+func stagesBlock(medium, state, technique string) markup.Block {
+	return markup.Block{Kind: "stages", Number: 1, Part: &markup.Part{
+		Medium:    markup.Name{ID: medium, Offset: 1},
+		State:     markup.Name{ID: state, Offset: 2},
+		Technique: markup.Name{ID: technique, Offset: 3},
+	}}
+}
+
+func TestStagesBlock(t *testing.T) {
+	const wiping = "Wet: no It cannot be done here. | Leather-hard: risky It smears. | Bone dry: no It wears the clay away. | Bisque: yes, best It wipes clean. | " +
+		"Unfired glaze: no It cannot be done here. | Glaze-fired: no It cannot be done here."
+	const wash = "Wet: no It cannot hold here. | Leather-hard: risky It may not hold here. | Bone dry: yes It holds here. | Bisque: yes, best It holds here. | " +
+		"Unfired glaze: label Some kinds hold here. | Glaze-fired: no It cannot hold here."
+	for _, c := range []struct{ name, medium, state, technique, words, lines string }{
+		{"a medium", "stain-wash", "", "", "Stain wash: state by state", wash},
+		{"a technique", "", "", "wiping-back", "Wiping back: state by state", wiping},
+		{"both", "stain-wash", "", "wiping-back", "Stain wash, Wiping back: state by state", wash + " | " + wiping},
+		{"a state", "", "bisque", "", "Bisque: what may go on", "Coloured slip: no It cannot hold here. | Stain wash: yes, best It holds here."},
+		{"a medium in a state", "coloured-slip", "bone-dry", "", "Coloured slip: in this state",
+			"Bone dry: no It cannot hold here. This is a house rule: ask the instructor. Recipe card: Mill slip: risky. It has little clay. It may flake. Try a tile. " +
+				"Usual faultIt flakes off. What thenTry another medium."},
+		{"all three", "stain-wash", "leather-hard", "wiping-back", "Stain wash, Wiping back: in this state",
+			"Leather-hard: risky It may not hold here. Usual faultIt flakes off. What thenTry another medium. | Leather-hard: risky It smears. Usual faultThe ground stays grey. What thenWait."},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			root := block(t, stagesBlock(c.medium, c.state, c.technique))
+			if got := text(elements(root, classed("stages-words"))[0]); got != c.words {
+				t.Errorf("heading %q, want %q", got, c.words)
+			}
+			var lines []string
+			for _, n := range elements(root, classed("bar")) {
+				lines = append(lines, text(n))
+			}
+			if got := strings.Join(lines, " | "); got != c.lines {
+				t.Errorf("lines\n%s\nwant\n%s", got, c.lines)
+			}
+			links := pairsOf(root)
+			if last := links[len(links)-1]; last != "The whole chart -> ../chart.html" {
+				t.Errorf("the last link is %q", last)
+			}
+		})
+	}
+}
+
+func TestStagesBlockReportsWhatTheTableLacks(t *testing.T) {
+	p := newPress(t, small(t))
+	page, _ := p.Page("units/slip/mix.md")
+	for _, c := range []struct {
+		name  string
+		block markup.Block
+		want  []markup.Problem
+	}{
+		{"medium", stagesBlock("slip", "", ""),
+			[]markup.Problem{{Offset: 1, Rule: finding.UnknownName, Text: `the decoration table has no medium "slip"`, Do: "Write one of: coloured-slip, stain-wash."}}},
+		{"state and technique", stagesBlock("", "dry", "wipe"), []markup.Problem{
+			{Offset: 3, Rule: finding.UnknownName, Text: `the decoration table has no technique "wipe"`, Do: "Write one of: wiping-back."},
+			{Offset: 2, Rule: finding.UnknownName, Text: `the decoration table has no state "dry"`, Do: "Write one of: wet, leather-hard, bone-dry, bisque, unfired-glaze, glaze-fired."}}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			out, problems := p.Block(page, c.block)
+			if out != nil || !slices.Equal(problems, c.want) {
+				t.Errorf("%q, %+v", out, problems)
+			}
+		})
+	}
+}
+
+// TestStagesBlockOfAnEmptyTable shows that a course without its table yet is
+// told so.
+func TestStagesBlockOfAnEmptyTable(t *testing.T) {
+	c := small(t)
+	c.Decoration.Techniques = nil
+	p := newPress(t, c)
+	page, _ := p.Page("units/slip/mix.md")
+	_, problems := p.Block(page, stagesBlock("", "", "trailing"))
+	if len(problems) != 1 || problems[0].Do != "There is none yet; add it to decoration.yaml." {
+		t.Errorf("%+v", problems)
+	}
+}

@@ -1,0 +1,301 @@
+//go:build judges
+
+package trial
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+
+	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/cdproto/input"
+	"github.com/chromedp/chromedp"
+
+	"slipbook/calculators/catalog"
+)
+
+// phone makes a tab a phone: narrow, and touched.
+func phone(t *testing.T) *tab {
+	t.Helper()
+	b := open(t)
+	b.size(360, 640)
+	call(b, emulation.SetTouchEmulationEnabled, emulation.SetTouchEmulationEnabledParams{Enabled: true})
+	return b
+}
+
+// spot is where a finger lands.
+type spot struct {
+	X, Y float64
+	On   bool // nothing lies over it
+}
+
+// tap touches an element with one finger, where it is in sight and large
+// enough for a wet one.
+func (b *tab) tap(element string) {
+	b.t.Helper()
+	if !b.until(element) {
+		b.t.Fatalf("there is no %s to touch", element)
+	}
+	at := ask[spot](b, `(e => {
+		e.scrollIntoView({block: "center"})
+		const r = e.getBoundingClientRect(), x = r.left + r.width / 2, y = r.top + r.height / 2
+		return {x, y, on: r.width >= 44 && r.height >= 47.5 && e.contains(document.elementFromPoint(x, y))}
+	})(`+element+")")
+	if !at.On {
+		b.t.Fatalf("%s is covered, or too small for a finger", element)
+	}
+	point := []*input.TouchPoint{{X: at.X, Y: at.Y}}
+	call(b, input.DispatchTouchEvent, input.DispatchTouchEventParams{Type: input.DispatchTouchEventTypeTouchStart, TouchPoints: point})
+	call(b, input.DispatchTouchEvent, input.DispatchTouchEventParams{Type: input.DispatchTouchEventTypeTouchEnd, TouchPoints: []*input.TouchPoint{}})
+}
+
+// tool is the button of a form that starts one of its tools.
+func tool(name string) string { return `document.querySelector("[data-tool=` + name + `]")` }
+
+// key is a button of the page, by its words.
+func key(words string) string {
+	return `[...document.querySelectorAll("button")].find(b => b.checkVisibility() && b.textContent.trim() === ` + quoted(words) + `)`
+}
+
+const inBenchMode = `document.querySelector("[data-tool=bench]").ariaPressed === "true"`
+
+// inSight lists the inputs whose boxes can be seen.
+const inSight = `[...document.querySelectorAll("form [data-input]")].filter(e => e.checkVisibility()).map(e => e.dataset.input)`
+
+func TestBenchModeShowsOneThingLarge(t *testing.T) {
+	h := published(t)
+	each(t, func(t *testing.T, c *catalog.Calculator) {
+		b := phone(t)
+		f := formAt(b, h, c)
+		size := `parseFloat(getComputedStyle(document.querySelector("form [data-input]")).fontSize)`
+		before := ask[float64](b, size)
+		b.tap(tool("bench"))
+		if !b.until(inBenchMode) {
+			t.Fatal("the switch does not switch")
+		}
+		if after := ask[float64](b, size); after < 1.2*before {
+			t.Errorf("type was %v px and is %v px in bench mode", before, after)
+		}
+		seen := map[string]bool{}
+		for place := 0; ; place++ {
+			shown := ask[[]string](b, inSight)
+			groups := map[string]bool{}
+			for _, name := range shown {
+				seen[name] = true
+				groups[c.Input(name).Group] = true
+			}
+			if len(shown) > 1 && (len(groups) > 1 || groups[""]) && !ask[bool](b, `document.querySelector("form").matches(".at-answer")`) {
+				t.Errorf("at place %d there are %v in sight at once", place+1, shown)
+			}
+			for _, fault := range append(append(ask[[]string](b, small), ask[[]string](b, crowded)...), ask[[]string](b, widest)...) {
+				t.Errorf("at place %d: %s", place+1, fault)
+			}
+			if place == 0 || place == 2 {
+				f.judged("in bench mode at place %d", place+1)
+			}
+			if ask[bool](b, key("Next")+`.ariaDisabled === "true"`) {
+				break
+			}
+			b.tap(key("Next"))
+		}
+		for _, in := range c.Inputs {
+			if in.First && !seen[in.Name] {
+				t.Errorf("%s is never in sight", in.Name)
+			}
+		}
+		b.tap(tool("bench"))
+		if len(ask[[]string](b, inSight)) < len(seen) || ask[bool](b, inBenchMode) {
+			t.Error("bench mode does not end")
+		}
+		if said, _ := b.heard(); len(said) > 0 {
+			t.Errorf("on the console: %v", said)
+		}
+	})
+}
+
+func TestBenchModeSteps(t *testing.T) {
+	h := published(t)
+	b := phone(t)
+	f := formAt(b, h, catalog.Find("slip-density"))
+	b.tap(tool("bench"))
+	b.until(inBenchMode)
+	value := f.boxes("mass") + "[0].value"
+	press := func(sign string) { b.tap(key(sign)) }
+	for _, tt := range []struct{ typed, sign, want string }{
+		{"", "+", "1"}, {"", "−", "0"}, {"0", "−", "0"}, {"212.4", "+", "212.5"}, {"212.4", "−", "212.3"}, {"0.25", "+", "0.26"},
+		{"12", "+", "13"}, {"150", "−", "145"}, {"1 745", "+", "1795"}, {"0.3", "−", "0.2"}, {"1,745", "+", "1,745"}, {"2 lb 3 oz", "+", "2 lb 3 oz"},
+	} {
+		f.typeInto("mass", 0, tt.typed)
+		press(tt.sign)
+		if got := ask[string](b, value); got != tt.want {
+			t.Errorf("%q and %s makes %q, want %q", tt.typed, tt.sign, got, tt.want)
+		}
+	}
+	g := formAt(b, h, catalog.Find("slip-adjust"))
+	b.tap(tool("bench"))
+	b.until(inBenchMode)
+	for ask[bool](b, "!("+inSight+`.includes("from"))`) {
+		b.tap(key("Next"))
+	}
+	g.typeInto("from", 0, "1.5")
+	press("+")
+	if got := ask[string](b, g.boxes("from")+"[0].value"); got != "1.51" {
+		t.Errorf("a specific gravity of 1.5 and + makes %q, want 1.51", got)
+	}
+}
+
+// lose leaves a page as a phone does that needs its memory, and comes back by
+// the page's plain address.
+func (f *form) lose(h *handbook) {
+	f.t.Helper()
+	f.visit("about:blank")
+	f.visit(h.home + "calculators/" + f.calc.Name + ".html")
+	f.ready()
+}
+
+func TestBenchModeThroughAReload(t *testing.T) {
+	h, s := published(t), settings(t)
+	each(t, func(t *testing.T, c *catalog.Calculator) {
+		b := phone(t)
+		f := formAt(b, h, c)
+		b.tap(tool("bench"))
+		b.until(inBenchMode)
+		b.tap(key("Next"))
+		place := `document.querySelector(".reckon-way [role=status]").textContent`
+		at := ask[string](b, place)
+		b.tap(tool("bench")) // the boxes are all in sight for the test's fingers
+		f.fill(c.Example.Given, true)
+		f.agree(c.Example.Given, s)
+		b.tap(tool("bench"))
+		b.tap(key("Next"))
+		for _, again := range []func(){func() { f.do(chromedp.Reload()); f.ready() }, func() { f.lose(h) }} {
+			again()
+			f.agree(c.Example.Given, s)
+			if !b.until(inBenchMode) {
+				t.Fatal("bench mode is over after a reload")
+			}
+			if now := ask[string](b, place); now != at {
+				t.Errorf("it was at %q, and after a reload at %q", at, now)
+			}
+		}
+		// An address with numbers wins over what is kept.
+		in := c.Example.Given[0]
+		f.visit(h.home + "calculators/" + c.Name + ".html?" + catalog.Request(c.Name, []catalog.Setting{in}))
+		f.ready()
+		b.until(inBenchMode)
+		_, others := f.request()
+		if len(others) > 1 {
+			for _, o := range c.Example.Given[1:] {
+				if input := c.Input(o.Name); input.Needed && ask[string](b, f.boxes(o.Name)+".map(e => e.value).join('')") != "" {
+					t.Errorf("the address gave only %s, and %s is there from before", in.Name, o.Name)
+				}
+			}
+		}
+		for ask[bool](b, key("Next")+`.ariaDisabled !== "true"`) {
+			b.tap(key("Next"))
+		}
+		b.tap(key("Start again"))
+		f.lose(h)
+		if values := f.shown(); len(values) > 0 && c.Input(in.Name).Needed {
+			t.Errorf("cleared, and after a reload there is an answer: %v", values)
+		}
+	})
+}
+
+func TestNothingIsKeptWithoutBenchMode(t *testing.T) {
+	h := published(t)
+	f := formAt(open(t), h, catalog.Find("wash-mix"))
+	f.fill(f.calc.Example.Given, true)
+	if n := ask[int](f.tab, "localStorage.length"); n != 0 {
+		t.Errorf("%d things are kept on the phone, and nobody asked for it", n)
+	}
+}
+
+// forgetful is a browser that keeps nothing, as private windows and some pages
+// opened as files do.
+const forgetful = `Object.defineProperty(window, "localStorage", {get() { throw new DOMException("no", "SecurityError") }})`
+
+func TestBenchModeWhereNothingIsKept(t *testing.T) {
+	h, s := published(t), settings(t)
+	b := phone(t)
+	f := formAt(b, h, catalog.Find("wash-mix"))
+	ask[bool](b, "("+forgetful+", true)")
+	f.fill(f.calc.Example.Given, true)
+	f.agree(f.calc.Example.Given, s)
+	b.tap(tool("bench"))
+	if !b.until(inBenchMode) {
+		t.Error("no bench mode")
+	}
+	f.agree(f.calc.Example.Given, s)
+	if said, _ := b.heard(); len(said) > 0 {
+		t.Errorf("on the console: %v", said)
+	}
+}
+
+func TestLayersByTouch(t *testing.T) {
+	h, s := published(t), settings(t)
+	b := phone(t)
+	f := formAt(b, h, catalog.Find("stage-plan"))
+	wire := f.boxes("layers") + "[0].value"
+	f.pick(f.boxes("state")+"[0]", "leather-hard")
+	f.pick(rows+`[0].querySelector("[data-medium]")`, "Coloured slip")
+	b.tap(key("Add a layer"))
+	b.tap(key("Add a layer"))
+	f.pick(rows+`[1].querySelector("[data-medium]")`, "Stain wash")
+	f.pick(rows+`[2].querySelector("[data-medium]")`, s.Table.Media[0].Name)
+	b.tap(key("Take the last away"))
+	if got := ask[string](b, wire); got != "Coloured slip, Stain wash" {
+		t.Errorf("the layers on the wire: %q", got)
+	}
+	given := []catalog.Setting{{Name: "state", Text: "leather-hard"}, {Name: "layers", Text: "coloured slip, stain wash"}}
+	f.agree(given, s)
+	steps := ask[[]string](b, `[...document.querySelectorAll("[data-steps] li .reckon-do")].map(e => e.textContent)`)
+	want := catalog.Solve("stage-plan", given, s)
+	if len(steps) != len(want.Rows) || len(steps) == 0 {
+		t.Errorf("%d steps are shown, the plan has %d", len(steps), len(want.Rows))
+	}
+	for _, fault := range append(append(ask[[]string](b, small), ask[[]string](b, crowded)...), ask[[]string](b, widest)...) {
+		t.Error(fault)
+	}
+	f.judged("with a plan")
+	offered := ask[[]string](b, `[...`+rows+`[1].querySelector("[data-technique]").options].map(o => o.text)`)
+	for _, q := range s.Table.Techniques {
+		fits := len(q.With) == 0 || strings.Contains(fmt.Sprint(q.With), "stain-wash")
+		if shown := strings.Contains(strings.Join(offered, "|"), q.Name); shown != fits {
+			t.Errorf("beside a stain wash %s is offered: %t", q.Name, shown)
+		}
+	}
+}
+
+func TestLayersFromAnAddress(t *testing.T) {
+	h, s := published(t), settings(t)
+	for _, tt := range []struct {
+		text    string
+		chosen  int // rows
+		written bool
+	}{
+		{"slip by stencil, wash wiped back, clear glaze brushed", 3, false},
+		{"Coloured slip", 1, false},
+		{"gold leaf, coloured slip", 0, true},
+		{"slip with a broom", 0, true},
+	} {
+		t.Run(tt.text, func(t *testing.T) {
+			f := &form{tab: open(t), calc: catalog.Find("stage-plan")}
+			given := []catalog.Setting{{Name: "state", Text: "leather-hard"}, {Name: "layers", Text: tt.text}}
+			f.visit(h.home + "calculators/stage-plan.html?" + catalog.Request("stage-plan", given))
+			f.ready()
+			f.agree(given, s)
+			box := f.boxes("layers") + "[0]"
+			if seen := ask[bool](f.tab, box+".checkVisibility()"); seen != tt.written {
+				t.Errorf("the text box is in sight: %t", seen)
+			}
+			if got := ask[string](f.tab, box+".value"); got != tt.text {
+				t.Errorf("the text box holds %q", got)
+			}
+			chosen := ask[int](f.tab, `[...`+rows+`].filter(r => r.checkVisibility() && r.querySelector("select").value).length`)
+			if chosen != tt.chosen {
+				t.Errorf("%d rows are chosen, want %d", chosen, tt.chosen)
+			}
+		})
+	}
+}

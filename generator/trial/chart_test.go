@@ -1,0 +1,230 @@
+//go:build judges
+
+package trial
+
+import (
+	"fmt"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"regexp"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/chromedp"
+)
+
+// papers are what the chart must fit on, with their shorter and longer sides
+// in points.
+var papers = []struct {
+	name          string
+	paper         chromedp.PDFOption
+	short, longer float64
+}{
+	{"A4", chromedp.PDFPaper(chromedp.PaperA4), 595, 842},
+	{"US Letter", chromedp.PDFPaper(chromedp.PaperLetter), 612, 792},
+}
+
+// pdfFacts reads the number of pages, the width and the height from what
+// pdfinfo says.
+var pdfFacts = regexp.MustCompile(`(?ms)^Pages:\s+(\d+)$.*^Page size:\s+([\d.]+) x ([\d.]+) pts`)
+
+// sheet is a printed document: its pages, its size in points, its words.
+type sheet struct {
+	pages         string
+	width, height float64
+	words         string
+}
+
+// print prints the page in the tab on a paper.
+func (b *tab) print(paper chromedp.PDFOption) sheet {
+	b.t.Helper()
+	data, err := chromedp.Run(b.ctx, chromedp.PrintToPDF(paper))
+	if err != nil {
+		b.t.Fatal(err)
+	}
+	file := filepath.Join(b.t.TempDir(), "chart.pdf")
+	if err := os.WriteFile(file, data, 0o666); err != nil {
+		b.t.Fatal(err)
+	}
+	info, err := exec.Command("pdfinfo", file).Output()
+	if err != nil {
+		b.t.Fatalf("pdfinfo: %v", err)
+	}
+	words, err := exec.Command("pdftotext", "-raw", file, "-").Output()
+	if err != nil {
+		b.t.Fatalf("pdftotext: %v", err)
+	}
+	m := pdfFacts.FindSubmatch(info)
+	if m == nil {
+		b.t.Fatalf("pdfinfo does not tell pages and size:\n%s", info)
+	}
+	return sheet{string(m[1]), number(b.t, m[2]), number(b.t, m[3]), letters(string(words))}
+}
+
+// number reads a number that pdfinfo wrote.
+func number(t *testing.T, text []byte) float64 {
+	t.Helper()
+	n, err := strconv.ParseFloat(string(text), 64)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return n
+}
+
+// cells gives the words of every cell of the chart's table, and of its heads.
+const cells = `[...document.querySelectorAll("table.chart :is(th, td)")].map(e => e.textContent.trim()).filter(words => words)`
+
+// onOneSheet prints the chart of a handbook on each paper and looks for one
+// page on its side, with the words of every cell.
+func onOneSheet(t *testing.T, h *handbook) {
+	t.Helper()
+	b := open(t)
+	b.visit(h.home + "chart.html")
+	want := ask[[]string](b, cells)
+	for _, p := range papers {
+		s := b.print(p.paper)
+		if s.pages != "1" {
+			t.Errorf("%s: the chart takes %s pages", p.name, s.pages)
+		}
+		if s.width < s.height || s.width-p.longer > 1 || p.longer-s.width > 1 || s.height-p.short > 1 || p.short-s.height > 1 {
+			t.Errorf("%s: the sheet is %g by %g points, want %g by %g", p.name, s.width, s.height, p.longer, p.short)
+		}
+		for _, words := range want {
+			if !strings.Contains(s.words, letters(words)) {
+				t.Errorf("%s: the sheet lacks %q", p.name, words)
+			}
+		}
+	}
+}
+
+func TestChartPrintsOnOneSheet(t *testing.T) {
+	h := published(t)
+	b := open(t)
+	b.visit(h.home + "chart.html")
+	if n := len(ask[[]string](b, cells)); n < 6*10 {
+		t.Fatalf("the chart has only %d cells with words: this test looks at the wrong place", n)
+	}
+	onOneSheet(t, h)
+}
+
+// printedBars gives the pattern of each verdict's bar, by its word.
+const printedBars = `(() => {
+	const drawn = {}
+	for (const e of document.querySelectorAll("table.chart td.bar")) {
+		const style = getComputedStyle(e)
+		const word = e.querySelector("b").textContent.split(",")[0]
+		drawn[word] = style.borderLeftStyle
+	}
+	return drawn
+})()`
+
+// notBlack gives the text on the printed chart that is not black.
+const notBlack = `[...document.querySelectorAll("table.chart *, .key *")].filter(e => e.checkVisibility() && e.textContent.trim()
+	&& getComputedStyle(e).color !== "rgb(0, 0, 0)").map(e => e.outerHTML.slice(0, 100))`
+
+func TestChartOnPaperNeedsNoColour(t *testing.T) {
+	h := published(t)
+	b := open(t)
+	call(b, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"})
+	b.visit(h.home + "chart.html")
+	drawn := ask[map[string]string](b, printedBars)
+	patterns := map[string]bool{}
+	for _, style := range drawn {
+		patterns[style] = true
+	}
+	if len(drawn) != 4 || len(patterns) != 4 {
+		t.Errorf("the bars of the verdicts are %v, want four words with a pattern each", drawn)
+	}
+	for _, e := range ask[[]string](b, notBlack) {
+		t.Errorf("not black on paper: %s", e)
+	}
+}
+
+// entry is one technique of decoration.yaml, from its id to the next.
+var entry = regexp.MustCompile(`(?s)\n  - id: feathering\n.*?\n\n?  - id: `)
+
+// entryName and entryWords are what no two of its entries may share.
+var (
+	entryName  = regexp.MustCompile(`\n    name: .*`)
+	entryWords = regexp.MustCompile(`\n    words: .*`)
+)
+
+// TestLongerChartPrintsOnOneSheet adds rows to the table, as an instructor may,
+// and prints again.
+func TestLongerChartPrintsOnOneSheet(t *testing.T) {
+	slipbook, err := program()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, more := range []int{2, 6, 12} {
+		t.Run(fmt.Sprintf("%d rows more", more), func(t *testing.T) {
+			dir := t.TempDir()
+			if err := os.CopyFS(filepath.Join(dir, "content"), os.DirFS(root+"/content")); err != nil {
+				t.Fatal(err)
+			}
+			addRows(t, filepath.Join(dir, "content", "decoration.yaml"), more)
+			to := filepath.Join(dir, "handbook")
+			if err := run(nil, slipbook, "publish", "--content", filepath.Join(dir, "content"), "--to", to); err != nil {
+				t.Fatal(err)
+			}
+			h, err := serve(to)
+			if err != nil {
+				t.Fatal(err)
+			}
+			onOneSheet(t, h)
+		})
+	}
+}
+
+// addRows writes techniques into a table that are feathering under other names.
+func addRows(t *testing.T, file string, more int) {
+	t.Helper()
+	table, err := os.ReadFile(file)
+	if err != nil {
+		t.Fatal(err)
+	}
+	at := entry.FindIndex(table)
+	if at == nil {
+		t.Fatal("decoration.yaml has no feathering with a technique after it")
+	}
+	end := at[1] - len("\n  - id: ")
+	var all strings.Builder
+	all.Write(table[:end])
+	for n := range more {
+		words := string(table[at[0]:end])
+		words = strings.Replace(words, "id: feathering", fmt.Sprintf("id: feathering-%d", n), 1)
+		words = entryName.ReplaceAllString(words, fmt.Sprintf("\n    name: Feathering or marbling, number %d", n))
+		words = entryWords.ReplaceAllString(words, fmt.Sprintf("\n    words: [feathered %d]", n))
+		all.WriteString(words)
+	}
+	all.Write(table[end:])
+	if err := os.WriteFile(file, []byte(all.String()), 0o666); err != nil {
+		t.Fatal(err)
+	}
+}
+
+// TestChartOnAPhone shows that the chart is a list by state on a phone and a
+// table on a wide screen, and that a state's first answer needs no sideways
+// scrolling.
+func TestChartOnAPhone(t *testing.T) {
+	h := published(t)
+	b := open(t)
+	const form = `[!!document.querySelector("table.chart").checkVisibility(), [...document.querySelectorAll(".chart-state")].filter(e => e.checkVisibility()).length].join(" ")`
+	for _, c := range []struct {
+		width int64
+		want  string
+	}{{320, "false 6"}, {360, "false 6"}, {768, "false 6"}, {1280, "true 0"}} {
+		b.size(c.width, 800)
+		b.visit(h.home + "chart.html")
+		if got := ask[string](b, form); got != c.want {
+			t.Errorf("%d px: table and lists in sight %q, want %q", c.width, got, c.want)
+		}
+		const low = `[...document.querySelectorAll(".lines a")].filter(e => e.checkVisibility() && e.getBoundingClientRect().height < 47.5).length`
+		if n := ask[int](b, low); n > 0 {
+			t.Errorf("%d px: %d lines are too low for a wet finger", c.width, n)
+		}
+	}
+}

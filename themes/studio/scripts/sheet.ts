@@ -1,0 +1,133 @@
+// The mixing sheet: what the answer says to weigh, in order, as lines to tick
+// off at the bench or on paper. Its lines are the answer's rows where it has
+// rows, else the outputs that the page names. A tick belongs to a line's words:
+// when an amount changes its tick goes, since that has not been weighed.
+import * as words from '../words.yaml'
+import { part } from './box'
+import type { Form } from './form'
+import { button, fill, make } from './say'
+
+/** Line is one thing to weigh. */
+interface Line {
+  readonly what: string
+  readonly weigh: string
+  readonly total: string // together in the bucket by then
+  readonly alone: boolean // of the outputs: stain, for the fine scale
+}
+
+/** lines reads what to weigh from an answer. */
+function lines(form: Form, answer: URLSearchParams, order: string): Line[] {
+  const label = (selector: string): string => form.section.querySelector(selector)?.textContent ?? ''
+  if (answer.has('row.1.weigh')) {
+    const unit = form.section.querySelector<HTMLElement>('[data-column=weigh]')?.dataset['unit'] ?? ''
+    const rows: Line[] = []
+    for (let n = 1; answer.has(`row.${n}.weigh`); n++) {
+      const say = (column: string): string => answer.get(`row.${n}.${column}`) ?? ''
+      rows.push({ what: say('what'), weigh: `${say('weigh')} ${unit}`, total: `${say('total')} ${unit}`, alone: false })
+    }
+    return rows
+  }
+  const names = order.split(' ').filter((name) => Number(answer.get(`value.${name}`)) > 0)
+  const places = Math.max(0, ...names.map((name) => /[.,](\d+)$/.exec(answer.get(`text.${name}`) ?? '')?.[1]?.length ?? 0))
+  const mark = new URLSearchParams(form.element.dataset['settings']).get('decimal') ?? '.'
+  let sum = 0
+  return names.map((name) => {
+    sum += Number(answer.get(`value.${name}`))
+    const unit = answer.get(`unit.${name}`) ?? ''
+    return {
+      what: label(`div:has(> dd > output[name="${name}"]) > dt`),
+      weigh: `${answer.get(`text.${name}`)} ${unit}`,
+      total: `${grouped(sum.toFixed(places), mark)} ${unit}`,
+      alone: name === 'stain-mass',
+    }
+  })
+}
+
+/** grouped sets a number as the answers are: digits in threes from five on. */
+function grouped(number: string, mark: string): string {
+  const [whole = '', after] = number.split('.')
+  const parted = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, '\u202f') : whole
+  return after === undefined ? parted : parted + mark + after
+}
+
+export class Sheet {
+  readonly #form: Form
+  readonly #order: string
+  readonly #changed: () => void
+  readonly #list = make('ol', 'tally-lines')
+  readonly #case = make('p', 'tally-case')
+  readonly #care = make('div', 'caution')
+  readonly element: HTMLElement
+  ticks: Set<string>
+  #shown = '' // the lines as they stand
+
+  /** changed is called after each tick, closed when the sheet is put away. */
+  constructor(form: Form, ticks: readonly string[], changed: () => void, closed: () => void) {
+    this.#form = form
+    this.#order = form.element.querySelector<HTMLElement>('[data-order]')?.dataset['order'] ?? ''
+    this.#changed = changed
+    this.ticks = new Set(ticks)
+    const title = form.section.querySelector('.reckon-name')?.textContent ?? form.section.ariaLabel ?? ''
+    const blank = (word: string | undefined): HTMLElement => make('span', '', word ?? '')
+    const keys = make('p', 'reckon-keys', button(words['calculator-sheet-print'], () => print()), button(words['calculator-sheet-close'], closed))
+    this.#care.role = 'note'
+    this.#care.ariaLabel = form.section.querySelector('.caution-words')?.textContent ?? ''
+    this.element = make('section', 'tally',
+      make('p', 'reckon-name', fill(words['calculator-sheet-name'], title)), this.#case,
+      make('p', 'tally-blanks', blank(words['calculator-sheet-date']), blank(words['calculator-sheet-by'])),
+      this.#care, this.#list, keys)
+    this.element.ariaLabel = fill(words['calculator-sheet-name'], title)
+    this.element.tabIndex = -1
+    this.update()
+  }
+
+  /** Shows the answer that the form has now; without one the sheet is empty. */
+  update(): void {
+    const answer = this.#form.answer
+    const all = answer ? lines(this.#form, answer, this.#order) : []
+    this.#case.textContent = answer?.get('headline') ?? this.#form.element.querySelector('[data-headline]')?.textContent ?? ''
+    const heading = part(this.#form.section, '.caution-words').cloneNode(true) as HTMLElement
+    heading.removeAttribute('id')
+    this.#care.replaceChildren(heading, ...[...this.#form.section.querySelectorAll('[data-always-caution], [data-cautions] li')]
+      .map((caution) => make('p', '', caution.textContent ?? '')))
+    this.#care.hidden = this.#care.children.length < 2
+    // Lines that stand are left alone: a finger may be on one of them.
+    const shown = JSON.stringify(all)
+    if (shown === this.#shown) return
+    this.#shown = shown
+    this.#list.replaceChildren(...all.map((line) => this.#line(line)))
+    this.#list.classList.toggle('tally-many', all.length > 14)
+    if (answer) this.ticks = new Set([...this.#list.querySelectorAll('input')].filter((tick) => tick.checked).map((tick) => tick.value))
+    this.#next()
+  }
+
+  #line(line: Line): HTMLElement {
+    const tick = make('input', '')
+    tick.type = 'checkbox'
+    tick.value = `${line.what} ${line.weigh} ${line.total}`
+    tick.checked = this.ticks.has(tick.value)
+    tick.addEventListener('change', () => {
+      if (tick.checked) this.ticks.add(tick.value)
+      else this.ticks.delete(tick.value)
+      this.#next()
+      this.#changed()
+    })
+    const together = make('small', '', fill(words['calculator-sheet-together'], line.total))
+    const alone = line.alone ? make('small', '', words['calculator-sheet-alone']) : undefined
+    return make('li', '', make('label', '', tick, make('span', '', line.what, alone), make('b', '', line.weigh), together))
+  }
+
+  /** Takes every tick back. */
+  clear(): void {
+    this.ticks.clear()
+    for (const tick of this.#list.querySelectorAll('input')) tick.checked = false
+    this.#next()
+  }
+
+  /** Marks the line that comes next. */
+  #next(): void {
+    const items = [...this.#list.children]
+    const next = items.find((item) => !item.querySelector('input')?.checked)
+    for (const item of items) item.ariaCurrent = item === next ? 'step' : null
+  }
+}
