@@ -5,6 +5,7 @@ package trial
 import (
 	"encoding/csv"
 	"math"
+	"net/url"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -184,8 +185,7 @@ func TestRowsAsAFile(t *testing.T) {
 		}
 		f := formAt(open(t), h, c)
 		dir := t.TempDir()
-		call(f.tab, cdbrowser.SetDownloadBehavior, cdbrowser.SetDownloadBehaviorParams{
-			Behavior: cdbrowser.SetDownloadBehaviorBehaviorAllow, BrowserContextID: chromedp.FromContext(f.ctx).BrowserContextID, DownloadPath: dir})
+		f.downloads(dir)
 		f.fill(c.Example.Given, true)
 		f.agree(c.Example.Given, s)
 		ask[bool](f.tab, tool("save")+".click() || true")
@@ -217,6 +217,45 @@ func TestRowsAsAFile(t *testing.T) {
 			}
 		}
 	})
+}
+
+func TestToolsFromAFolder(t *testing.T) {
+	h, s := published(t), settings(t)
+	dir, err := filepath.Abs(h.dir)
+	if err != nil {
+		t.Fatal(err)
+	}
+	local := &handbook{dir: dir, home: (&url.URL{Scheme: "file", Path: filepath.ToSlash(dir) + "/"}).String()}
+	f := sheetOf(t, local, "slip-batch")
+	f.tap(sheetLines + `[0].querySelector("label")`)
+	f.do(chromedp.Reload())
+	f.ready()
+	f.agree(f.calc.Example.Given, s)
+	f.until(sheetLines + ".length > 1")
+	if ticks := ask[[]bool](f.tab, sheetTicks); len(ticks) == 0 || !ticks[0] {
+		t.Errorf("opened from a folder, the ticks after a reload are %v", ticks)
+	}
+	f.tap(key("Put the sheet away"))
+	kept := t.TempDir()
+	f.downloads(kept)
+	f.tap(tool("save"))
+	if records := saved(t, filepath.Join(kept, "slip-batch.csv")); len(records) < 3 {
+		t.Errorf("opened from a folder, this was saved: %v", records)
+	}
+	f.tap(tool("bench"))
+	if !f.until(inBenchMode) {
+		t.Error("opened from a folder, there is no bench mode")
+	}
+	if said, _ := f.heard(); len(said) > 0 {
+		t.Errorf("on the console: %v", said)
+	}
+}
+
+// downloads says where files go that the page saves.
+func (f *form) downloads(dir string) {
+	f.t.Helper()
+	call(f.tab, cdbrowser.SetDownloadBehavior, cdbrowser.SetDownloadBehaviorParams{
+		Behavior: cdbrowser.SetDownloadBehaviorBehaviorAllow, BrowserContextID: chromedp.FromContext(f.ctx).BrowserContextID, DownloadPath: dir})
 }
 
 // saved waits for a file of comma-separated values and reads it by RFC 4180.

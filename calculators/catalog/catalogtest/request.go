@@ -81,8 +81,11 @@ func inWords(random *rand.Rand, c *catalog.Calculator, in *catalog.Input) string
 	if in.Name == "layers" {
 		return layers(random)
 	}
-	if in.Name == "body" {
+	switch in.Name {
+	case "body":
 		return "yard paper clay"
+	case "cones":
+		return []string{"06", "06 6", "04, 6, 10"}[random.IntN(3)]
 	}
 	text := exampleText(c, in.Name)
 	if text == "" {
