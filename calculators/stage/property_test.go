@@ -89,6 +89,7 @@ func TestRepair(t *testing.T) {
 func TestMoreAllowed(t *testing.T) {
 	each(t, 4, func(t *testing.T, seed uint64, table *stage.Table, w stage.Wish) {
 		before, had := table.Cost(w)
+		stood := table.InTheWay(w)
 		random := rand.New(rand.NewPCG(seed, 9))
 		rule := &table.Media[random.IntN(len(table.Media))].On[random.IntN(len(table.States))]
 		if rule.Verdict == stage.Yes {
@@ -96,7 +97,7 @@ func TestMoreAllowed(t *testing.T) {
 		}
 		rule.Verdict--
 		after, has := table.Cost(w)
-		if w.State == 4 {
+		if stood && !table.InTheWay(w) {
 			before, after = before>>20, after>>20 // risk, questions and firings only
 		}
 		if had && (!has || after > before) {
