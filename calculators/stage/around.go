@@ -37,6 +37,7 @@ func (t *Table) conflict(w Wish) *Conflict {
 		}
 	}
 	s := t.newSearch(w.upTo(k + 1))
+	s.blind = true
 	s.run()
 	c := &Conflict{Layer: k}
 	t.blame(s, s.soonest(k), w.Layers[k], c)

@@ -12,9 +12,6 @@ func (t *Table) Cost(w Wish) (uint64, bool) {
 	return uint64(s.reached[at].cost), true
 }
 
-// InTheWay says whether a coat of unfired glaze stands in the way of a wish.
-func (t *Table) InTheWay(w Wish) bool { return t.newSearch(w).block }
-
 // Nearest gives the wish that a conflict offers instead.
 func (t *Table) Nearest(w Wish) (Wish, bool) {
 	c := t.conflict(w)

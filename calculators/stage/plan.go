@@ -5,7 +5,7 @@ package stage
 type Plan struct {
 	Steps    []Step
 	Risky    int // steps that may go wrong
-	Label    int // questions to the label or the recipe card
+	Label    int // questions to the label or the recipe card, those of risky steps too
 	Firings  int
 	Away     int // how many states the layers are away from their media's best, together
 	Notes    []string
@@ -52,9 +52,10 @@ func (t *Table) Plan(w Wish) Plan {
 // tell words the way to a node.
 func (t *Table) tell(s *search, at int32) Plan {
 	c := s.reached[at].cost
-	p := Plan{Risky: c.risky(), Label: c.questions(), Firings: c.firings(), Away: c.away()}
+	p := Plan{Risky: c.risky(), Firings: c.firings(), Away: c.away()}
 	now := s.start()
 	for _, w := range s.steps(at) {
+		p.Label += w.asks()
 		p.Steps = append(p.Steps, t.step(s, now, &w))
 		now = w.to
 	}
@@ -235,10 +236,11 @@ func (t *Table) shorter(w Wish, best cost) string {
 		return ""
 	}
 	var quick cost
-	danger := ""
+	asks, danger := 0, ""
 	now := s.start()
 	for _, way := range s.steps(at) {
 		quick += way.cost
+		asks += way.asks()
 		if r := way.deciding(); r != nil && way.worst() == Risky {
 			danger = join(danger, t.step(s, now, &way).What+" "+r.Reason)
 		}
@@ -248,8 +250,8 @@ func (t *Table) shorter(w Wish, best cost) string {
 		return ""
 	}
 	text := "A shorter way is riskier: " + count(best.actions()-quick.actions(), "step") + " fewer, but " + count(quick.risky(), "risky step")
-	if quick.questions() > 0 {
-		text += " and " + count(quick.questions(), "question") + " to the label"
+	if asks > 0 {
+		text += " and " + count(asks, "question") + " to the label"
 	}
 	return text + ". " + danger
 }

@@ -2,6 +2,7 @@ package stage_test
 
 import (
 	"math/rand/v2"
+	"strings"
 	"testing"
 
 	"slipbook/calculators/stage"
@@ -32,10 +33,21 @@ func TestBest(t *testing.T) {
 			t.Errorf("a plan exists: %v, conflict %+v", exists, p.Conflict)
 			return
 		}
-		if exists && [5]int{p.Risky, p.Label, p.Firings, p.Away, len(p.Steps)} != best {
-			t.Errorf("planned %v, best %v", [5]int{p.Risky, p.Label, p.Firings, p.Away, len(p.Steps)}, best)
+		if planned := [5]int{p.Risky, questions(p), p.Firings, p.Away, len(p.Steps)}; exists && planned != best {
+			t.Errorf("planned %v, best %v", planned, best)
 		}
 	})
+}
+
+// questions counts those of a plan that are not on a risky step anyway.
+func questions(p stage.Plan) int {
+	n := p.Label
+	for _, step := range p.Steps {
+		if step.Verdict == stage.Risky {
+			n -= strings.Count(step.Ask, "?")
+		}
+	}
+	return n
 }
 
 // TestAllowed walks every plan with rules of its own and wants each step
@@ -83,27 +95,45 @@ func TestRepair(t *testing.T) {
 	}
 }
 
-// TestMoreAllowed loosens one rule of a table: no plan may get worse by it. One
-// exception is wanted: a coat of glaze that every layer may now simply go on is
-// no longer washed off, though the layers would then be nearer to their best.
+// TestMoreAllowed loosens one rule of a table, of a medium, a technique or a
+// medium over another: no plan may get worse by it in the order of preference.
 func TestMoreAllowed(t *testing.T) {
+	loosened := 0
 	each(t, 4, func(t *testing.T, seed uint64, table *stage.Table, w stage.Wish) {
 		before, had := table.Cost(w)
-		stood := table.InTheWay(w)
-		random := rand.New(rand.NewPCG(seed, 9))
-		rule := &table.Media[random.IntN(len(table.Media))].On[random.IntN(len(table.States))]
+		rule := anyRule(rand.New(rand.NewPCG(seed, 9)), table, w)
 		if rule.Verdict == stage.Yes {
 			return
 		}
 		rule.Verdict--
 		after, has := table.Cost(w)
-		if stood && !table.InTheWay(w) {
-			before, after = before>>20, after>>20 // risk, questions and firings only
-		}
 		if had && (!has || after > before) {
 			t.Errorf("cost %x became %x (%v)", before, after, has)
 		}
+		if had && after < before {
+			loosened++
+		}
 	})
+	if loosened < seeds/100 {
+		t.Errorf("only %d plans got better: the property is hardly tried", loosened)
+	}
+}
+
+// anyRule picks a rule that bears on a wish.
+func anyRule(random *rand.Rand, table *stage.Table, w stage.Wish) *stage.Rule {
+	state := random.IntN(len(table.States))
+	layer := w.Layers[random.IntN(len(w.Layers))]
+	switch random.IntN(4) {
+	case 0:
+		if layer.Technique >= 0 {
+			return &table.Techniques[layer.Technique].On[state]
+		}
+	case 1:
+		if n := len(table.Overs); n > 0 {
+			return &table.Overs[random.IntN(n)].Rule
+		}
+	}
+	return &table.Media[layer.Medium].On[state]
 }
 
 // TestEncoding sends random tables through their text and back.

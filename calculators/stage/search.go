@@ -85,9 +85,11 @@ type search struct {
 	w      Wish
 	free   bool // the layers may lie in any order
 	hurry  bool // actions count first
+	blind  bool // look without the bound, and so at every pot that can be reached
 	enough int  // in a hurry: a way with so many actions is no shorter
 	glaze  int  // the medium added where a glaze is missing; -1 = there is none
 	facts
+	bound
 	ways    []way // of the pot being looked at
 	reached []node
 	index   map[uint64]int32 // of reached, by pot.key
@@ -101,6 +103,7 @@ type facts struct {
 	ready uint64   // states from which the bisque firing starts, by bit
 	kinds [5]uint8 // layers of the wish by kind, by bit
 	block bool     // a coat of unfired glaze stands in the way of the wish
+	worn  bool     // the pot wears such a coat, and it does not stand in the way
 }
 
 // node is a pot that was reached, and how.
@@ -114,8 +117,8 @@ type node struct {
 
 func (t *Table) newSearch(w Wish) *search {
 	s := &search{t: t, w: w, glaze: t.clear()}
-	s.index = make(map[uint64]int32, 256)
-	s.reached = make([]node, 0, 256)
+	s.index = make(map[uint64]int32, 32)
+	s.reached = make([]node, 0, 32)
 	s.coat, s.last = uint8(len(t.States)), uint8(len(t.States))
 	for i := len(t.Transitions) - 1; i >= 0; i-- {
 		s.note(&t.Transitions[i])
@@ -124,6 +127,8 @@ func (t *Table) newSearch(w Wish) *search {
 		s.kinds[t.Media[layer.Medium].Kind] |= 1 << i
 	}
 	s.block = s.coat < uint8(len(t.States)) && s.inTheWay()
+	s.worn = uint8(w.State) == s.coat && !s.block
+	s.bound = s.newBound()
 	return s
 }
 
@@ -204,13 +209,20 @@ func (s *search) reach(h *heap, p pot, c cost, from int32, w way) {
 	if known && s.reached[i].cost <= c {
 		return
 	}
+	left := s.left(p)
+	if left >= never {
+		return
+	}
+	if s.hurry {
+		left = left.quick()
+	}
 	if !known {
 		i = int32(len(s.reached))
 		s.index[key] = i
 		s.reached = append(s.reached, node{})
 	}
 	s.reached[i] = node{pot: p, cost: c, from: from, way: w}
-	h.push(entry{c, i})
+	h.push(entry{c + left, i})
 }
 
 // steps gives the ways from the start to a node.
@@ -225,7 +237,8 @@ func (s *search) steps(at int32) []way {
 	return back
 }
 
-// entry is a node in the heap at the cost it had when it was put there.
+// entry is a node in the heap at the cost it had when it was put there, with
+// the bound for the rest.
 type entry struct {
 	cost cost
 	node int32

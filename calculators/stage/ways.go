@@ -44,12 +44,24 @@ func (s *search) lay(p pot, i int) {
 	}
 	to := s.after(p, m)
 	to.done |= 1 << i
-	to.top = uint8(i) + 1
-	if m.Kind != Glaze {
-		to.loose |= 1 << i
-	}
 	to.wished = to.wished || m.Kind == Glaze
+	s.remember(&to, i, m)
 	s.put(way{to: to, layer: i, move: -1, rules: rules}, s.far(p.state, m))
+}
+
+// remember notes what the layer just put on means for those to come. On places
+// of their own layers do not meet: only whether something of a kind is loose
+// counts there, so that pots which differ in nothing else are one to the search.
+func (s *search) remember(to *pot, i int, m *Medium) {
+	loose := uint8(1) << i
+	if s.w.Apart {
+		loose = s.kinds[m.Kind] & -s.kinds[m.Kind]
+	} else {
+		to.top = uint8(i) + 1
+	}
+	if m.Kind != Glaze {
+		to.loose |= loose
+	}
 }
 
 // inTime keeps on-glaze work in its order: on a finished, glazed pot, each
@@ -103,8 +115,13 @@ func (s *search) under(p pot) bool {
 	return !s.free && !s.w.Apart && s.t.Media[s.w.Layers[next].Medium].Kind == OnGlaze
 }
 
-// far is how many states away from its best a medium goes on.
+// far is how many states away from its best a medium goes on. Of a pot that
+// wears an unfired coat which is not in the way, the states before are past:
+// the coat is then as near as a medium gets to its best.
 func (s *search) far(state uint8, m *Medium) cost {
+	if state == s.coat && s.worn {
+		return 0
+	}
 	away := int(state) - m.Best
 	if away < 0 {
 		away = -away
@@ -118,19 +135,25 @@ func (s *search) put(w way, away cost) {
 	s.ways = append(s.ways, w)
 }
 
-// price is what the rules of a step add to its cost: it is risky or it is not,
-// and each label is a question of its own, asked on a risky step too.
+// price is what the rules of a step add to its cost: it is risky, or each label
+// is a question of its own. A risky step asks its questions too, but they do not
+// count: a risk that is loosened to a question must never make a plan worse.
 func (w *way) price() cost {
-	c := cost(0)
+	if w.worst() == Risky {
+		return oneRisk
+	}
+	return cost(w.asks()) * oneLabel
+}
+
+// asks is how many questions to the label a step puts.
+func (w *way) asks() int {
+	n := 0
 	for _, r := range w.rules {
 		if r != nil && r.Verdict == Label {
-			c += oneLabel
+			n++
 		}
 	}
-	if w.worst() == Risky {
-		c += oneRisk
-	}
-	return c
+	return n
 }
 
 // worst is the worst verdict of the rules of a step.
@@ -152,26 +175,32 @@ func (s *search) transit(p pot, i int) {
 	}
 	to := p
 	to.state = uint8(tr.To)
-	c := oneAction
 	switch tr.Move {
 	case Dry:
 		to.damp = false
 	case Bisque:
-		c += oneFiring
 		to.loose &= s.kinds[Powder]
 	case Harden:
-		c += oneFiring
 		to.loose = 0
 	case Strip:
 		to.glazed, to.top = false, 0
 	case Fire:
-		c += oneFiring
 		to.loose, to.green, to.painted = 0, false, false
 	}
-	w := way{to: to, layer: -1, move: i}
+	w := way{to: to, cost: tr.price(), layer: -1, move: i}
 	w.rules[0] = &tr.Rule
-	w.cost = c + w.price()
 	s.ways = append(s.ways, w)
+}
+
+// price is what a transition costs.
+func (tr *Transition) price() cost {
+	w := way{}
+	w.rules[0] = &tr.Rule
+	c := oneAction + w.price()
+	if tr.Move == Bisque || tr.Move == Harden || tr.Move == Fire {
+		c += oneFiring
+	}
+	return c
 }
 
 // mayMove says whether a pot is ready for a transition.
@@ -190,17 +219,22 @@ func (s *search) mayMove(p pot, tr *Transition) bool {
 }
 
 // inTheWay says whether a coat of unfired glaze stands in the way of the wish:
-// some layer, a glaze included, may not simply go on it. A wash that the table
-// lets onto the glaze is no reason to wash the glaze off.
+// some layer, a glaze included, may not simply go on it, or not on the layer
+// before it while that is loose. A wash that the table lets onto the glaze is no
+// reason to wash the glaze off.
 func (s *search) inTheWay() bool {
-	for _, layer := range s.w.Layers {
+	on := pot{state: s.coat}
+	for i, layer := range s.w.Layers {
 		m := &s.t.Media[layer.Medium]
 		if m.Kind == OnGlaze {
 			continue
 		}
-		if s.mediumRule(m, int(s.coat)).Verdict != Yes || layer.Technique >= 0 && s.t.Techniques[layer.Technique].On[s.coat].Verdict != Yes {
+		w := way{}
+		w.rules, _ = s.rules(on, layer)
+		if w.worst() != Yes {
 			return true
 		}
+		s.remember(&on, i, m)
 	}
 	return false
 }
