@@ -54,10 +54,10 @@ var slipAdjust = &Calculator{
 func workAdjust(b *bench) {
 	now, wanted, solids := b.value("from"), b.value("to"), b.value("solids-density")
 	if now > solids {
-		b.refuse("from", "A slip of {from} would be heavier than its dry powder ({solids-density}). Measure it again.")
+		b.tooHeavy(now, "from", "A slip of {from} would be heavier than its dry powder ({solids-density}). Measure it again.")
 	}
 	if wanted > now && wanted >= solids {
-		b.refuse("to", "No amount of powder makes a slip of {to}: the dry powder itself is only {solids-density}.")
+		b.tooHeavy(wanted, "to", "No amount of powder makes a slip of {to}: the dry powder itself is only {solids-density}.")
 	}
 	if b.refused() {
 		return

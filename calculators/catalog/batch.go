@@ -67,7 +67,7 @@ func workBatch(b *bench) {
 	b.doubtShare("clay-water")
 	gravity, solids, percent := b.value("specific-gravity"), b.value("solids-density"), b.value("stain")
 	if mix := slip.Mixed(solids, percent, b.value("stain-density")); gravity >= mix {
-		b.refuse("specific-gravity", "There is no slip of {specific-gravity} without water in it: the dry mix itself is only {}.", b.text(mix, 4))
+		b.tooHeavy(gravity, "specific-gravity", "There is no slip of {specific-gravity} without water in it: the dry mix itself is only {}.", withUnit(b.text(mix, 4), "g/mL"))
 		return
 	}
 	volume := b.volumeWanted()

@@ -66,9 +66,9 @@ func (b *bench) given(name string) *Given {
 }
 
 // unused takes an input out of the answer that this request had no use for,
-// and says so when a person typed it.
+// and says so, once, when a person typed it.
 func (b *bench) unused(name, sentence string) {
-	if b.typed(name) {
+	if b.typed(name) && !contains(b.answer.Notes, sentence) {
 		b.note(sentence)
 	}
 	for i := range b.answer.Inputs {

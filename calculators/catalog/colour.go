@@ -60,7 +60,7 @@ func workColour(b *bench) {
 	case wanted < now:
 		b.refuse("stain", "There is more stain in it already ({stain-now}) than the {stain} you want, and stain cannot be taken out. Mix in slip without stain instead.")
 	case gravity > bucket.Solid():
-		b.refuse("specific-gravity", "A slip of {specific-gravity} would be heavier than its dry powder ({}). Measure it again.", b.text(bucket.Solid(), 4))
+		b.tooHeavy(gravity, "specific-gravity", "A slip of {specific-gravity} would be heavier than its dry powder ({}). Measure it again.", withUnit(b.text(bucket.Solid(), 4), "g/mL"))
 	case gravity > bucket.Stain:
 		b.refuse("stain-density", "A stain of {stain-density} is lighter than the slip ({specific-gravity}) and would thin it, so there is no water to add. Check its density; most stains are about 4.5.")
 	}

@@ -56,9 +56,21 @@ var slipDensity = &Calculator{
 // solidsDensity is asked by every calculator that reckons dry content.
 var solidsDensity = Input{
 	Name: "solids-density", Label: "How heavy the dry powder is", Help: "Its density in g/mL. Leave 2.6 unless you know better.",
-	Kind: quantity.Number, Default: "2.6",
+	Kind: quantity.Density, Default: "2.6",
 	Low:  above(1).because("Powder that is no heavier than water would float. Clay is about 2.6."),
 	High: upTo(10).because("No ceramic powder is that heavy. Clay is about 2.6, stains about 4.5."),
+}
+
+// tooHeavy refuses a slip of a gravity that its dry powder cannot make. Where
+// the powder alone is too light and is not the usual one, its density is as
+// likely mistyped as the gravity: the refusal then stands there and names both.
+func (b *bench) tooHeavy(gravity float64, input, sentence string, texts ...string) {
+	if solids := b.value("solids-density"); solids <= gravity && !same(solidsDensity.Default, solids) {
+		b.refuse("solids-density", "Powder of {solids-density} cannot make a slip of {}: dry powder is heavier than any slip of it. Either number may be mistyped; clay is about 2.6.",
+			b.places(b.text(gravity, 4), 2))
+		return
+	}
+	b.refuse(input, sentence, texts...)
 }
 
 func workDensity(b *bench) {
@@ -98,7 +110,7 @@ func (b *bench) densityPossible(gravity, water float64) bool {
 	case gravity < 1:
 		b.refuse("mass", "That makes a specific gravity of {}, thinner than water, and no slip is. Check the weight, the jar and the volume; is there froth in it?", b.text(gravity, 4))
 	case gravity*water > solids:
-		b.refuse("mass", "That makes a specific gravity of {}, heavier than the dry powder itself ({solids-density}). Check the weight and the volume; was the jar taken off?", b.text(gravity, 4))
+		b.tooHeavy(gravity, "mass", "That makes a specific gravity of {}, heavier than the dry powder itself ({solids-density}). Check the weight and the volume; was the jar taken off?", b.text(gravity, 4))
 	default:
 		return true
 	}

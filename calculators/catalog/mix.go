@@ -78,7 +78,7 @@ func (b *bench) volumeWanted() float64 {
 func powderDensity(name, label, value string) Input {
 	return Input{
 		Name: name, Label: label, Help: "Its density in g/mL. Leave " + value + " unless its sheet gives another.",
-		Kind: quantity.Number, Default: value,
+		Kind: quantity.Density, Default: value,
 		Low:  above(1).because("Powder that is no heavier than water would float. Leave " + value + " unless its sheet gives another."),
 		High: upTo(10).because("No ceramic powder is that heavy. Leave " + value + " unless its sheet gives another."),
 	}

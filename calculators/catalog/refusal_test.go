@@ -8,6 +8,11 @@ import (
 // thereAre lists the calculators as a refusal does.
 const thereAre = "slip-density, slip-adjust, slip-batch, slip-colour, clay-colour, wash-mix, wash-dilute, shrinkage-test, shrinkage-size, slip-fit, tile-plan and stage-plan."
 
+// lightPowder is what is said of a powder that is lighter than its slip.
+func lightPowder(solids, gravity string) string {
+	return "Powder of " + solids + "\u00a0g/mL cannot make a slip of " + gravity + ": dry powder is heavier than any slip of it. Either number may be mistyped; clay is about 2.6."
+}
+
 // TestRefusals holds the words of every refusal that is the catalog's own.
 func TestRefusals(t *testing.T) {
 	tests := []struct{ name, request, input, want string }{
@@ -23,7 +28,7 @@ func TestRefusals(t *testing.T) {
 		{"jar heavier than all", "calculator=slip-density&mass=150&tare=200", "tare", "The empty jar (200\u00a0g) cannot weigh as much as the full one (150\u00a0g). Are the two boxes swapped?"},
 		{"water lighter than the jar", "calculator=slip-density&mass=250&tare=100&water-mass=90", "water-mass", "The jar full of water (90\u00a0g) has to weigh more than the empty jar (100\u00a0g)."},
 		{"thinner than water", "calculator=slip-density&mass=95", "mass", "That makes a specific gravity of 0.95, thinner than water, and no slip is. Check the weight, the jar and the volume; is there froth in it?"},
-		{"denser than its solids", "calculator=slip-density&mass=261", "mass", "That makes a specific gravity of 2.61, heavier than the dry powder itself (2.6). Check the weight and the volume; was the jar taken off?"},
+		{"denser than its solids", "calculator=slip-density&mass=261", "mass", "That makes a specific gravity of 2.61, heavier than the dry powder itself (2.6\u00a0g/mL). Check the weight and the volume; was the jar taken off?"},
 		{"both alternatives", "calculator=slip-density&mass=150&volume=100&water-mass=160", "volume", "Only one of these can be used: volume of slip, or jar full of water. Empty the other."},
 		{"neither alternative", "calculator=slip-adjust&from=1.5&to=1.4", "volume", "Give one of these: slip in the bucket, by volume, or slip in the bucket, by weight."},
 		{"half an alternative", "calculator=wash-mix&people=4", "each", "This is still missing: “Amount each”."},
@@ -32,8 +37,16 @@ func TestRefusals(t *testing.T) {
 		{"ice", "calculator=slip-density&mass=150&temperature=-3", "temperature", "Water below 0 °C is ice. Give a temperature from 0 to 40 °C."},
 		{"to plain water", "calculator=slip-adjust&volume=1000&from=1.5&to=1", "to", "1 is plain water: no amount of water brings a slip that far. Give a number above 1, for example 1.45."},
 		{"from thinner than water", "calculator=slip-adjust&volume=1000&from=0.9&to=1.4", "from", "1 is plain water, and less than 1 is thinner than water. A slip is more than 1, for example 1.60."},
-		{"from heavier than powder", "calculator=slip-adjust&volume=1000&from=2.7&to=1.4", "from", "A slip of 2.70 would be heavier than its dry powder (2.6). Measure it again."},
-		{"thicker than powder", "calculator=slip-adjust&volume=1000&from=1.5&to=2.6", "to", "No amount of powder makes a slip of 2.60: the dry powder itself is only 2.6."},
+		{"from heavier than powder", "calculator=slip-adjust&volume=1000&from=2.7&to=1.4", "from", "A slip of 2.70 would be heavier than its dry powder (2.6\u00a0g/mL). Measure it again."},
+		{"from heavier than the usual powder, typed", "calculator=slip-adjust&volume=1000&from=2.7&to=1.4&solids-density=2.60 g/mL", "from", "A slip of 2.70 would be heavier than its dry powder (2.6\u00a0g/mL). Measure it again."},
+		{"powder lighter than the slip now", "calculator=slip-adjust&volume=1000&from=1.5&to=1.4&solids-density=1.45", "solids-density", lightPowder("1.45", "1.50")},
+		{"powder lighter than the slip wanted", "calculator=slip-adjust&volume=1000&from=1.4&to=1.5&solids-density=1.5 g/cm3", "solids-density", lightPowder("1.5", "1.50")},
+		{"powder lighter than the slip weighed", "calculator=slip-density&mass=150&solids-density=1.4&temperature=20", "solids-density", lightPowder("1.4", "1.503")},
+		{"powder lighter than the slip to make", "calculator=slip-batch&volume=1 L&specific-gravity=1.45&solids-density=1.26", "solids-density", lightPowder("1.26", "1.45")},
+		{"powder lighter than the slip to colour", "calculator=slip-colour&volume=1 L&specific-gravity=1.45&stain=3&solids-density=1.26 kg/L", "solids-density", lightPowder("1.26", "1.45")},
+		{"stain that makes the mix too light", "calculator=slip-batch&volume=1 L&specific-gravity=1.7&solids-density=2.5&stain=100&stain-density=1.2", "specific-gravity", "There is no slip of 1.70 without water in it: the dry mix itself is only 1.622\u00a0g/mL."},
+		{"a density in another unit", "calculator=slip-density&mass=150&solids-density=2.6 g", "solids-density", "g measures weight; this box wants a density, in g/mL, for example 2.6."},
+		{"thicker than powder", "calculator=slip-adjust&volume=1000&from=1.5&to=2.6", "to", "No amount of powder makes a slip of 2.60: the dry powder itself is only 2.6\u00a0g/mL."},
 		{"stronger by water", "calculator=wash-dilute&volume=100&from=10&to=12", "to", "Water cannot make a wash stronger: 12\u00a0g/100 mL is more than the 10\u00a0g/100 mL it has now. Weigh in more powder instead."},
 		{"to no strength", "calculator=wash-dilute&volume=100&from=10&to=0", "to", "A strength of 0 is plain water: no amount of water brings a wash that far. Give a number above 0."},
 		{"too many cups", "calculator=wash-dilute&volume=100&from=10&to=1&steps=51", "steps", "This was read as 51, but it cannot be more than 50."},
@@ -53,14 +66,14 @@ func TestRefusals(t *testing.T) {
 		{"shrunk too far", "calculator=shrinkage-size&shrinkage=12&so-far=13&wet-size=100", "so-far", "The clay cannot have shrunk 13\u00a0% already when it shrinks 12\u00a0% in all."},
 		{"shrinks to nothing", "calculator=shrinkage-size&shrinkage=100&wet-size=100", "shrinkage", "No clay shrinks by more than half. Give percent, for example 12."},
 		{"a batch of plain water", "calculator=slip-batch&volume=1 L&specific-gravity=1", "specific-gravity", "1 is plain water, with no clay in it. Give a number above 1, for example 1.45."},
-		{"a batch without water", "calculator=slip-batch&volume=1 L&specific-gravity=2.7&stain=8", "specific-gravity", "There is no slip of 2.70 without water in it: the dry mix itself is only 2.684."},
+		{"a batch without water", "calculator=slip-batch&volume=1 L&specific-gravity=2.7&stain=8", "specific-gravity", "There is no slip of 2.70 without water in it: the dry mix itself is only 2.684\u00a0g/mL."},
 		{"clay wetter than the slip", "calculator=slip-batch&volume=1 L&specific-gravity=1.75&clay-water=40", "clay-water", "The damp clay brings 812.5\u00a0g of water with it, and this slip has room for 531.3\u00a0g. Let the clay dry to 30\u00a0% of water or less, or start from powder."},
 		{"hardly any clay", "calculator=slip-batch&volume=1 L&specific-gravity=1.2&clay-water=95", "clay-water", "That is water with a little clay in it. Clay from the bag holds about 20 %."},
 		{"loads without end", "calculator=slip-batch&volume=100 L&specific-gravity=1.45&scale-limit=2 kg", "scale-limit", "In loads of 2000\u00a0g this would take more than 60 of them. Use a scale that bears more, or make less slip."},
 		{"colour taken out", "calculator=slip-colour&volume=1 L&specific-gravity=1.45&stain=3&stain-now=8", "stain", "There is more stain in it already (8\u00a0%) than the 3\u00a0% you want, and stain cannot be taken out. Mix in slip without stain instead."},
 		{"no stain named", "calculator=slip-colour&volume=1 L&specific-gravity=1.45", "stain", "This is still missing: “Stain wanted”."},
-		{"a bucket heavier than powder", "calculator=slip-colour&volume=1 L&specific-gravity=2.65&stain=3", "specific-gravity", "A slip of 2.65 would be heavier than its dry powder (2.6). Measure it again."},
-		{"stain lighter than the slip", "calculator=slip-colour&volume=1 L&specific-gravity=1.45&stain=3&stain-density=1.4", "stain-density", "A stain of 1.4 is lighter than the slip (1.45) and would thin it, so there is no water to add. Check its density; most stains are about 4.5."},
+		{"a bucket heavier than powder", "calculator=slip-colour&volume=1 L&specific-gravity=2.65&stain=3", "specific-gravity", "A slip of 2.65 would be heavier than its dry powder (2.6\u00a0g/mL). Measure it again."},
+		{"stain lighter than the slip", "calculator=slip-colour&volume=1 L&specific-gravity=1.45&stain=3&stain-density=1.4", "stain-density", "A stain of 1.4\u00a0g/mL is lighter than the slip (1.45) and would thin it, so there is no water to add. Check its density; most stains are about 4.5."},
 		{"clay of unknown water", "calculator=clay-colour&clay=500&stain=8", "clay-water", "This is still missing: “Water in the clay”."},
 		{"no state of the pot", "calculator=slip-fit&body=12&slip=12", "state", "Give one of these: state of the pot, or shrunk so far."},
 		{"a state and a figure", "calculator=slip-fit&body=12&slip=12&state=wet&body-so-far=2", "state", "Only one of these can be used: state of the pot, or shrunk so far. Empty the other."},
@@ -132,10 +145,57 @@ func TestAccepted(t *testing.T) {
 		"calculator=slip-fit&body=12&slip=9.5&state=Bone dry",
 		"calculator=slip-fit&body=0&slip=0&state=wet",
 		"calculator=tile-plan&points=5&low=0&high=100&base=100&cones=06&cones=6&finishes=bare; clear glaze,",
+		"calculator=slip-batch&volume=1 L&specific-gravity=1.45&solids-density=2.6 g/mL&stain-density=4,5 g/cm³",
+		"calculator=wash-mix&volume=3 tbsp&flux-density=2.5 kg/L",
 		"calculator=tile-plan&kind=Triaxial&points=6&base=20&low=3&high=1",
 	} {
 		if wire := string(Respond([]byte(request), Plain())); strings.Contains(wire, "error.") {
 			t.Errorf("%s\n%s", request, unescape(wire))
+		}
+	}
+}
+
+// TestTriaxialWithoutEnds says once that a triaxial has no lowest and highest
+// addition, and only when one of them was given.
+func TestTriaxialWithoutEnds(t *testing.T) {
+	const note = "A triaxial has no lowest or highest addition: its three corners are 100 % each, so what you gave was not used."
+	for given, want := range map[string]int{"": 0, "&low=1": 1, "&high=5": 1, "&low=1&high=5": 1} {
+		wire := unescape(string(Respond([]byte("calculator=tile-plan&kind=triaxial&points=3&base=30"+given), Plain())))
+		if got := strings.Count(wire, note); got != want {
+			t.Errorf("%q: the note stands there %d times, want %d: %s", given, got, want, wire)
+		}
+	}
+}
+
+// TestUnderstoodElsewhere holds what is said of boxes that other units are
+// typed into, in the style of a course.
+func TestUnderstoodElsewhere(t *testing.T) {
+	for _, test := range []struct{ request, settings, input, want string }{
+		{"calculator=slip-batch&volume=1 L&specific-gravity=1.45&scale-limit=5 lb", "", "scale-limit", "read as 2267.962\u00a0g"},
+		{"calculator=slip-batch&volume=1 L&specific-gravity=1.45&scale-limit=5&scale-limit.unit=lb", "", "scale-limit", "read as 2267.962\u00a0g"},
+		{"calculator=slip-batch&volume=100 L&specific-gravity=1.45&scale-limit=5 lb", "", "scale-limit", "read as 2267.962\u00a0g"}, // refused, and says how it was read
+		{"calculator=wash-mix&volume=2 tbsp", "", "volume", "read as 30\u00a0mL"},
+		{"calculator=wash-mix&volume=2 tbsp", "decimal=%2C&measures=us", "volume", "read as 29,57353\u00a0mL"},
+		{"calculator=slip-density&mass=174·5", "", "mass", "read as 174.5\u00a0g"},
+		{"calculator=slip-density&mass=150&solids-density=2.6 g/cm³", "", "solids-density", "read as 2.6\u00a0g/mL"},
+		{"calculator=slip-density&mass=150&solids-density=2.6 g/mL", "", "solids-density", ""},
+	} {
+		s, err := Configure([]byte(test.settings))
+		if err != nil {
+			t.Fatal(err)
+		}
+		fields, err := decode(string(Respond([]byte(test.request), s)), mostSettings)
+		if err != nil {
+			t.Fatal(err)
+		}
+		got := ""
+		for _, f := range fields {
+			if f.Name == "read."+test.input {
+				got = f.Text
+			}
+		}
+		if got != test.want {
+			t.Errorf("%s in %q: got %q, want %q", test.request, test.settings, got, test.want)
 		}
 	}
 }

@@ -99,6 +99,9 @@ func workTile(b *bench) {
 	b.legend(cones, finishes)
 }
 
+// cornersOnly answers the two ends where somebody gave one to a triaxial.
+const cornersOnly = "A triaxial has no lowest or highest addition: its three corners are 100 % each, so what you gave was not used."
+
 // shares gives each mix's percentages of the base: one of a line or a doubling,
 // three of a triaxial.
 func (b *bench) shares() [][]float64 {
@@ -121,8 +124,8 @@ func (b *bench) shares() [][]float64 {
 		b.unused("high", "The highest addition of a doubling follows by itself; what you gave was not used.")
 		one(b.doubling(points))
 	default:
-		b.unused("low", "A triaxial blends from 0 to 100 %; the lowest addition was not used.")
-		b.unused("high", "A triaxial blends from 0 to 100 %; the highest addition was not used.")
+		b.unused("low", cornersOnly)
+		b.unused("high", cornersOnly)
 		if count := tile.Count(points); count > mostMixes {
 			b.refuse("points", "A triaxial with {points} along a side has {} mixes, and at most {} can be planned at once.", strconv.Itoa(count), strconv.Itoa(mostMixes))
 			return nil

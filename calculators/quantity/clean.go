@@ -11,7 +11,7 @@ import (
 // work on a text, and every value that can come of one, small.
 const longest = 64
 
-// clean gives text with one kind of space, dash, slash, degree sign and inch
+// clean gives text with one kind of space, point, dash, slash, degree sign and inch
 // mark, runs of spaces made single, none at the ends, and fraction signs
 // written out ("4½" becomes "4 1/2").
 func clean(text string) string {
@@ -35,6 +35,8 @@ func clean(text string) string {
 			space()
 		case '\u2212', '\u2013': // minus sign; en dash, which phones put for two hyphens
 			b = append(b, '-')
+		case '·': // the raised decimal point
+			b = append(b, '.')
 		case '\u2044': // fraction slash
 			b = append(b, '/')
 		case '\u00ba': // ordinal sign, easily taken for the degree sign

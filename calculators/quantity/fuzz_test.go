@@ -12,7 +12,7 @@ func FuzzRead(f *testing.F) {
 	for _, seed := range []string{
 		"", "174.5 g", "1 745", "1,745", "1.745,5", "3,5 L", "4 1/2 in", "4-1/2\"", "4½", "5/8", "1/0", "2 lb 3 oz", "2 lb. 18 oz",
 		"\u22125", "1\u202f745\u00a0g", "12 %", "68 °F", "145", "18 g/100 mL", "2 pints", "16 fl oz", "3 tbsp", "2 cups",
-		"1e3", "0x1F", "1_000", "nan", "１２", "\xff", "4-5", "12 g 5 mL", "9999999999999999999999999999999999999999999999999999999999999999",
+		"1e3", "0x1F", "1_000", "nan", "１２", "\xff", "4-5", "--5", "174·5", "2 US tbsp", "1 level tsp", "2.6 g/cm3", "12 g 5 mL", "9999999999999999999999999999999999999999999999999999999999999999",
 	} {
 		for i := range Kinds() {
 			f.Add(seed, uint8(i), "", uint8(i))
@@ -35,8 +35,8 @@ func FuzzRead(f *testing.F) {
 		if q.Value-q.Value != 0 || q.Given-q.Given != 0 {
 			t.Fatalf("Read(%q, %s, %q) = %v, not finite", text, kind, chosen, q)
 		}
-		u := find(kind, q.Unit)
-		if u == nil || q.Value != q.Given*u.Factor {
+		u, err := (&box{kind, style}).unit(q.Unit, &amount{})
+		if err != nil || u.ID != q.Unit || q.Value != q.Given*u.Factor {
 			t.Fatalf("Read(%q, %s, %q) = %v, which do not agree", text, kind, chosen, q)
 		}
 		printed := Format(q.Given, 17, style)

@@ -18,6 +18,9 @@ type amount struct {
 func (b *box) amount(t *typed) (*amount, error) {
 	var value float64
 	var err error
+	if n := letters.TrimLeft(t.number, "- "); n != t.number {
+		return nil, t.twoSigns(n)
+	}
 	fraction := letters.IndexByte(t.number, '/') >= 0
 	if fraction {
 		value, err = b.fraction(t)
@@ -102,6 +105,15 @@ func ungroup(s string) string {
 		}
 	}
 	return string(b)
+}
+
+// twoSigns refuses a sign after a sign. number is what follows them.
+func (t *typed) twoSigns(number string) error {
+	signs := "signs"
+	if t.negative {
+		signs = "minus signs"
+	}
+	return refuse("$ has two $. Write -$ or $.", quote(t.text), signs, number, number)
 }
 
 // marks refuses a number with too many marks.

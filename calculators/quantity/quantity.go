@@ -6,9 +6,9 @@
 //
 // Read takes a text through these files in order: clean.go (one kind of space,
 // one kind of dash), split.go (number and unit apart), number.go and
-// fraction.go (the number), words.go and measures.go (the unit), pounds.go
-// (pounds and ounces together). refuse.go holds the sentences that more than
-// one of them needs.
+// fraction.go (the number), words.go, measures.go and spoons.go (the unit),
+// pounds.go (pounds and ounces together). refuse.go holds the sentences that
+// more than one of them needs.
 //
 // It is part of the WebAssembly reactor: no fmt, no reflection, no tables of
 // Unicode. All arithmetic is + - * / so that every machine agrees to the last
@@ -28,11 +28,12 @@ const (
 	Number      Kind = "number"      // a bare number, canonical unit 1
 	Gravity     Kind = "gravity"     // specific gravity, canonical unit 1; "145" is asked about
 	Strength    Kind = "strength"    // g dry per 100 mL
+	Density     Kind = "density"     // canonical unit g/mL
 )
 
 // Kinds lists every kind, in the order of the constants.
 func Kinds() []Kind {
-	return []Kind{Mass, Volume, Length, Percent, Temperature, Number, Gravity, Strength}
+	return []Kind{Mass, Volume, Length, Percent, Temperature, Number, Gravity, Strength, Density}
 }
 
 // Name gives a kind in a student's words, with its article: "a weight". A
@@ -55,6 +56,8 @@ func Name(kind Kind) string {
 		return "a specific gravity"
 	case Strength:
 		return "a strength"
+	case Density:
+		return "a density"
 	}
 	return "a quantity"
 }

@@ -41,6 +41,8 @@ func (b *box) example() string {
 		return b.spell("1.45")
 	case Strength:
 		return "18"
+	case Density:
+		return b.spell("2.6")
 	}
 	return "3"
 }

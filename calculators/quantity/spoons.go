@@ -1,43 +1,61 @@
 package quantity
 
-// spoon is a spoon that people measure with. None is a unit here: they are
-// refused with what to do instead.
+import "slipbook/calculators/letters"
+
+// spoon is a spoon that people measure liquids with. No chooser offers spoons:
+// they are read where they are typed, and the answer says what they were read
+// as. Powder by the spoon is refused.
 type spoon struct {
-	name  string
-	typed string  // folded, parted by bars
-	size  float64 // mL, level, of a measuring spoon; 0 where it has no fixed size
+	typed      string // folded, parted by bars
+	us, metric *Unit  // nil where it has no fixed size
 }
 
-// Common practice: 5 and 15 mL are what measuring spoons are sold as. Spoons
-// of other sizes exist, which is one more reason to write mL.
+// A US tablespoon is half a US fluid ounce and a teaspoon a third of it. The
+// metric ones, common practice, are what measuring spoons are sold as outside
+// the US; the Australian tablespoon of 20 mL is the known exception.
 var spoons = []spoon{
-	{"teaspoon", "tsp|tsps|teaspoon|teaspoons", 5},
-	{"tablespoon", "tbsp|tbsps|tbs|tablespoon|tablespoons", 15},
-	{"spoon", "spoon|spoons|spoonful|spoonfuls", 0},
+	{"tsp|tsps|teaspoon|teaspoons", &Unit{"US teaspoon", Volume, usGallon / 768}, &Unit{"metric teaspoon", Volume, 5}},
+	{"tbsp|tbsps|tbs|tablespoon|tablespoons", &Unit{"US tablespoon", Volume, usGallon / 256}, &Unit{"metric tablespoon", Volume, 15}},
+	{"spoon|spoons|spoonful|spoonfuls", nil, nil},
 }
 
-// spoonOf understands a folded word as a spoon, or gives nil.
-func spoonOf(word string) *spoon {
+// spoonOf understands a folded word as a spoon, with what stands before it ("a
+// heaped "), or gives nil.
+func spoonOf(word string) (s *spoon, before string) {
+	cut := letters.LastIndexByte(word, ' ') + 1
 	for i := range spoons {
-		if s := &spoons[i]; among(s.typed, word) {
-			return s
+		if s := &spoons[i]; among(s.typed, word[cut:]) {
+			return s, word[:cut]
 		}
 	}
-	return nil
+	return nil, ""
 }
 
-// spoon refuses a spoon with the reason that counts in this box.
-func (b *box) spoon(s *spoon, n *amount) error {
+// spoon gives the unit that is meant, a metric spoon unless the course or the
+// word says US, or refuses it with the reason that counts in this box.
+func (b *box) spoon(s *spoon, before string) (*Unit, error) {
+	u := s.metric
+	if b.style.Measures == "us" {
+		u = s.us
+	}
+	switch before {
+	case "", "level ":
+	case "us ", "american ":
+		u = s.us
+	case "metric ":
+		u = s.metric
+	default: // heaped, or of another country
+		u = nil
+	}
 	switch {
 	case b.kind == Mass:
-		return roomNotWeight("spoon")
+		return nil, roomNotWeight("spoon")
 	case b.kind != Volume:
-		return b.wrongKind("A spoon", Volume)
-	case s.size == 0:
-		return refuse("Spoons differ in size. Measure it in mL, for example 15 mL.")
+		return nil, b.wrongKind("A spoon", Volume)
+	case u == nil:
+		return nil, refuse("Spoons differ in size. Measure it in mL, for example 15 mL.")
 	}
-	return refuse("Spoons differ in size. A level measuring $ holds about $ mL: for $ write $ mL.",
-		s.name, plainText(s.size, 2, b.style), n.text, plainText(float64(n.value*s.size), 4, b.style))
+	return u, nil
 }
 
 // roomNotWeight says why powder is weighed.

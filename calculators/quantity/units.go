@@ -16,6 +16,7 @@ const (
 	imperialGallon = 4546.09                  // mL; Weights and Measures Act 1985
 	one            = "1"                      // the unit of numbers that have none
 	perHundred     = "g/100 mL"               // the unit of strength
+	perOne         = "g/mL"                   // the unit of density; g/cm³ and kg/L are the same
 )
 
 // units lists every unit, kind by kind, the canonical unit of each kind first.
@@ -45,6 +46,7 @@ var units = []Unit{
 	{one, Number, 1},
 	{one, Gravity, 1},
 	{perHundred, Strength, 1},
+	{perOne, Density, 1},
 }
 
 // Units lists the units of a kind that a chooser offers, canonical first. The

@@ -34,6 +34,7 @@ func TestUnitsAgainstGNUUnits(t *testing.T) {
 		"°C":              {"tempC(1) - tempC(0)", "degC"},
 		one:               {"1", "1"},
 		perHundred:        {"gram/(100 milliliter)", "gram/(100 milliliter)"},
+		perOne:            {"gram/cc", "gram/milliliter"},
 	}
 	for _, kind := range Kinds() {
 		for _, u := range Units(kind) {
@@ -46,6 +47,23 @@ func TestUnitsAgainstGNUUnits(t *testing.T) {
 			if math.Abs(u.Factor-want) > math.Abs(want)*1e-12 {
 				t.Errorf("%s is %v %s, GNU units says %v", u.ID, u.Factor, Canonical(kind), want)
 			}
+		}
+	}
+}
+
+// TestSpoonsAgainstGNUUnits judges the spoons, which no chooser offers. Its
+// British spoons are the metric ones of 5 and 15 mL.
+func TestSpoonsAgainstGNUUnits(t *testing.T) {
+	for typed, there := range map[string]string{"US tsp": "usteaspoon", "US tbsp": "ustablespoon", "metric tsp": "brteaspoon", "metric tbsp": "brtablespoon"} {
+		q, err := Read("1 "+typed, Volume, "", point)
+		want := gnuUnits(t, there, "milliliter")
+		if err != nil || math.Abs(q.Value-want) > want*1e-12 {
+			t.Errorf("1 %s is %v mL, %v; GNU units says %v", typed, q.Value, err, want)
+		}
+	}
+	for _, there := range []string{"gram/cm^3", "kilogram/liter"} {
+		if want := gnuUnits(t, there, "gram/milliliter"); math.Abs(want-1) > 1e-12 {
+			t.Errorf("%s is taken for g/mL, GNU units says %v", there, want)
 		}
 	}
 }

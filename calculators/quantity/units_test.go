@@ -23,6 +23,7 @@ func TestUnitsOfEachKind(t *testing.T) {
 		{Number, "a number", []string{"1"}},
 		{Gravity, "a specific gravity", []string{"1"}},
 		{Strength, "a strength", []string{"g/100 mL"}},
+		{Density, "a density", []string{"g/mL"}},
 	}
 	if len(tests) != len(Kinds()) {
 		t.Errorf("there are %d kinds, and %d are tested", len(Kinds()), len(tests))
@@ -114,7 +115,7 @@ func TestSpellingsAreTheirUnits(t *testing.T) {
 		note(v.name, v.typed)
 	}
 	for _, s := range spoons {
-		note(s.name, s.typed)
+		note(s.typed, s.typed)
 	}
 	note("Fahrenheit", fahrenheit)
 }

@@ -3,7 +3,8 @@ package quantity
 import "slipbook/calculators/letters"
 
 // spellings lists how people write the units that mean one thing only, folded
-// and parted by bars. Pints and their kin stand in measures.go.
+// and parted by bars. Pints and their kin stand in measures.go,
+// spoons in spoons.go.
 var spellings = []struct{ id, typed string }{
 	{"g", "g|gm|gram|grams|gramme|grammes"},
 	{"kg", "kg|kgs|kilo|kilos|kilogram|kilograms|kilogramme|kilogrammes"},
@@ -17,6 +18,7 @@ var spellings = []struct{ id, typed string }{
 	{"in", `in|inch|inches|"`},
 	{"%", "%|percent|per cent"},
 	{"°C", "°c|° c|c|°|℃|deg c|degree c|degrees c|celsius|degree celsius|degrees celsius"},
+	{perOne, "g/ml|g/cc|g/cm3|g/cm³|kg/l|g per ml"},
 	{perHundred, "g/100 ml|g/100ml|g per 100 ml|g per 100ml"},
 }
 
@@ -53,8 +55,8 @@ func (b *box) unit(word string, n *amount) (*Unit, error) {
 		return u, nil
 	}
 	folded := fold(word)
-	if s := spoonOf(folded[letters.LastIndexByte(folded, ' ')+1:]); s != nil { // a "heaped teaspoon" too
-		return nil, b.spoon(s, n)
+	if s, before := spoonOf(folded); s != nil {
+		return b.spoon(s, before)
 	}
 	if m, whose, ok := measureOf(folded); ok {
 		return b.measure(m, whose, n)
@@ -102,6 +104,8 @@ func measures(kind Kind) string {
 		return "measures length"
 	case Temperature:
 		return "measures warmth"
+	case Density:
+		return "measures density"
 	case Strength:
 		return "says how strong a wash is"
 	}

@@ -134,7 +134,7 @@ func chooseSides(random *rand.Rand, c *catalog.Calculator) map[string]string {
 // typical is a middling value by kind, for inputs without example or default.
 var typical = map[quantity.Kind]float64{
 	quantity.Mass: 180, quantity.Volume: 500, quantity.Length: 95, quantity.Percent: 8,
-	quantity.Temperature: 20, quantity.Number: 3, quantity.Gravity: 1.5, quantity.Strength: 12,
+	quantity.Temperature: 20, quantity.Number: 3, quantity.Gravity: 1.5, quantity.Strength: 12, quantity.Density: 3,
 }
 
 // amount gives a value near the example's, the default's or a typical one.
@@ -192,7 +192,7 @@ func inUnit(text string, kind quantity.Kind, unit string) string {
 // mistakes are what people and machines type.
 var mistakes = []string{
 	"0", "-3", "", " ", "abc", "1,745", "1.745", "3,5", "1e3", "inf", "NaN", "1 745", "12 %", "2 lb 3 oz", "4 1/2", "5/8 in",
-	"100 mL", "200 g", "1 pint", "2 cups", "1 tbsp", "145", "1.0", "2.6", "999999999999", "0.0000001", "1..2", "1 + 4", "½ in", "−5",
+	"100 mL", "200 g", "1 pint", "2 cups", "1 tbsp", "2.6 g/mL", "--5", "3·5", "145", "1.0", "2.6", "999999999999", "0.0000001", "1..2", "1 + 4", "½ in", "−5",
 	"68 F", "<b>", "100; 99", "100 100 100", "\xff\xfe", "٣", strings.Repeat("9", 80), "3 oz", "1/0 in",
 }
 
