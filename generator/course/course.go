@@ -23,9 +23,11 @@ type Course struct {
 	Site        string // absolute address where the handbook is published, ending in "/"; empty when unknown
 	Studio      Studio
 	Cones       HouseCones
+	Sections    Sections
 	Bodies      []Body
 	Home        *Page               // home.md: the words on the home page; nil when there is none
 	Units       []*Unit             // in order; each with its Page
+	Style       *Page               // style.md: every element of a page, for those who write; nil when there is none
 	Glossary    []Term              // in the file's order
 	Decoration  *Decoration         // never nil after Load
 	Pictures    map[string]*Picture // by content path, "pictures/jar.svg"
@@ -43,6 +45,13 @@ type Studio struct {
 type HouseCones struct {
 	Bisque string
 	Glaze  string
+}
+
+// Sections are the headings of the parts of a lesson that are also gathered on
+// pages of their own: what one sees when it is right, and what goes wrong.
+type Sections struct {
+	Look  string
+	Wrong string
 }
 
 // Body is a clay body of the studio.
@@ -68,6 +77,7 @@ const (
 	HomePage   PageKind = "home"
 	UnitPage   PageKind = "unit"
 	LessonPage PageKind = "lesson"
+	StylePage  PageKind = "style"
 )
 
 // Page is one Markdown file with its opening block.
@@ -138,7 +148,8 @@ func (c *Course) FindPage(path string) (*Page, bool) {
 	return nil, false
 }
 
-// Pages lists every hand-written page in reading order, home first.
+// Pages lists every hand-written page in reading order, home first; last comes
+// the page for those who write.
 func (c *Course) Pages() []*Page {
 	var pages []*Page
 	if c.Home != nil {
@@ -149,6 +160,9 @@ func (c *Course) Pages() []*Page {
 			pages = append(pages, u.Page)
 		}
 		pages = append(pages, u.Lessons...)
+	}
+	if c.Style != nil {
+		pages = append(pages, c.Style)
 	}
 	return pages
 }

@@ -43,10 +43,10 @@ var findingTests = []findingCase{
 			"    Name at least one, on a line of its own after a hyphen.\n"},
 	{"unknown key with a near one", []edit{{setting, "licence:", "license:"}},
 		"course.yaml:5:1: error: `license` is not a key that is known here (unknown-key)\n" +
-			"    Did you mean `licence`? The keys are: title, description, language, measures, licence, site, studio, cones, bodies, units.\n"},
+			"    Did you mean `licence`? The keys are: title, description, language, measures, licence, site, studio, cones, sections, bodies, units.\n"},
 	{"unknown key with none near", []edit{{setting, "licence:", "colophon:"}},
 		"course.yaml:5:1: error: `colophon` is not a key that is known here (unknown-key)\n" +
-			"    The keys are: title, description, language, measures, licence, site, studio, cones, bodies, units.\n"},
+			"    The keys are: title, description, language, measures, licence, site, studio, cones, sections, bodies, units.\n"},
 	{"repeated key", []edit{{setting, "licence:", "title: Again\nlicence:"}},
 		"course.yaml:5:1: error: `title` stands here a second time (repeated-key)\n" +
 			"    Keep one of the two; the other has its value in line 1.\n"},
@@ -169,9 +169,9 @@ var findingTests = []findingCase{
 			"    Write a line such as `lessons: [mix-a-slip]`.\n"},
 	{"stray files", []edit{{"notes.txt", "", "x"}, {"glosary.yaml", "", "x"}, {"units/readme.md", "", "x"}, {"units/slip/jar.png", "", "x"}, {".DS_Store", "", "x"}, {"units/slip/.mix.md.swp", "", "x"}},
 		"glosary.yaml:1:1: warning: nothing in the handbook reads this (stray-file)\n" +
-			"    Did you mean `glossary.yaml`? Rename it, or move it out of the content folder. Read are: course.yaml, home.md, decoration.yaml, glossary.yaml, units, pictures.\n" +
+			"    Did you mean `glossary.yaml`? Rename it, or move it out of the content folder. Read are: course.yaml, home.md, style.md, decoration.yaml, glossary.yaml, units, pictures.\n" +
 			"notes.txt:1:1: warning: nothing in the handbook reads this (stray-file)\n" +
-			"    Rename it, or move it out of the content folder. Read are: course.yaml, home.md, decoration.yaml, glossary.yaml, units, pictures.\n" +
+			"    Rename it, or move it out of the content folder. Read are: course.yaml, home.md, style.md, decoration.yaml, glossary.yaml, units, pictures.\n" +
 			"units/readme.md:1:1: warning: nothing in the handbook reads this (stray-file)\n" +
 			"    Put it into a unit's folder, or move it out of units/.\n" +
 			"units/slip/jar.png:1:1: warning: nothing in the handbook reads this (stray-file)\n" +

@@ -92,7 +92,7 @@ func inOrder(n int, work func(i int)) {
 }
 
 // topLevel is what stands in a content folder.
-var topLevel = []string{settingsFile, homeFile, tableFile, glossaryFile, unitsFolder, picturesFolder}
+var topLevel = []string{settingsFile, homeFile, styleFile, tableFile, glossaryFile, unitsFolder, picturesFolder}
 
 // strays warns of files in the content folder that nothing reads. Names that
 // start with a dot are somebody else's.

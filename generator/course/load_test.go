@@ -57,8 +57,9 @@ func TestLoadSmall(t *testing.T) {
 var wantSettings = course.Course{
 	Title: "Colour at the bench", Description: "A handbook made up for tests.", Language: "en-GB", Decimal: '.',
 	Measures: "metric", Licence: "CC BY-SA 4.0", Site: "https://handbook.example/",
-	Studio: course.Studio{Name: "The Test Bench", Note: "Nobody works here."},
-	Cones:  course.HouseCones{Bisque: "06", Glaze: "6"},
+	Studio:   course.Studio{Name: "The Test Bench", Note: "Nobody works here."},
+	Cones:    course.HouseCones{Bisque: "06", Glaze: "6"},
+	Sections: course.Sections{Look: "What to look for", Wrong: "What goes wrong"},
 	Bodies: []course.Body{
 		{ID: "buff", Name: "Buff stoneware", Shrinkage: 12, Cone: "6"},
 		{ID: "white", Name: "White porcelain", Shrinkage: 14.5, Cone: "6"},

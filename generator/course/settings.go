@@ -29,7 +29,7 @@ func (l *loader) settings() (units []named, ok bool) {
 	if root.absent() {
 		return nil, false
 	}
-	f := root.fields("title", "description", "language", "measures", "licence", "site", "studio", "cones", "bodies", "units")
+	f := root.fields("title", "description", "language", "measures", "licence", "site", "studio", "cones", "sections", "bodies", "units")
 	c := l.course
 	c.Title = f.need("title", "title: Decorating with slip").text()
 	c.Description = f.get("description").text()
@@ -43,9 +43,22 @@ func (l *loader) settings() (units []named, ok bool) {
 	c.Studio = Studio{studio.need("name", "name: Our studio").text(), studio.get("note").text()}
 	cones := f.get("cones").fields("bisque", "glaze")
 	c.Cones = HouseCones{cones.get("bisque").cone(), cones.get("glaze").cone()}
+	readSections(f.get("sections").fields("look", "wrong"), c)
 	c.Bodies = readBodies(f.get("bodies"))
 	list := f.need("units", "units: [slip]")
 	return readNames(list), list.isA(yaml.SequenceNode)
+}
+
+// readSections takes the headings of the parts that are gathered from lessons;
+// what is left out keeps its English words.
+func readSections(f fields, c *Course) {
+	c.Sections = Sections{Look: "What to look for", Wrong: "What goes wrong"}
+	if look := f.get("look").text(); look != "" {
+		c.Sections.Look = look
+	}
+	if wrong := f.get("wrong").text(); wrong != "" {
+		c.Sections.Wrong = wrong
+	}
 }
 
 const courseHelp = "A course needs course.yaml (with title, language, studio and units), home.md, decoration.yaml, and a folder units/NAME with a unit.md for each unit."

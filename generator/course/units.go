@@ -13,12 +13,13 @@ import (
 
 const (
 	homeFile    = "home.md"
+	styleFile   = "style.md"
 	unitsFolder = "units"
 	unitFile    = "unit.md"
 )
 
 // reserved are the folders of the published handbook that no unit may have.
-var reserved = []string{"calculators", "states", "media", "chart", "assets", "pictures"}
+var reserved = []string{"calculators", "states", "media", "chart", "cards", "assets", "pictures"}
 
 // errand is a page to be read.
 type errand struct {
@@ -28,12 +29,12 @@ type errand struct {
 	unit    *Unit
 }
 
-// pages reads home.md, then the units' opening pages, which name the lessons,
+// pages reads home.md and style.md, then the units' opening pages, which name the lessons,
 // then the lessons. known is false when the list of units could not be read.
 func (l *loader) pages(units []named, known bool) {
 	folders := l.listing(unitsFolder)
 	taken := addresses{}
-	errands := l.home()
+	errands := append(l.home(), l.style()...)
 	for _, n := range units {
 		if u := l.unit(n, folders, taken); u != nil {
 			errands = append(errands, errand{UnitPage, path.Join(unitsFolder, u.ID, unitFile), unitAddress(u.ID), u})
@@ -60,6 +61,14 @@ func (l *loader) home() []errand {
 		return nil
 	}
 	return []errand{{HomePage, homeFile, "index.html", nil}}
+}
+
+// style is the errand for style.md, which a course may have.
+func (l *loader) style() []errand {
+	if _, err := fs.Stat(l.fsys, styleFile); err != nil {
+		return nil
+	}
+	return []errand{{StylePage, styleFile, "style.html", nil}}
 }
 
 // readAll reads pages in parallel and gives them in order.
@@ -157,6 +166,8 @@ func (l *loader) bind(leaves []*leaf) {
 		switch u := lf.page.Unit; lf.page.Kind {
 		case HomePage:
 			c.Home = lf.page
+		case StylePage:
+			c.Style = lf.page
 		case UnitPage:
 			u.Page = lf.page
 			c.Units = append(c.Units, u)

@@ -14,6 +14,8 @@ import (
 // The handbook's own blocks, by the word after their opening fence.
 const (
 	cautionBlock    = "caution"
+	askedBlock      = "asked"
+	teachingBlock   = "teaching"
 	calculatorBlock = "calculator"
 	questionBlock   = "question"
 	stagesBlock     = "stages"
@@ -22,9 +24,12 @@ const (
 // withYAML are the blocks whose body is YAML.
 var withYAML = []string{calculatorBlock, questionBlock, stagesBlock}
 
+// withMarkdown are the blocks whose body is Markdown.
+var withMarkdown = []string{cautionBlock, askedBlock, teachingBlock}
+
 // known lists what may stand after an opening fence, for a finding.
 func known() string {
-	return strings.Join(slices.Concat([]string{cautionBlock}, withYAML, languages), ", ")
+	return strings.Join(slices.Concat(withMarkdown, withYAML, languages), ", ")
 }
 
 // makeSamples colours the code samples and prints all fences that are not one
@@ -65,8 +70,8 @@ func (p *page) makeBlocks() {
 			Words:  strings.TrimSpace(strings.TrimPrefix(string(infoOf(n, p.Source)), kind)),
 			Offset: n.Info.Segment.Start,
 		}
-		if inside(n, kindCaution) {
-			p.find(b.Offset, finding.BlockPlace, fmt.Sprintf("a %s inside a caution", kind), "Put it after the caution.")
+		if around := within(n); around != nil {
+			p.find(b.Offset, finding.BlockPlace, fmt.Sprintf("%s inside %s", named[kind], named[around.kind]), "Put it after the other block.")
 			remove(n)
 			continue
 		}
@@ -87,23 +92,30 @@ func (p *page) makeBlocks() {
 	}
 }
 
-// makeCautions prints the cautions, whose bodies are finished by now.
-func (p *page) makeCautions() {
-	for _, n := range p.cautions {
-		if !n.isClosed {
-			p.find(position(n), finding.FenceEnd, "this caution is never closed",
-				"Write a line of at least as many of the same signs under it; around other fences use more signs than they do.")
-		}
-		if inside(n, kindCaution) {
-			p.find(n.infoAt, finding.BlockPlace, "a caution inside a caution", "Put it after the other one.")
-			remove(n)
-			continue
-		}
-		if n.FirstChild() == nil {
-			p.find(n.infoAt, finding.BlockBody, "a caution without words", "Write between its fences what to take care of, and why.")
+// named says what a block is called in a sentence.
+var named = map[string]string{
+	cautionBlock: "a caution", askedBlock: "what students ask", teachingBlock: "a note for teaching",
+	calculatorBlock: "a calculator", questionBlock: "a question", stagesBlock: "a part of the chart",
+}
+
+// within gives the container that a node stands in; nil where it stands in
+// none.
+func within(n ast.Node) *container {
+	for n = n.Parent(); n != nil; n = n.Parent() {
+		if c, ok := n.(*container); ok {
+			return c
 		}
 	}
-	for _, n := range p.cautions {
+	return nil
+}
+
+// makeContainers prints the blocks of Markdown, whose bodies are finished by
+// now.
+func (p *page) makeContainers() {
+	for _, n := range p.containers {
+		p.checkContainer(n)
+	}
+	for _, n := range p.containers {
 		if n.Parent() == nil {
 			continue
 		}
@@ -111,7 +123,40 @@ func (p *page) makeCautions() {
 		for c := n.FirstChild(); c != nil; c = n.FirstChild() {
 			body.AppendChild(body, c)
 		}
-		p.print(n, Block{Kind: cautionBlock, Words: n.words, Offset: n.infoAt, HTML: p.html(body)})
+		p.print(n, Block{Kind: n.kind, Words: n.words, Offset: n.infoAt, HTML: p.html(body)})
+	}
+}
+
+// What the opening line of a container must say beside its word, and what its
+// body is for.
+var (
+	containerWords = map[string]string{askedBlock: "Write the question on the same line: asked Can I glaze over pencil?"}
+	containerBody  = map[string]string{
+		cautionBlock:  "Write between its fences what to take care of, and why.",
+		askedBlock:    "Write the answer between its fences.",
+		teachingBlock: "Write between its fences what the instructor prepares and shows.",
+	}
+)
+
+// checkContainer reports what is wrong with a block of Markdown as a whole.
+func (p *page) checkContainer(n *container) {
+	if !n.isClosed {
+		p.find(position(n), finding.FenceEnd, fmt.Sprintf("%s is never closed", named[n.kind]),
+			"Write a line of at least as many of the same signs under it; around other fences use more signs than they do.")
+	}
+	around := within(n)
+	switch do := containerWords[n.kind]; {
+	case around != nil:
+		p.find(n.infoAt, finding.BlockPlace, fmt.Sprintf("%s inside %s", named[n.kind], named[around.kind]), "Put it after the other one.")
+		remove(n)
+		return
+	case do != "" && n.words == "":
+		p.find(n.infoAt, finding.BlockWords, fmt.Sprintf("%s without a question", named[n.kind]), do)
+	case n.kind == teachingBlock && n.words != "":
+		p.find(n.infoAt+len(n.kind)+1, finding.BlockWords, "words after “teaching”", "Write them in the body.")
+	}
+	if n.FirstChild() == nil {
+		p.find(n.infoAt, finding.BlockBody, fmt.Sprintf("%s without words", named[n.kind]), containerBody[n.kind])
 	}
 }
 
@@ -122,6 +167,11 @@ func (p *page) print(n ast.Node, b Block) {
 	switch b.Kind {
 	case cautionBlock:
 		p.doc.Cautions++
+		p.doc.Warnings = append(p.doc.Warnings, b.Words)
+	case askedBlock:
+		p.doc.Asked = append(p.doc.Asked, Asked{b.Words, b.HTML, b.Number})
+	case teachingBlock:
+		p.doc.Teaching = append(p.doc.Teaching, b.HTML)
 	case questionBlock:
 		p.doc.Questions++
 	case stagesBlock:

@@ -1,7 +1,9 @@
 package markup
 
 import (
+	"bytes"
 	"reflect"
+	"slices"
 	"strings"
 	"testing"
 
@@ -176,5 +178,41 @@ func TestBodyFindings(t *testing.T) {
 				t.Errorf("a block with faults was printed: %s", d.HTML)
 			}
 		})
+	}
+}
+
+// TestGathered wants what is gathered from lessons elsewhere to be kept.
+func TestGathered(t *testing.T) {
+	d := read(t, "```caution Dust\nWet it.\n```\n\n```asked Can I glaze over *pencil*?\nYes, see [x](../wash/strength.md).\n```\n\n```teaching\nPrepare\n: Ten tiles.\n```\n\n"+
+		"## What to look for\n\n- a *b*\n- c\n\n### More\n\n- d\n\n## What goes wrong\n\nIt peels\n: Too dry, 8 g.\n\nIt runs\n: Too wet.\n\n## Other\n\n- e\n")
+	if got := d.Warnings; !slices.Equal(got, []string{"Dust"}) {
+		t.Errorf("warnings %q", got)
+	}
+	if len(d.Asked) != 1 || d.Asked[0].Ask != "Can I glaze over *pencil*?" || string(d.Asked[0].HTML) != "<p>Yes, see <a href=\"../wash/strength.html\">x</a>.</p>\n" {
+		t.Errorf("asked %+v", d.Asked)
+	}
+	if len(d.Teaching) != 1 || !strings.Contains(string(d.Teaching[0]), "<dt>Prepare</dt>") {
+		t.Errorf("teaching %q", d.Teaching)
+	}
+	if got := string(bytes.Join(d.Looks, []byte("|"))); got != "a <em>b</em>|c|d" {
+		t.Errorf("looks %q", got)
+	}
+	want := []Fault{{[]byte("It peels"), []byte("Too dry, 8\u00a0g.")}, {[]byte("It runs"), []byte("Too wet.")}}
+	if !slices.EqualFunc(d.Faults, want, func(a, b Fault) bool { return string(a.Seen) == string(b.Seen) && string(a.Means) == string(b.Means) }) {
+		t.Errorf("faults %q", d.Faults)
+	}
+}
+
+// TestSum wants a link to a filled-in calculator to lead there, and a number
+// that the calculator does not give to be found.
+func TestSum(t *testing.T) {
+	d := read(t, "[60 mL](calculator:slip-density?mass=174.5+g&volume=100)")
+	if want := "calculators/slip-density.html?mass=174.5+g&amp;volume=100"; !strings.Contains(string(d.HTML), want) {
+		t.Errorf("%s lacks %s", d.HTML, want)
+	}
+	_, findings := Parse(lesson("[70 mL](calculator:slip-density?mass=1) [1](calculator:none?a=b)"), around{})
+	want := "1:1 sum-disagrees: 7 is no answer | Write 8.\n1:41 link-target: link to \"calculator:none\": there is no such calculator | Write the name of a calculator; “slipbook calc” lists them.\n"
+	if got := said(findings); got != want {
+		t.Errorf("got %s", got)
 	}
 }

@@ -2,6 +2,7 @@ package markup
 
 import (
 	"bytes"
+	"slices"
 
 	"github.com/yuin/goldmark/ast"
 	"github.com/yuin/goldmark/parser"
@@ -9,13 +10,15 @@ import (
 	"github.com/yuin/goldmark/util"
 )
 
-// caution is the one own block whose body is Markdown. It is parsed as a
+// container is one of the handbook's own blocks whose body is Markdown: a
+// caution, what students ask, or a note for teaching. It is parsed as a
 // container, like a quote, between the same fences that CommonMark sees: its
 // links, definitions, footnotes and headings are then the page's own, and every
 // position in it is a position in the file. Other Markdown viewers show it as a
 // code block.
-type caution struct {
+type container struct {
 	ast.BaseBlock
+	kind     string // the word after the fence
 	words    string
 	infoAt   int // offset of the info string
 	fence    byte
@@ -24,23 +27,23 @@ type caution struct {
 	isClosed bool
 }
 
-var kindCaution = ast.NewNodeKind("Caution")
+var kindContainer = ast.NewNodeKind("Container")
 
 // Kind completes ast.Node.
-func (n *caution) Kind() ast.NodeKind { return kindCaution }
+func (n *container) Kind() ast.NodeKind { return kindContainer }
 
 // Dump completes ast.Node.
-func (n *caution) Dump(source []byte, level int) { ast.DumpHelper(n, source, level, nil, nil) }
+func (n *container) Dump(source []byte, level int) { ast.DumpHelper(n, source, level, nil, nil) }
 
-// cautionParser opens a caution where a fence's info string begins with that
-// word, and closes it at the closing fence.
-type cautionParser struct{}
+// containerParser opens a container where a fence's info string begins with the
+// word of one, and closes it at the closing fence.
+type containerParser struct{}
 
 // Trigger completes parser.BlockParser.
-func (cautionParser) Trigger() []byte { return []byte{'`', '~'} }
+func (containerParser) Trigger() []byte { return []byte{'`', '~'} }
 
-// Open takes an opening fence with the word caution behind it.
-func (cautionParser) Open(_ ast.Node, reader text.Reader, pc parser.Context) (ast.Node, parser.State) {
+// Open takes an opening fence with the word of a container behind it.
+func (containerParser) Open(_ ast.Node, reader text.Reader, pc parser.Context) (ast.Node, parser.State) {
 	line, segment := reader.PeekLine()
 	at := pc.BlockOffset()
 	if at < 0 {
@@ -51,10 +54,11 @@ func (cautionParser) Open(_ ast.Node, reader text.Reader, pc parser.Context) (as
 	left := util.TrimLeftSpaceLength(rest)
 	info := bytes.TrimSpace(rest)
 	word, words, _ := bytes.Cut(info, []byte(" "))
-	if n < 3 || string(word) != cautionBlock || line[at] == '`' && bytes.IndexByte(info, '`') >= 0 {
+	if n < 3 || !slices.Contains(withMarkdown, string(word)) || line[at] == '`' && bytes.IndexByte(info, '`') >= 0 {
 		return nil, parser.NoChildren
 	}
-	c := &caution{
+	c := &container{
+		kind:   string(word),
 		words:  string(bytes.TrimSpace(words)),
 		infoAt: segment.Start - segment.Padding + at + n + left,
 		fence:  line[at],
@@ -75,8 +79,8 @@ func fenceLength(line []byte) int {
 }
 
 // Continue takes the next line of the body, without the fence's own indent.
-func (cautionParser) Continue(node ast.Node, reader text.Reader, _ parser.Context) parser.State {
-	n := node.(*caution)
+func (containerParser) Continue(node ast.Node, reader text.Reader, _ parser.Context) parser.State {
+	n := node.(*container)
 	line, segment := reader.PeekLine()
 	width, at := util.IndentWidth(line, reader.LineOffset())
 	if at < len(line) && width < 4 && line[at] == n.fence {
@@ -96,13 +100,13 @@ func (cautionParser) Continue(node ast.Node, reader text.Reader, _ parser.Contex
 }
 
 // Close completes parser.BlockParser.
-func (cautionParser) Close(ast.Node, text.Reader, parser.Context) {}
+func (containerParser) Close(ast.Node, text.Reader, parser.Context) {}
 
 // CanInterruptParagraph says yes, as for every fence.
-func (cautionParser) CanInterruptParagraph() bool { return true }
+func (containerParser) CanInterruptParagraph() bool { return true }
 
 // CanAcceptIndentedLine says no, as for every fence.
-func (cautionParser) CanAcceptIndentedLine() bool { return false }
+func (containerParser) CanAcceptIndentedLine() bool { return false }
 
 // fenceParser is goldmark's parser of fences; it also notes which fences were
 // closed, since CommonMark closes a forgotten one in silence.

@@ -100,15 +100,20 @@ func TestFindings(t *testing.T) {
 
 		// Fences.
 		{"unknown word", "> ```recipe x\n> a\n> ```",
-			`1:6 fence-kind: "recipe" is neither a block of the handbook nor a known language | Known are caution, calculator, question, stages, batch, yaml, markdown, shell, text; plain text needs no word.`},
+			`1:6 fence-kind: "recipe" is neither a block of the handbook nor a known language | Known are caution, asked, teaching, calculator, question, stages, batch, yaml, markdown, shell, text; plain text needs no word.`},
 		{"words after a language", "```yaml title\n```", `1:9 block-words: words after the language "yaml" | Take them out; a sample has no heading.`},
 		{"fence never closed", "a\n\n> ```yaml\n> b: c\n\nd", "3:3 fence-end: this fence is never closed | " + sayFence},
-		{"caution never closed", "~~~caution A\nb\n\nc", "1:1 fence-end: this caution is never closed | " + sayFence},
+		{"caution never closed", "~~~caution A\nb\n\nc", "1:1 fence-end: a caution is never closed | " + sayFence},
 		{"sample of as many signs in a caution", "```caution\n```yaml\na: b\n```\n```",
 			"2:1 fence-end: this fence is never closed | " + sayFence + "\n5:1 fence-end: this fence is never closed | " + sayFence},
 		{"empty caution", "```caution A\n\n```", "1:4 block-body: a caution without words | Write between its fences what to take care of, and why."},
 		{"blocks in a caution", "````caution\na\n\n```calculator slip-density\n```\n\n- ~~~~~question\n  ~~~~~\n\n~~~caution\nb\n~~~\n````",
-			"4:4 block-place: a calculator inside a caution | Put it after the caution.\n7:8 block-place: a question inside a caution | Put it after the caution.\n10:4 block-place: a caution inside a caution | Put it after the other one."},
+			"4:4 block-place: a calculator inside a caution | Put it after the other block.\n7:8 block-place: a question inside a caution | Put it after the other block.\n10:4 block-place: a caution inside a caution | Put it after the other one."},
+		{"asked nothing", "```asked\nYes.\n```", "1:4 block-words: what students ask without a question | Write the question on the same line: asked Can I glaze over pencil?"},
+		{"asked without an answer", "```asked Why?\n```", "1:4 block-body: what students ask without words | Write the answer between its fences."},
+		{"teaching with words behind it", "```teaching Show it\nShow it.\n```", "1:13 block-words: words after “teaching” | Write them in the body."},
+		{"a footnote for the instructor alone", "a[^n]\n\n```teaching\nb[^n]\n```\n\n[^n]: c", "4:2 block-place: a footnote in a note for teaching | Students’ pages leave the note out, and would keep the footnote: write its words here."},
+		{"a question for the instructor", "````teaching\na\n\n```asked Why?\nb\n```\n````", "4:4 block-place: what students ask inside a note for teaching | Put it after the other one."},
 		{"said by the theme", "- ```calculator slip-density\n  mass: 900 kg\n  ```", "2:9 block-body: too heavy for the bench | Write less than 100 kg."},
 
 		// Limits.

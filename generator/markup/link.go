@@ -18,7 +18,7 @@ import (
 var scheme = regexp.MustCompile(`^([A-Za-z][A-Za-z0-9+.-]*):`)
 
 // What may be written as an address, for the sentence under a finding.
-const linkHelp = "Write the path to a .md page, #heading, glossary:id, state:id, calculator:name, or an address that begins with https:, http: or mailto:."
+const linkHelp = "Write the path to a .md page, #heading, glossary:id, state:id, calculator:name, calculator:name?input=value, or an address that begins with https:, http: or mailto:."
 
 // checkLinks turns what is written into what is printed, and reports what leads
 // nowhere.
@@ -27,6 +27,9 @@ func (p *page) checkLinks() {
 		switch n := n.(type) {
 		case *xast.FootnoteLink:
 			p.checkNested(n)
+			if c := within(n); c != nil && c.kind == teachingBlock {
+				p.find(position(n), finding.BlockPlace, "a footnote in a note for teaching", "Students’ pages leave the note out, and would keep the footnote: write its words here.")
+			}
 		case *ast.AutoLink:
 			p.checkNested(n)
 			p.checkBare(n)
@@ -34,7 +37,12 @@ func (p *page) checkLinks() {
 			if plain(n, p.Source) == "" && n.FirstChild() == nil {
 				p.find(position(n), finding.LinkWords, "a link without words", "Write what it leads to between the square brackets.")
 			}
-			address, outside := p.address(position(n), resolve(n.Destination))
+			written := resolve(n.Destination)
+			if name, request, ok := sumOf(written); ok {
+				n.Destination = []byte(p.sum(n, name, request))
+				continue
+			}
+			address, outside := p.address(position(n), written)
 			switch {
 			case outside:
 				n.SetAttributeString("rel", []byte("external"))
@@ -43,6 +51,34 @@ func (p *page) checkLinks() {
 			}
 		}
 	}
+}
+
+// sumOf takes apart a link to a calculator with its boxes filled in.
+func sumOf(written string) (calculator, request string, ok bool) {
+	rest, ok := strings.CutPrefix(written, "calculator:")
+	if !ok {
+		return "", "", false
+	}
+	return strings.Cut(rest, "?")
+}
+
+// sum gives the address of a filled-in calculator, and reports a number in the
+// words of the link that the calculator does not answer. The number is then
+// computed for the reader, checked for the writer, and can be played with.
+func (p *page) sum(n *ast.Link, calculator, request string) string {
+	if _, ok := p.around.Made("calculator", calculator); !ok {
+		p.find(position(n), finding.LinkTarget, fmt.Sprintf("link to %q: there is no such %s", "calculator:"+calculator, madeName["calculator"]), madeHelp["calculator"])
+		return "#"
+	}
+	address, fault, do := p.around.Sum(calculator, request, plain(n, p.Source))
+	if fault != "" {
+		p.find(position(n), finding.SumDisagrees, fault, do)
+		return "#"
+	}
+	if made := "calculator:" + calculator; !slices.Contains(p.doc.Made, made) {
+		p.doc.Made = append(p.doc.Made, made)
+	}
+	return relative(p.Address, address)
 }
 
 // checkNested reports a link within the words of another.

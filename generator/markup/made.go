@@ -70,9 +70,9 @@ func (ownRenderer) RegisterFuncs(r renderer.NodeRendererFuncRegisterer) {
 		_, err := w.Write(n.(*madeInline).html)
 		return ast.WalkSkipChildren, err
 	})
-	// A caution is replaced before its page is printed; the rule here keeps
+	// A container is replaced before its page is printed; the rule here keeps
 	// goldmark's table of kinds whole.
-	r.Register(kindCaution, func(util.BufWriter, []byte, ast.Node, bool) (ast.WalkStatus, error) {
+	r.Register(kindContainer, func(util.BufWriter, []byte, ast.Node, bool) (ast.WalkStatus, error) {
 		return ast.WalkContinue, nil
 	})
 	r.Register(xast.KindTable, func(w util.BufWriter, _ []byte, _ ast.Node, entering bool) (ast.WalkStatus, error) {

@@ -30,6 +30,13 @@ type Surroundings interface {
 	// id: "glossary:bisque", "state:bisque", "calculator:slip-density",
 	// as an address from the root of the handbook ("glossary.html#bisque").
 	Made(scheme, id string) (address string, ok bool)
+	// Section says what the part of a lesson under a heading is for.
+	Section(heading string) Section
+	// Sum checks a link to a calculator with its boxes filled in: the request
+	// that stands after "?" and the words of the link, whose every number must
+	// be one that the calculator answers or was given. It gives the address
+	// from the root of the handbook, or what is wrong and what to write.
+	Sum(calculator, request, words string) (address, fault, do string)
 	// Block renders one of the handbook's own blocks to HTML for the page.
 	// Problems carry offsets into the page's source.
 	Block(page *course.Page, b Block) (html []byte, problems []Problem)
@@ -37,11 +44,11 @@ type Surroundings interface {
 
 // Block is one of the handbook's own fenced blocks, its body already read.
 type Block struct {
-	Kind   string    // "caution", "calculator", "question" or "stages"
+	Kind   string    // "caution", "asked", "teaching", "calculator", "question" or "stages"
 	Words  string    // the rest of the info string after Kind
 	Offset int       // of the info string in the page's source
 	Number int       // 1 for the first block of its kind on the page
-	HTML   []byte    // caution: the body, rendered
+	HTML   []byte    // caution, asked, teaching: the body, rendered
 	Fill   []Setting // calculator: the inputs filled in, in the order written
 	Ask    *Question // question
 	Part   *Part     // stages
@@ -92,15 +99,27 @@ type Document struct {
 	HTML        []byte
 	Headings    []Heading
 	Links       []Link   // to other pages of the handbook, in order
+	Looks       [][]byte // what one sees when it is right, in order
+	Faults      []Fault  // what goes wrong, in order
 	Made        []string // "state:bisque": what the page links to that no Markdown file holds, in order, once each
 	Stages      []Part   // what the stages blocks show, in order
 	Calculators []string // names of the calculators on the page, in order, once each
 	Questions   int
 	Cautions    int
+	Warnings    []string // what the cautions warn of, in order: their opening lines
+	Asked       []Asked  // what students ask, in order
+	Teaching    [][]byte // the notes for teaching, rendered, in order
 	Pictures    int
 	Shown       []string // content paths of the pictures shown, in order, once each
 
 	ids map[string]bool // of the headings
+}
+
+// Asked is a question that students ask, with its answer.
+type Asked struct {
+	Ask    string
+	HTML   []byte // the answer
+	Number int    // on the page, from 1
 }
 
 // Heading is one heading with its id.

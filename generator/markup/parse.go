@@ -37,7 +37,7 @@ type found struct {
 	pictures    []*ast.Image
 	fences      []*ast.FencedCodeBlock
 	indented    []*ast.CodeBlock
-	cautions    []*caution
+	containers  []*container
 	definitions []*ast.LinkReferenceDefinition
 }
 
@@ -66,7 +66,8 @@ func Parse(p *course.Page, s Surroundings) (*Document, finding.List) {
 	r.makePictures()
 	r.makeSamples()
 	r.makeBlocks()
-	r.makeCautions()
+	r.makeContainers()
+	r.gatherSections()
 	r.doc.HTML = bind(r.html(tree))
 	return r.doc, r.findings
 }
@@ -139,8 +140,8 @@ func (p *page) gather(n ast.Node) ast.WalkStatus {
 		p.fences = append(p.fences, n)
 	case *ast.CodeBlock:
 		p.indented = append(p.indented, n)
-	case *caution:
-		p.cautions = append(p.cautions, n)
+	case *container:
+		p.containers = append(p.containers, n)
 	case *ast.LinkReferenceDefinition:
 		p.definitions = append(p.definitions, n)
 	case *ast.HTMLBlock, *ast.RawHTML:

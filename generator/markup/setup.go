@@ -63,7 +63,7 @@ func newParser() parser.Parser {
 		util.Prioritized(parser.NewListItemParser(), 400),
 		util.Prioritized(parser.NewCodeBlockParser(), 500),
 		util.Prioritized(headingParser{parser.NewATXHeadingParser()}, 600),
-		util.Prioritized(cautionParser{}, 650), // before the fence it looks like
+		util.Prioritized(containerParser{}, 650), // before the fence it looks like
 		util.Prioritized(fenceParser{parser.NewFencedCodeBlockParser()}, 700),
 		util.Prioritized(parser.NewBlockquoteParser(), 800),
 		util.Prioritized(parser.NewHTMLBlockParser(), 900),

@@ -91,10 +91,10 @@ func (i *impression) links(from *course.Page, to []course.Link) []link {
 }
 
 // neighbour is the unit or lesson that many steps on in reading order, if
-// there is one. The home page is no work at the bench.
+// there is one. The pages that belong to no unit are no work at the bench.
 func (i *impression) neighbour(page *course.Page, step int) []link {
 	n := i.place[page] + step
-	if n < 0 || n >= len(i.order) || i.order[n].Kind == course.HomePage {
+	if n < 0 || n >= len(i.order) || i.order[n].Unit == nil {
 		return nil
 	}
 	return []link{linkTo(page.Address, i.order[n])}

@@ -44,6 +44,7 @@ type Press struct {
 	table     *course.Decoration       // of media by state; empty while the course has none
 	terms     map[string]course.Term
 	pictures  map[string]string // address by content path, of those that are not drawings
+	teaching  bool              // a copy for the instructor: notes for teaching are shown
 	printed   sync.Map          // of place to template.HTML: what standing has printed
 }
 
@@ -81,6 +82,11 @@ func New(c *course.Course, theme fs.FS) (*Press, error) {
 	}
 	return p, p.readTheme(theme)
 }
+
+// ForTeaching makes it the press of a copy for the instructor, in which the
+// notes for teaching stand in the lessons and on a page of their own. It is said
+// before the first page is read.
+func (p *Press) ForTeaching() { p.teaching = true }
 
 // Print lays out every page. The same course, theme and bundle give the same
 // bytes, whatever the number of workers.

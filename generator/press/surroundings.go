@@ -39,11 +39,29 @@ func (p *Press) Made(scheme, id string) (address string, ok bool) {
 	return "", false
 }
 
+// Section says what the part of a lesson under a heading is for.
+func (p *Press) Section(heading string) markup.Section {
+	switch {
+	case strings.EqualFold(heading, p.course.Sections.Look):
+		return markup.LookSection
+	case strings.EqualFold(heading, p.course.Sections.Wrong):
+		return markup.WrongSection
+	}
+	return markup.OtherSection
+}
+
 // cautionView is a caution as its part prints it.
 type cautionView struct {
 	Number  int // on the page, from 1
 	Heading string
 	Body    template.HTML
+}
+
+// askedView is what students ask, as its part prints it.
+type askedView struct {
+	Number int // on the page, from 1
+	Ask    string
+	Body   template.HTML
 }
 
 // questionView is a self-check question as its part prints it.
@@ -73,6 +91,13 @@ func (p *Press) Block(page *course.Page, b markup.Block) (html []byte, problems 
 	switch b.Kind {
 	case "caution":
 		view = cautionView{b.Number, b.Words, template.HTML(b.HTML)}
+	case "asked":
+		view = askedView{b.Number, b.Words, template.HTML(b.HTML)}
+	case "teaching":
+		if !p.teaching {
+			return nil, nil
+		}
+		view = template.HTML(b.HTML)
 	case "question":
 		view = questionView{b.Number, b.Ask.Ask, b.Ask.Answers}
 	case "stages":

@@ -35,6 +35,10 @@ func (bench) PictureAddress(path string) string { return path }
 
 func (bench) Made(scheme, id string) (string, bool) { return scheme + "/" + id + ".html", true }
 
+func (bench) Section(string) markup.Section { return markup.OtherSection }
+
+func (bench) Sum(_, _, _ string) (address, fault, do string) { return "sum.html", "", "" }
+
 func (bench) Block(_ *course.Page, b markup.Block) ([]byte, []markup.Problem) {
 	return []byte("<p>" + b.Kind + "</p>\n"), nil
 }

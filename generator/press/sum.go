@@ -1,0 +1,128 @@
+package press
+
+import (
+	"fmt"
+	"maps"
+	"math"
+	"net/url"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+
+	"slipbook/calculators/catalog"
+)
+
+// Sum works out a calculator for a link of a lesson, and wants every number in
+// the words of the link to be one that was given or answered, and at least one
+// of them answered, to the digits written.
+func (p *Press) Sum(calculator, request, words string) (address, fault, do string) {
+	given, err := settingsOf(request)
+	if err != nil {
+		return "", fmt.Sprintf("%q is no request", request), "Write input=value, joined by &, with + for a space: volume=40+mL&from=25&to=10."
+	}
+	answer := catalog.Solve(calculator, given, p.settings)
+	if len(answer.Errors) > 0 {
+		e := answer.Errors[0]
+		return "", fmt.Sprintf("%s refuses %s: %s", calculator, e.Input, e.Text), "Change the request after “?”."
+	}
+	answered, typed := numbersOf(answer)
+	found, numbers := false, numbersIn(words)
+	for _, n := range numbers {
+		in := slices.ContainsFunc(answered, n.is)
+		if found = found || in; !in && !slices.ContainsFunc(typed, n.is) {
+			return "", fmt.Sprintf("%s does not give %s here", calculator, n.text), "It gives: " + told(answer) + "."
+		}
+	}
+	if len(numbers) > 0 && !found {
+		return "", "no number of these words is one that " + calculator + " answers", "It gives: " + told(answer) + "."
+	}
+	return calculatorAddress(calculator) + "?" + catalog.Request(calculator, given) + "#" + calculatorID(0), "", ""
+}
+
+// settingsOf reads what stands after "?" as inputs with their values.
+func settingsOf(request string) ([]catalog.Setting, error) {
+	values, err := url.ParseQuery(request)
+	if err != nil || len(values) == 0 {
+		return nil, fmt.Errorf("no inputs in %q: %w", request, err)
+	}
+	var given []catalog.Setting
+	for _, name := range slices.Sorted(maps.Keys(values)) {
+		for _, text := range values[name] {
+			given = append(given, catalog.Setting{Name: name, Text: text})
+		}
+	}
+	return given, nil
+}
+
+// figure is a number as written, with how far from it the true one may lie.
+type figure struct {
+	text          string
+	value, within float64
+}
+
+// is says whether a number, rounded to the digits of the figure, is the figure.
+func (f figure) is(n float64) bool { return math.Abs(n-f.value) <= f.within }
+
+// written finds a number with its grouping spaces and the unit behind it.
+var written = regexp.MustCompile(`([0-9]+(?:[ \x{a0}\x{202f}][0-9]{3})*)(?:[.,]([0-9]+))?(?:[ \x{a0}]?(kg|L|cm)\b)?`)
+
+// larger are the units in which lessons write what calculators answer in
+// grams, millilitres and millimetres.
+var larger = map[string]float64{"kg": 1000, "L": 1000, "cm": 10}
+
+// numbersIn lists the numbers in some words, each in the calculators' own unit.
+func numbersIn(words string) []figure {
+	var all []figure
+	for _, m := range written.FindAllStringSubmatch(words, -1) {
+		whole := strings.Map(func(r rune) rune {
+			if r < '0' || r > '9' {
+				return -1
+			}
+			return r
+		}, m[1])
+		value, err := strconv.ParseFloat(whole+"."+m[2]+"0", 64)
+		if err != nil {
+			continue // not with these digits
+		}
+		scale := 1.0
+		if s, ok := larger[m[3]]; ok {
+			scale = s
+		}
+		step := math.Pow10(-len(m[2])) * scale
+		all = append(all, figure{strings.TrimSpace(m[0]), value * scale, step * 0.5000001})
+	}
+	return all
+}
+
+// numbersOf lists every number of an answer without its sign: what was answered,
+// in outputs and rows, and what was typed.
+func numbersOf(a *catalog.Answer) (answered, typed []float64) {
+	for _, o := range a.Outputs {
+		if !o.IsText {
+			answered = append(answered, math.Abs(o.Value))
+		}
+	}
+	for _, row := range a.Rows {
+		for _, cell := range row {
+			if !cell.IsText {
+				answered = append(answered, math.Abs(cell.Value))
+			}
+		}
+	}
+	for _, g := range a.Inputs {
+		for _, v := range g.Values {
+			typed = append(typed, math.Abs(v))
+		}
+	}
+	return answered, typed
+}
+
+// told lists the outputs of an answer in words.
+func told(a *catalog.Answer) string {
+	var parts []string
+	for _, o := range a.Outputs {
+		parts = append(parts, o.Name+" "+withUnit(o.Text, o.Unit))
+	}
+	return strings.Join(parts, ", ")
+}
