@@ -20,9 +20,10 @@ const houseTheme = "studio"
 
 // handbook is a handbook to be made: its lessons and its look.
 type handbook struct {
-	content fs.FS
-	theme   fs.FS
-	shared  *assets.Bundle // made when first needed, then kept: lessons do not change it
+	content  fs.FS
+	theme    fs.FS
+	teaching bool           // a copy for the instructor
+	shared   *assets.Bundle // made when first needed, then kept: lessons do not change it
 }
 
 // open finds the lessons and the theme by name.
@@ -54,6 +55,9 @@ func (h *handbook) read() (*press.Press, *proof.Reading, finding.List, error) {
 	printer, err := press.New(lessons, h.theme)
 	if err != nil {
 		return nil, nil, loading, err
+	}
+	if h.teaching {
+		printer.ForTeaching()
 	}
 	reading, findings := proof.Read(lessons, loading, printer)
 	return printer, reading, findings, nil

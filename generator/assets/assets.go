@@ -20,11 +20,13 @@ import (
 // Bundle is the shared files of a handbook: address and bytes of everything
 // made, and where pages find it.
 type Bundle struct {
-	Files map[string][]byte // by address from the handbook's root: "assets/page-1A2B3C4D.css"
-	Style string            // address of the style sheet of every page
-	Page  string            // address of the script of every page; empty when the theme has none
-	Desk  Desk              // what a page with a calculator loads besides
-	Icon  string            // address of the icon
+	Files    map[string][]byte // by address from the handbook's root: "assets/page-1A2B3C4D.css"
+	Style    string            // address of the style sheet of every page
+	Gathered string            // address of the style sheet of pages that are gathered from others, loaded besides; may be empty
+	Book     string            // address of the script of the whole handbook on one page; may be empty
+	Page     string            // address of the script of every page; empty when the theme has none
+	Desk     Desk              // what a page with a calculator loads besides
+	Icon     string            // address of the icon
 }
 
 // Desk is the addresses that a page with a calculator needs. Planner and Bench
@@ -41,13 +43,15 @@ type Desk struct {
 
 // The files that a theme gives by these names.
 const (
-	styleFile = "styles/studio.css"
-	pageFile  = "scripts/page.ts"
-	deskFile  = "scripts/calculator.ts"
-	planFile  = "scripts/planner.ts"
-	benchFile = "scripts/bench.ts"
-	benchLook = "styles/bench.css"
-	iconFile  = "icons/icon.svg"
+	styleFile  = "styles/studio.css"
+	pageFile   = "scripts/page.ts"
+	deskFile   = "scripts/calculator.ts"
+	planFile   = "scripts/planner.ts"
+	benchFile  = "scripts/bench.ts"
+	benchLook  = "styles/bench.css"
+	gatherLook = "styles/gathered.css"
+	bookFile   = "scripts/book.ts"
+	iconFile   = "icons/icon.svg"
 )
 
 // folder is where the shared files are published.
@@ -56,8 +60,8 @@ const folder = "assets"
 // Make bundles what a theme's pages share. codeStyles are the colours of code
 // samples and stand at the end of the style sheet; engine is what Calculators
 // gave. A theme must have styles/studio.css, scripts/calculator.ts and
-// icons/icon.svg; scripts/page.ts, scripts/planner.ts, and scripts/bench.ts with
-// styles/bench.css may be left out. The error names every fault
+// icons/icon.svg; scripts/page.ts, scripts/planner.ts, scripts/bench.ts with
+// styles/bench.css, styles/gathered.css and scripts/book.ts may be left out. The error names every fault
 // that was found, each with its file, line and column in the theme.
 func Make(theme fs.FS, codeStyles string, engine []byte) (*Bundle, error) {
 	b := &Bundle{Files: map[string][]byte{}}
@@ -80,6 +84,10 @@ func Make(theme fs.FS, codeStyles string, engine []byte) (*Bundle, error) {
 			b.Desk.Bench = m.address
 		case benchLook:
 			b.Desk.BenchStyle = m.address
+		case gatherLook:
+			b.Gathered = m.address
+		case bookFile:
+			b.Book = m.address
 		}
 	}
 	b.Desk.Engine = b.keep("calculators.bin", engine)

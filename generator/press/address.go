@@ -1,6 +1,9 @@
 package press
 
-import "strings"
+import (
+	"strconv"
+	"strings"
+)
 
 // The addresses of pages that no Markdown file holds, from the root.
 const (
@@ -10,6 +13,11 @@ const (
 	notFoundAddress    = "404.html"
 	calculatorsAddress = "calculators/index.html"
 	chartAddress       = "chart.html"
+	answersAddress     = "answers.html"
+	faultsAddress      = "faults.html"
+	teachingAddress    = "teaching.html"
+	bookAddress        = "book.html"
+	cardsAddress       = "cards/index.html"
 )
 
 // stateAddress is where the page of a clay state is published.
@@ -20,6 +28,12 @@ func mediumAddress(id string) string { return "media/" + id + ".html" }
 
 // calculatorAddress is where the page of a calculator is published.
 func calculatorAddress(name string) string { return "calculators/" + name + ".html" }
+
+// cardAddress is where the recap card of a medium is published.
+func cardAddress(medium string) string { return "cards/" + medium + ".html" }
+
+// askedID is where something that students ask stands in its lesson.
+func askedID(number int) string { return "asked." + strconv.Itoa(number) }
 
 // termAddress is where a term of the glossary is explained.
 func termAddress(id string) string { return glossaryAddress + "#" + id }

@@ -22,6 +22,7 @@ type impression struct {
 	order     []*course.Page // every hand-written page, in reading order
 	place     map[*course.Page]int
 	documents map[*course.Page]*markup.Document
+	has       struct{ answers, faults bool } // what there is to gather
 }
 
 // sheet is one page to print: where, with which template, from which view.
@@ -54,26 +55,32 @@ func newImpression(p *Press, r *proof.Reading, b *assets.Bundle) *impression {
 func (i *impression) printAll(sheets []sheet) ([][]byte, error) {
 	pages := make([][]byte, len(sheets))
 	faults := make([]error, len(sheets))
-	next := make(chan int)
-	var workers sync.WaitGroup
-	for range runtime.GOMAXPROCS(0) {
-		workers.Go(func() {
-			for n := range next {
-				pages[n], faults[n] = i.printOne(sheets[n])
-			}
-		})
-	}
-	for n := range sheets {
-		next <- n
-	}
-	close(next)
-	workers.Wait()
+	inParallel(len(sheets), func(n int) { pages[n], faults[n] = i.printOne(sheets[n]) })
 	for n, err := range faults {
 		if err != nil {
 			return nil, fmt.Errorf("page %s: %w", sheets[n].address, err)
 		}
 	}
 	return pages, nil
+}
+
+// inParallel does n pieces of work, as many at once as there are processors.
+// Each writes only to its own place.
+func inParallel(n int, work func(n int)) {
+	next := make(chan int)
+	var workers sync.WaitGroup
+	for range runtime.GOMAXPROCS(0) {
+		workers.Go(func() {
+			for k := range next {
+				work(k)
+			}
+		})
+	}
+	for k := range n {
+		next <- k
+	}
+	close(next)
+	workers.Wait()
 }
 
 // printOne makes one sheet's view and prints it.

@@ -18,6 +18,8 @@ type mediumView struct {
 	OnTop   []fate // what may lie on it while it is unfired
 	Under   []fate // what it may lie on
 	Lessons []link
+	Faults  string // address of what goes wrong with it
+	Card    string // address of its recap card
 }
 
 // mediumWay is a technique for a medium, with the states in which both may be.
@@ -59,6 +61,10 @@ func (i *impression) mediumPage(m course.Medium) (any, error) {
 		v.Best = &link{Title: best.Name, Address: relative(address, stateAddress(best.ID)+"#"+m.ID)}
 	}
 	v.OnTop, v.Under = i.layers(m)
+	v.Card = relative(address, cardAddress(m.ID))
+	if i.has.faults {
+		v.Faults = relative(address, faultsAddress+"#"+m.ID)
+	}
 	return v, nil
 }
 

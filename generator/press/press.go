@@ -19,6 +19,7 @@ package press
 import (
 	"html/template"
 	"io/fs"
+	"slices"
 	"sync"
 
 	"slipbook/calculators/catalog"
@@ -103,12 +104,23 @@ func (p *Press) Print(r *proof.Reading, b *assets.Bundle) (Edition, error) {
 	sheets = append(sheets, i.stateSheets()...)
 	sheets = append(sheets, i.mediumSheets()...)
 	sheets = append(sheets, i.calculatorSheets()...)
+	sheets = append(sheets, i.gatheredSheets()...)
 	sheets = append(sheets, i.glossarySheet(), i.contentsSheet(), i.notFoundSheet())
 	pages, err := i.printAll(sheets)
 	if err != nil {
 		return nil, err
 	}
+	if sheets, pages, err = i.addBook(sheets, pages); err != nil {
+		return nil, err
+	}
 	return bind(sheets, pages, b.Files, i.shownPictures(), table)
+}
+
+// gatheredSheets are the pages that are gathered from the others.
+func (i *impression) gatheredSheets() []sheet {
+	answers, faults := i.answersSheets(), i.faultsSheets()
+	i.has.answers, i.has.faults = len(answers) > 0, len(faults) > 0
+	return slices.Concat(answers, faults, i.cardSheets(), i.teachingSheets(), i.styleSheets())
 }
 
 // wrapTable wraps the course's decoration table for the pages that plan, and

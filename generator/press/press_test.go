@@ -65,6 +65,9 @@ func shared() *assets.Bundle {
 		Style: "assets/studio-AAAA.css",
 		Page:  "assets/page-AAAA.js",
 		Icon:  "assets/icon-AAAA.svg",
+		Book:  "assets/book-AAAA.js",
+
+		Gathered: "assets/gathered-AAAA.css",
 		Desk: assets.Desk{
 			Script:  "assets/desk-AAAA.js",
 			Engine:  "assets/engine-AAAA.bin",
@@ -72,7 +75,7 @@ func shared() *assets.Bundle {
 		},
 		Files: map[string][]byte{},
 	}
-	for _, address := range []string{b.Style, b.Page, b.Icon, b.Desk.Script, b.Desk.Engine, b.Desk.Carried} {
+	for _, address := range []string{b.Style, b.Page, b.Book, b.Gathered, b.Icon, b.Desk.Script, b.Desk.Engine, b.Desk.Carried} {
 		b.Files[address] = []byte(address)
 	}
 	return b
@@ -149,6 +152,7 @@ func TestPrintMakesEveryPage(t *testing.T) {
 	e := printed(t, small(t))
 	want := []string{
 		"index.html", "contents.html", "glossary.html", "404.html", "calculators/index.html", "chart.html",
+		"faults.html", "cards/index.html", "cards/coloured-slip.html", "cards/stain-wash.html", "book.html",
 		"media/coloured-slip.html", "media/stain-wash.html",
 		"slip/index.html", "slip/mix.html", "slip/measure.html", "wash/index.html", "wash/thin.html", "wash/wipe.html",
 		"states/wet.html", "states/leather-hard.html", "states/bone-dry.html",

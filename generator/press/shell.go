@@ -27,6 +27,7 @@ type shell struct {
 	Policy      string // of the Content-Security-Policy
 	Base        string // absolute address that relative ones start from; almost always empty
 	Style       string
+	Gathered    string // the style sheet of what is gathered; empty on other pages
 	Script      string // may be empty
 	Icon        string
 	Desk        *assets.Desk // only on a page with a calculator
@@ -34,6 +35,8 @@ type shell struct {
 
 	Home, Contents, Calculators, Glossary string
 	Chart                                 string // empty while the course has no table
+	Answers, Faults                       string // empty while there are none
+	TeachingPage                          string // only in a copy for the instructor
 }
 
 // about is what a page says of itself to its shell.
@@ -44,6 +47,7 @@ type about struct {
 	state                             string      // which state the page is about
 	desk                              bool        // whether a calculator is on the page
 	plan                              bool        // whether the calculator that plans is on it
+	gathered                          bool        // whether it is gathered from other pages
 }
 
 // shell makes the shell of a page.
@@ -75,7 +79,25 @@ func (i *impression) shell(a about) shell {
 	if a.desk {
 		s.Desk = i.desk(a)
 	}
+	i.gatheredLinks(&s, a)
 	return s
+}
+
+// gatheredLinks adds the ways to what is gathered from the lessons, and the
+// style of such a page.
+func (i *impression) gatheredLinks(s *shell, a about) {
+	if i.has.answers {
+		s.Answers = relative(a.address, answersAddress)
+	}
+	if i.has.faults {
+		s.Faults = relative(a.address, faultsAddress)
+	}
+	if i.teaching {
+		s.TeachingPage = relative(a.address, teachingAddress)
+	}
+	if a.gathered {
+		s.Gathered = relative(a.address, i.bundle.Gathered)
+	}
 }
 
 // desk gives the addresses that a page with calculators loads from.

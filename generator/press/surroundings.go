@@ -122,6 +122,9 @@ func (p *Press) Block(page *course.Page, b markup.Block) (html []byte, problems 
 	return out.Bytes(), nil
 }
 
+// plainHTML is a text as HTML.
+func plainHTML(text string) template.HTML { return template.HTML(template.HTMLEscapeString(text)) }
+
 // themeFault says that a part of the theme could not be printed.
 func themeFault(part string, err error) markup.Problem {
 	return markup.Problem{

@@ -1,0 +1,120 @@
+package press
+
+import (
+	"unicode/utf8"
+
+	"slipbook/generator/course"
+)
+
+// A card is one sheet, A4 or US Letter, whatever the course holds: the more
+// there is, the smaller the type. The figures are those of the style sheet, in
+// points, and were tried by printing; generator/trial holds them.
+const (
+	cardHeight  = 700.0 // of US Letter inside its margins, without the title
+	cardColumn  = 258.0 // one of two
+	cardLeading = 1.3   // of a line, in sizes of the type
+	cardLetter  = 0.5   // the mean width of a letter, likewise
+)
+
+// cardSizes are the sizes of the type with their classes, the largest first.
+var cardSizes = []struct {
+	class  string
+	points float64
+}{{"card-1", 9.5}, {"card-2", 8.8}, {"card-3", 8}, {"card-4", 7.3}, {"card-5", 6.6}, {"card-6", 6}}
+
+// cardSize gives the class of the largest type in which pieces of text, each
+// on lines of its own, are one sheet of two columns.
+func cardSize(letters []int) string {
+	class := ""
+	for _, size := range cardSizes {
+		class = size.class
+		lines, fit := 0.0, cardColumn/(cardLetter*size.points)
+		for _, n := range letters {
+			lines += 0.35 + float64(1+int(float64(max(0, n-1))/fit)) // 0.35 of a line stands between two
+		}
+		if lines*size.points*cardLeading <= 2*cardHeight {
+			break
+		}
+	}
+	return class
+}
+
+// headings is what the headings of a card take, in letters a heading: each as
+// high as two lines.
+func headings(n int) []int {
+	all := make([]int, 2*n)
+	for k := range all {
+		all[k] = 1
+	}
+	return all
+}
+
+// letters counts what stands on a medium's card, piece by piece.
+func (v cardView) letters() []int {
+	all := append(headings(8), count(v.About), count(v.Tell))
+	for _, l := range v.States {
+		all = append(all, count(l.Name+l.Short)+12)
+	}
+	for _, l := range v.Ways {
+		all = append(all, count(l.Name+l.Short)+12)
+	}
+	for _, text := range v.Plan {
+		all = append(all, count(text)+3)
+	}
+	for _, l := range v.Looks {
+		all = append(all, count(string(l))+3)
+	}
+	for _, f := range v.Faults {
+		all = append(all, count(string(f.Seen+f.Means))+3)
+	}
+	for _, l := range v.Warnings {
+		all = append(all, count(l.Title)+3)
+	}
+	for _, l := range v.Lessons {
+		all = append(all, count(l.Title)+3)
+	}
+	return all
+}
+
+// letters counts what stands on the course's card, piece by piece.
+func (v courseCardView) letters() []int {
+	all := headings(6)
+	for _, s := range v.States {
+		all = append(all, count(s.Name.Title+s.Tell)+12)
+	}
+	for range v.Rows {
+		all = append(all, 100, 1)
+	}
+	for _, l := range v.Warnings {
+		all = append(all, count(l.Title)+3)
+	}
+	all = append(all, 40)
+	for _, b := range v.Bodies {
+		all = append(all, bodyLetters(b))
+	}
+	for _, u := range v.Units {
+		all = append(all, count(u.Unit.Title))
+		for _, l := range u.Lessons {
+			all = append(all, count(l.Lesson.Title)+3)
+		}
+	}
+	return all
+}
+
+func bodyLetters(b course.Body) int { return count(b.Name) + 20 }
+
+// count counts the letters of a text as it is shown, without tags.
+func count(text string) int {
+	n, inside := 0, false
+	for _, r := range text {
+		switch {
+		case r == '<':
+			inside = true
+		case r == '>':
+			inside = false
+		case !inside && utf8.ValidRune(r):
+			n++
+		}
+	}
+	return n
+}

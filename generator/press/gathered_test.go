@@ -1,0 +1,234 @@
+package press
+
+import (
+	"bytes"
+	"fmt"
+	"slices"
+	"strings"
+	"testing"
+
+	"golang.org/x/net/html"
+	"slipbook/generator/course"
+	"slipbook/generator/course/coursetest"
+)
+
+// wholeEnd is a lesson's end with everything that is gathered elsewhere.
+const wholeEnd = `
+## What to look for
+
+- It runs in a [smooth](../wash/thin.md) sheet.
+- No lumps.
+- A third that no card has room for.
+
+## What goes wrong
+
+It [peels](glossary:bisque)
+: Too dry. See [above](#weigh-first).
+
+` + "```asked Can I mix *two*?\nYes, as [here](#weigh-first) and in [another](measure.md).[^n]\n```\n\n" +
+	"```teaching\nPrepare\n: Ten secret tiles, see [the next](measure.md).\n```\n\n[^n]: Common practice.\n"
+
+// gatheredCourse is the small course with one lesson that has it all, and a
+// page for those who write.
+func gatheredCourse(t *testing.T) *course.Course {
+	t.Helper()
+	files := coursetest.Small()
+	mix := files["units/slip/mix.md"]
+	mix.Data = append(bytes.Clone(mix.Data), wholeEnd...)
+	home := files["home.md"]
+	style := *home
+	style.Data = []byte("---\ntitle: For those who write\n---\n\nWords.\n")
+	files["style.md"] = &style
+	c, found := course.Load(files)
+	if found.Stop() {
+		t.Fatalf("%v", found)
+	}
+	return c
+}
+
+// linksOf lists where the links of an element lead.
+func linksOf(n *html.Node) []string {
+	var all []string
+	for _, a := range elements(n, called("a")) {
+		all = append(all, attribute(a, "href"))
+	}
+	return all
+}
+
+func TestQuickAnswers(t *testing.T) {
+	root := pageOf(t, printed(t, gatheredCourse(t)), "answers.html")
+	all := elements(root, classed("quick"))
+	if len(all) != 1 {
+		t.Fatalf("%d answers", len(all))
+	}
+	if want := "Can I mix *two*? Yes, as here and in another.1 More in: Mix a slip"; text(all[0]) != want {
+		t.Errorf("%q, want %q", text(all[0]), want)
+	}
+	if got, want := linksOf(all[0]), []string{"slip/mix.html#weigh-first", "slip/measure.html", "slip/mix.html#fn:1", "slip/mix.html#asked.1"}; !slices.Equal(got, want) {
+		t.Errorf("links %q, want %q", got, want)
+	}
+}
+
+func TestFaultsAreGathered(t *testing.T) {
+	root := pageOf(t, printed(t, gatheredCourse(t)), "faults.html")
+	rows := elements(root, called("tr"))
+	first := text(rows[1])
+	if want := "It peelsToo dry. See above. Mix a slip"; first != want {
+		t.Errorf("%q, want %q", first, want)
+	}
+	if got, want := linksOf(rows[1]), []string{"glossary.html#bisque", "slip/mix.html#weigh-first", "slip/mix.html"}; !slices.Equal(got, want) {
+		t.Errorf("links %q, want %q", got, want)
+	}
+	c := small(t)
+	said := text(root)
+	for _, m := range c.Decoration.Media {
+		for _, pair := range m.On {
+			if !strings.Contains(said, strings.Join(strings.Fields(pair.Fault), " ")) {
+				t.Errorf("%s: the fault %q is missing", m.ID, pair.Fault)
+			}
+		}
+	}
+}
+
+// TestTeachingIsForTheInstructor wants no word of the notes in a student's copy,
+// and all of them twice in the other.
+func TestTeachingIsForTheInstructor(t *testing.T) {
+	for address, data := range printed(t, gatheredCourse(t)) {
+		if bytes.Contains(data, []byte("secret")) || address == teachingAddress {
+			t.Errorf("%s shows a note for teaching", address)
+		}
+	}
+	p := newPress(t, gatheredCourse(t))
+	p.ForTeaching()
+	e, err := p.Print(read(t, p), shared())
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, address := range []string{"slip/mix.html", "teaching.html", "book.html"} {
+		if !bytes.Contains(e[address], []byte("secret")) {
+			t.Errorf("%s does not show the note for teaching", address)
+		}
+	}
+	if !slices.Contains(linksOf(pageOf(t, e, "teaching.html")), "slip/measure.html") {
+		t.Error("the link of the note leads nowhere")
+	}
+	if !slices.Contains(linksOf(pageOf(t, e, "contents.html")), "teaching.html") {
+		t.Error("the contents do not lead to the notes")
+	}
+}
+
+func TestCardOfAMedium(t *testing.T) {
+	root := pageOf(t, printed(t, gatheredCourse(t)), "cards/coloured-slip.html")
+	said := text(root)
+	for _, want := range []string{"It runs in a smooth sheet.", "No lumps.", "It peels", "Too dry. See above.", "Dust", "Mix a slip"} {
+		if !strings.Contains(said, want) {
+			t.Errorf("the card does not say %q", want)
+		}
+	}
+	if strings.Contains(said, "no card has room for") {
+		t.Errorf("the card takes more than %d from a lesson", perLesson)
+	}
+	links := linksOf(root)
+	for _, want := range []string{"../wash/thin.html", "../slip/mix.html#weigh-first", "../glossary.html#bisque", "../states/leather-hard.html"} {
+		if !slices.Contains(links, want) {
+			t.Errorf("no link to %s among %q", want, links)
+		}
+	}
+}
+
+// TestCardSize wants smaller type for more words, and a class for any number.
+func TestCardSize(t *testing.T) {
+	last := ""
+	for n := 10; n < 3000; n *= 2 {
+		pieces := make([]int, n)
+		for k := range pieces {
+			pieces[k] = 80
+		}
+		size := cardSize(pieces)
+		if size < last || size == "" {
+			t.Errorf("%d pieces: %q after %q", n, size, last)
+		}
+		last = size
+	}
+	if last != "card-6" {
+		t.Errorf("the most words get %q", last)
+	}
+}
+
+// TestBook wants every page of the course once in the book, links that stay in
+// it, and nothing that only a screen can use.
+func TestBook(t *testing.T) {
+	e := printed(t, gatheredCourse(t))
+	root := pageOf(t, e, bookAddress)
+	chapters := elements(root, classed("chapter"))
+	if want := 1 + 2 + 4 + 6 + 2 + 12 + 3; len(chapters) != want {
+		t.Errorf("%d chapters, want %d", len(chapters), want)
+	}
+	for _, c := range chapters {
+		for _, name := range []string{"form", "script", "h1", "input"} {
+			if len(elements(c, called(name))) > 0 {
+				t.Errorf("%s holds <%s>", attribute(c, "id"), name)
+			}
+		}
+	}
+	links := linksOf(root)
+	for _, want := range []string{"#page.slip.mix", "#page.slip.mix.weigh-first", "#page.glossary.bisque", "#page.states.leather-hard", "#page.slip.mix.fn:1"} {
+		if !slices.Contains(links, want) {
+			t.Errorf("no link to %s", want)
+		}
+	}
+	for _, to := range links {
+		if strings.HasPrefix(to, "#") && len(elements(root, func(n *html.Node) bool { return "#"+attribute(n, "id") == to })) != 1 {
+			t.Errorf("%s leads nowhere", to)
+		}
+	}
+	contents := elements(root, classed("book-contents"))[0]
+	if got := text(contents); !strings.Contains(got, "Mix a slip") || !strings.Contains(got, "Quick answers") {
+		t.Errorf("contents %q", got)
+	}
+}
+
+func TestRebase(t *testing.T) {
+	for _, c := range []struct{ from, to, piece, want string }{
+		{"slip/mix.html", "answers.html", `<a href="measure.html#x">a</a>`, `<a href="slip/measure.html#x">a</a>`},
+		{"slip/mix.html", "slip/other.html", `<a href="measure.html">a</a>`, `<a href="measure.html">a</a>`},
+		{"slip/mix.html", "cards/a.html", `<img src="../pictures/a-1.png" alt="x">`, `<img src="../pictures/a-1.png" alt="x">`},
+		{"slip/mix.html", "answers.html", `<p id="here">1 &lt; 2 <a href="#here" rel="x">a</a></p>`, `<p>1 &lt; 2 <a href="slip/mix.html#here" rel="x">a</a></p>`},
+		{"slip/mix.html", "answers.html", `<a href="https://example.org/a?b=c&amp;d">a</a>`, `<a href="https://example.org/a?b=c&amp;d">a</a>`},
+		{"slip/mix.html", "answers.html", `<a href="../calculators/x.html?a=1&amp;b=2#calculator.0">a</a>`, `<a href="calculators/x.html?a=1&amp;b=2#calculator.0">a</a>`},
+		{"index.html", "cards/a.html", `<a href="mailto:a@example.org">a</a>`, `<a href="mailto:a@example.org">a</a>`},
+		{"slip/mix.html", "answers.html", `<svg viewBox="0 0 1 1"><path d="M0 0"/></svg> a = b`, `<svg viewBox="0 0 1 1"><path d="M0 0"/></svg> a = b`},
+	} {
+		if got := string(moved(c.from, c.to, []byte(c.piece))); got != c.want {
+			t.Errorf("%s -> %s: %s became %s, want %s", c.from, c.to, c.piece, got, c.want)
+		}
+	}
+}
+
+func TestSum(t *testing.T) {
+	p := newPress(t, small(t))
+	for _, c := range []struct{ calculator, request, words, fault string }{
+		{"wash-dilute", "volume=40+mL&from=25&to=10", "60 mL", ""},
+		{"wash-dilute", "volume=40+mL&from=25&to=10", "60 mL for 40 mL", ""},
+		{"wash-dilute", "volume=40+mL&from=25&to=10", "0.06 L", ""},
+		{"wash-dilute", "volume=40+mL&from=25&to=10", "try it", ""},
+		{"wash-dilute", "volume=40+mL&from=25&to=10", "40 mL", "no number of these words is one that wash-dilute answers"},
+		{"wash-dilute", "volume=40+mL&from=25&to=10", "61 mL", "wash-dilute does not give 61 here"},
+		{"wash-dilute", "volume=40+mL&from=25&to=30", "60 mL", "wash-dilute refuses to: "},
+		{"slip-density", "mass=174.5&volume=100", "1.745", ""},
+		{"slip-density", "mass=174.5&volume=100", "1.75", ""},
+		{"slip-density", "mass=174.5&volume=100", "1.73", "slip-density does not give 1.73 here"},
+		{"slip-density", "", "1.74", `"" is no request`},
+		{"slip-density", "%zz", "1.74", `"%zz" is no request`},
+	} {
+		t.Run(fmt.Sprint(c.calculator, c.words), func(t *testing.T) {
+			address, fault, do := p.Sum(c.calculator, c.request, c.words)
+			if !strings.HasPrefix(fault, c.fault) || (fault == "") != (c.fault == "") {
+				t.Errorf("fault %q, want %q", fault, c.fault)
+			}
+			if (fault == "") == (address == "") || (fault == "") != (do == "") {
+				t.Errorf("address %q, fault %q, do %q", address, fault, do)
+			}
+		})
+	}
+}
