@@ -12,8 +12,9 @@ import (
 
 // previewCommand shows the handbook while it is being written.
 type previewCommand struct {
-	Content string `placeholder:"DIR" default:"content" help:"The folder with the lessons (${default})."`
-	Address string `placeholder:"ADDRESS" default:"127.0.0.1:8300" help:"Where to show it (${default}). Only this machine can be chosen, and any port of it."`
+	Content  string `placeholder:"DIR" default:"content" help:"The folder with the lessons (${default})."`
+	Teaching bool   `help:"Show the instructor's copy, with the notes for teaching."`
+	Address  string `placeholder:"ADDRESS" default:"127.0.0.1:8300" help:"Where to show it (${default}). Only this machine can be chosen, and any port of it."`
 }
 
 // Run serves until Ctrl-C. A second Ctrl-C ends it at once.
@@ -22,6 +23,7 @@ func (c *previewCommand) Run(s *streams) error {
 	if err != nil {
 		return err
 	}
+	h.teaching = c.Teaching
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
 	defer stop()
 	context.AfterFunc(ctx, stop)

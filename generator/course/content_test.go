@@ -86,7 +86,7 @@ func TestContentSettings(t *testing.T) {
 	for _, u := range c.Units {
 		units = append(units, u.ID)
 	}
-	if d := cmp.Diff([]string{"slip", "wash"}, units); d != "" {
+	if d := cmp.Diff([]string{"start", "slip", "underglaze", "wash", "size", "safety"}, units); d != "" {
 		t.Error(d)
 	}
 }
