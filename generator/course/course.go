@@ -100,7 +100,7 @@ type Head struct {
 	Teaches      []string // what the student will be able to do
 	TimeRequired Duration // ISO 8601 duration in the file, "PT20M"
 	Medium       string   // id of a medium: the clay-state strip shows its verdicts
-	Technique    string   // free word
+	Technique    string   // id of a technique of the decoration table, or free words
 	Needs        []string // what to have on the bench
 	Before       []Link   // "before this at the bench"; empty = the page before in order
 	After        []Link   // "after this"; empty = the next page in order

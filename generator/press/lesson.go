@@ -50,6 +50,9 @@ func (i *impression) lesson(u *course.Unit, n int) lessonView {
 		Before:    i.before(page),
 		After:     i.after(page),
 	}
+	if t, ok := i.table.FindTechnique(page.Head.Technique); ok {
+		v.Technique = t.Name
+	}
 	if u.Page != nil {
 		v.Unit = linkTo(page.Address, u.Page)
 	}
