@@ -6,6 +6,7 @@ import (
 	"net/url"
 	"os"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -54,6 +55,34 @@ func TestFiguresOfLessons(t *testing.T) {
 		_, digits, _ := strings.Cut(shown, ".")
 		if !ok || math.Abs(got-want) > 0.5000001*math.Pow10(-len(digits)) {
 			t.Errorf("row %d: %s says %q, %s gives %v for %s", n+2, page, piece, calculator, got, output)
+		}
+	}
+}
+
+// TestFactsOfSafety wants every fact of health that is listed with its source to
+// stand in its lesson in the very words listed, and in a lesson that has
+// footnotes.
+func TestFactsOfSafety(t *testing.T) {
+	file, err := os.Open("../testdata/published/safety-facts.csv")
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer file.Close()
+	rows, err := csv.NewReader(file).ReadAll()
+	if err != nil {
+		t.Fatal(err)
+	}
+	page, words, source := slices.Index(rows[0], "page"), slices.Index(rows[0], "text"), slices.Index(rows[0], "source")
+	if len(rows) < 70 || page < 0 || words < 0 || source < 0 {
+		t.Fatalf("%d rows with the columns %q", len(rows), rows[0])
+	}
+	for n, row := range rows[1:] {
+		text, err := os.ReadFile("../content/" + row[page])
+		if err != nil || row[words] == "" || !strings.Contains(string(text), row[words]) {
+			t.Errorf("row %d (%s): %s does not say %q (%v)", n+2, row[0], row[page], row[words], err)
+		}
+		if !strings.Contains(row[source], "read") && !strings.Contains(row[source], "practice") {
+			t.Errorf("row %d (%s): nobody has read its source %q", n+2, row[0], row[source])
 		}
 	}
 }

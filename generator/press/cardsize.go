@@ -13,7 +13,7 @@ const (
 	cardHeight  = 700.0 // of US Letter inside its margins, without the title
 	cardColumn  = 258.0 // one of two
 	cardLeading = 1.3   // of a line, in sizes of the type
-	cardLetter  = 0.5   // the mean width of a letter, likewise
+	cardLetter  = 0.46  // the mean width of a letter, likewise
 )
 
 // cardSizes are the sizes of the type with their classes, the largest first.
@@ -30,7 +30,7 @@ func cardSize(letters []int) string {
 		class = size.class
 		lines, fit := 0.0, cardColumn/(cardLetter*size.points)
 		for _, n := range letters {
-			lines += 0.35 + float64(1+int(float64(max(0, n-1))/fit)) // 0.35 of a line stands between two
+			lines += 0.3 + float64(1+int(float64(max(0, n-1))/fit)) // 0.3 of a line stands between two
 		}
 		if lines*size.points*cardLeading <= 2*cardHeight {
 			break
@@ -67,13 +67,7 @@ func (v cardView) letters() []int {
 	for _, f := range v.Faults {
 		all = append(all, count(string(f.Seen+f.Means))+3)
 	}
-	for _, l := range v.Warnings {
-		all = append(all, count(l.Title)+3)
-	}
-	for _, l := range v.Lessons {
-		all = append(all, count(l.Title)+3)
-	}
-	return all
+	return append(all, runs(v.Warnings), runs(v.Lessons))
 }
 
 // letters counts what stands on the course's card, piece by piece.
@@ -85,20 +79,27 @@ func (v courseCardView) letters() []int {
 	for range v.Rows {
 		all = append(all, 100, 1)
 	}
-	for _, l := range v.Warnings {
-		all = append(all, count(l.Title)+3)
-	}
-	all = append(all, 40)
+	all = append(all, runs(v.Warnings), 40)
 	for _, b := range v.Bodies {
 		all = append(all, bodyLetters(b))
 	}
 	for _, u := range v.Units {
-		all = append(all, count(u.Unit.Title))
+		letters := 0
 		for _, l := range u.Lessons {
-			all = append(all, count(l.Lesson.Title)+3)
+			letters += count(l.Lesson.Title) + 3
 		}
+		all = append(all, count(u.Unit.Title), letters)
 	}
 	return all
+}
+
+// runs counts links that stand one after the other.
+func runs(links []link) int {
+	n := 0
+	for _, l := range links {
+		n += count(l.Title) + 3
+	}
+	return n
 }
 
 func bodyLetters(b course.Body) int { return count(b.Name) + 20 }
