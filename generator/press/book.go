@@ -3,11 +3,9 @@ package press
 import (
 	"bytes"
 	"fmt"
+	"html"
 	"html/template"
-	"slices"
 	"strings"
-
-	"golang.org/x/net/html"
 
 	"slipbook/calculators/catalog"
 )
@@ -156,12 +154,13 @@ func (b bookPlan) chapter(address, key string, page []byte) *chapter {
 	if end := bytes.LastIndex(words, mainEnd); end >= 0 {
 		words = words[:end]
 	}
-	r := rebase{from: address, prefix: key + ".", place: b.place}
-	c := &chapter{Key: key}
-	var body []byte
-	c.Title, body = trimmed(r.apply(words), strings.HasPrefix(address, "calculators/"))
-	c.Body = template.HTML(body)
-	return c
+	t := trimmer{
+		rebase: rebase{from: address, prefix: key + ".", place: b.place},
+		whole:  strings.HasPrefix(address, "calculators/"),
+	}
+	t.out.Grow(len(words))
+	tags(words, t.tag, t.text)
+	return &chapter{Key: key, Title: strings.TrimSpace(html.UnescapeString(t.title.String())), Body: template.HTML(t.out.Bytes())}
 }
 
 // place gives the address of something within the book, or, where the book does
@@ -179,79 +178,73 @@ func (b bookPlan) place(address string) string {
 }
 
 // screenOnly names what a printed page has no use for, by element or class.
-var screenOnly = []string{"form", "noscript", "script", "button", "bench", "letters", "ways-to", "place", "trail"}
+var screenOnly = map[string]bool{
+	"form": true, "noscript": true, "script": true, "button": true,
+	"bench": true, "letters": true, "ways-to": true, "place": true, "trail": true,
+}
 
-// trimmed takes out of a page's words what only a screen can use, and, unless
-// it is a calculator's own page, the parts of a calculator that stand there.
-// Headings go down a level. It gives the words of the first heading too.
-func trimmed(words []byte, calculator bool) (title string, kept []byte) {
-	drop := screenOnly
-	if !calculator {
-		drop = append(slices.Clone(drop), "reckon-fold")
-	}
-	var out bytes.Buffer
-	out.Grow(len(words))
-	skip, depth, inTitle := "", 0, false
-	tokens := html.NewTokenizer(bytes.NewReader(words))
-	for kind := tokens.Next(); kind != html.ErrorToken; kind = tokens.Next() {
-		raw := tokens.Raw()
-		name, _ := tokens.TagName()
-		tag := string(name)
-		switch {
-		case skip != "":
-			if tag == skip {
-				depth += deeper(kind)
-			}
-			if depth == 0 {
-				skip = ""
-			}
-		case kind == html.StartTagToken && dropped(tag, raw, drop):
-			if !void[tag] {
-				skip, depth = tag, 1
-			}
-		case (kind == html.StartTagToken || kind == html.EndTagToken) && lower[tag] != "":
-			out.Write(bytes.Replace(raw, []byte(tag), []byte(lower[tag]), 1))
-			inTitle = tag == "h1" && kind == html.StartTagToken
-		default:
-			if inTitle && kind == html.TextToken {
-				title += html.UnescapeString(string(raw))
-			}
-			out.Write(raw)
+// trimmer takes out of a page's words what only a screen can use, and, unless
+// the page is a calculator's own, the parts of a calculator that stand there.
+// Headings go down a level, addresses and ids are rewritten.
+type trimmer struct {
+	rebase
+	whole   bool // keep what stands beside a calculator's form
+	out     bytes.Buffer
+	title   strings.Builder // the words of the first heading
+	skip    string          // the element being left out; empty = none
+	depth   int             // of elements of its name within it
+	inTitle bool
+}
+
+// tag takes a tag.
+func (t *trimmer) tag(tag []byte) {
+	name, opens := tagName(tag)
+	switch {
+	case t.skip != "":
+		if string(name) != t.skip {
+			return
 		}
+		if opens {
+			t.depth++
+		} else if t.depth--; t.depth == 0 {
+			t.skip = ""
+		}
+	case opens && t.drops(name, tag):
+		t.skip, t.depth = string(name), 1
+	case len(name) == 2 && name[0] == 'h' && name[1] >= '1' && name[1] <= '5':
+		t.inTitle = opens && name[1] == '1'
+		at := bytes.IndexByte(tag, 'h') + 1
+		lower := bytes.Clone(tag)
+		lower[at]++
+		t.rebase.tag(&t.out, lower)
+	default:
+		t.rebase.tag(&t.out, tag)
 	}
-	return strings.TrimSpace(title), out.Bytes()
 }
 
-// lower is each heading a level lower.
-var lower = map[string]string{"h1": "h2", "h2": "h3", "h3": "h4", "h4": "h5", "h5": "h6"}
-
-// void are the elements without an end that may be dropped.
-var void = map[string]bool{"input": true, "img": true, "br": true, "hr": true}
-
-// deeper is how an element's tag changes the depth within it.
-func deeper(kind html.TokenType) int {
-	switch kind {
-	case html.StartTagToken:
-		return 1
-	case html.EndTagToken:
-		return -1
+// text takes the text between two tags.
+func (t *trimmer) text(text []byte) {
+	if t.skip != "" {
+		return
 	}
-	return 0
+	if t.inTitle {
+		t.title.Write(text)
+	}
+	t.out.Write(text)
 }
 
-// dropped says whether a start tag is of an element, or has a class, that is
-// dropped.
-func dropped(tag string, raw []byte, drop []string) bool {
-	if slices.Contains(drop, tag) {
+// drops says whether an element is left out, for its name or a class of it.
+func (t *trimmer) drops(name, tag []byte) bool {
+	if screenOnly[string(name)] {
 		return true
 	}
-	_, rest, ok := bytes.Cut(raw, []byte(`class="`))
+	_, rest, ok := bytes.Cut(tag, []byte(` class="`))
 	if !ok {
 		return false
 	}
 	classes, _, _ := bytes.Cut(rest, []byte(`"`))
-	for class := range strings.FieldsSeq(string(classes)) {
-		if slices.Contains(drop, class) {
+	for _, class := range bytes.Fields(classes) {
+		if screenOnly[string(class)] || !t.whole && string(class) == "reckon-fold" {
 			return true
 		}
 	}

@@ -2,12 +2,10 @@ package press
 
 import (
 	"bytes"
+	"html"
 	"html/template"
 	"net/url"
 	"path"
-	"strings"
-
-	"golang.org/x/net/html"
 )
 
 // rebase takes HTML that was made for one page over to another. Links and
@@ -26,57 +24,44 @@ func moved(from, to string, piece []byte) template.HTML {
 	return template.HTML(r.apply(piece))
 }
 
-// pointing are the attributes that hold ids.
-var pointing = map[string]bool{"id": true, "for": true, "aria-labelledby": true, "aria-describedby": true, "aria-controls": true}
-
-// apply rewrites the start tags and leaves every other byte as it is.
+// apply rewrites the addresses and ids in the tags and leaves every other byte as
+// it is.
 func (r rebase) apply(piece []byte) []byte {
 	var out bytes.Buffer
 	out.Grow(len(piece) + len(piece)/8)
-	tokens := html.NewTokenizer(bytes.NewReader(piece))
-	for {
-		kind := tokens.Next()
-		if kind == html.ErrorToken {
-			return out.Bytes() // the end: the bytes are in memory, nothing else can fail
-		}
-		raw := tokens.Raw()
-		if kind != html.StartTagToken && kind != html.SelfClosingTagToken || !bytes.ContainsRune(raw, '=') {
-			out.Write(raw)
-			continue
-		}
-		token := tokens.Token()
-		if !r.change(&token) {
-			out.Write(raw)
-			continue
-		}
-		out.WriteString(token.String())
-	}
+	tags(piece, func(tag []byte) { r.tag(&out, tag) }, func(text []byte) { out.Write(text) })
+	return out.Bytes()
 }
 
-// change rewrites the attributes of a start tag, and says whether it did.
-func (r rebase) change(t *html.Token) bool {
-	changed := false
-	kept := t.Attr[:0]
-	for _, a := range t.Attr {
-		switch {
-		case a.Key == "href" || a.Key == "src":
-			if to, ok := r.address(a.Val); ok {
-				a.Val, changed = to, true
+// tag writes a tag with its addresses and ids rewritten.
+func (r rebase) tag(out *bytes.Buffer, tag []byte) {
+	done := 0
+	values(tag, func(name []byte, from, value, to int) {
+		switch string(name) {
+		case "href", "src":
+			if address, ok := r.address(html.UnescapeString(string(tag[value:to]))); ok {
+				out.Write(tag[done:value])
+				out.WriteString(template.HTMLEscapeString(address))
+				done = to
 			}
-		case pointing[a.Key] && r.prefix == "":
-			changed = true
-			continue
-		case pointing[a.Key]:
-			ids := strings.Fields(a.Val)
-			for n := range ids {
-				ids[n] = r.prefix + ids[n]
+		case "id", "for", "aria-labelledby", "aria-describedby", "aria-controls":
+			if r.prefix == "" {
+				out.Write(tag[done:from])
+				done = to + 1
+				return
 			}
-			a.Val, changed = strings.Join(ids, " "), true
+			out.Write(tag[done:value])
+			for n, id := range bytes.Fields(tag[value:to]) {
+				if n > 0 {
+					out.WriteByte(' ')
+				}
+				out.WriteString(r.prefix)
+				out.Write(id)
+			}
+			done = to
 		}
-		kept = append(kept, a)
-	}
-	t.Attr = kept
-	return changed
+	})
+	out.Write(tag[done:])
 }
 
 // address rewrites an address that leads within the handbook.
