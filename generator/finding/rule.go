@@ -63,10 +63,22 @@ var (
 	TooLong      = rule("too-long", Error, "A paragraph, table or heading is short enough to read.")
 )
 
-// The rules about pages together.
+// The rules of a course: what a lesson has, and how it is worded.
 var (
 	LessonAim      = rule("lesson-aim", Warning, "Every lesson says in its opening block what it teaches.")
-	LessonQuestion = rule("lesson-question", Warning, "Every lesson has a question to check oneself with.")
+	LessonTime     = rule("lesson-time", Warning, "Every lesson says in its opening block how long it takes.")
+	LessonNeeds    = rule("lesson-needs", Warning, "Every lesson says in its opening block what to have on the bench.")
+	LessonSteps    = rule("lesson-steps", Warning, "Every lesson has its steps as a numbered list.")
+	LessonLooks    = rule("lesson-looks", Warning, "Every lesson lists what one sees when it is right.")
+	LessonFaults   = rule("lesson-faults", Warning, "Every lesson says what goes wrong, why, and what then, as pairs of a definition list.")
+	LessonState    = rule("lesson-state", Warning, "Every lesson about a medium names the state of the clay that it is for.")
+	FewQuestions   = rule("few-questions", Warning, "Every lesson has three questions or more to check oneself with.")
+	CautionForm    = rule("caution-form", Warning, "Every caution of a lesson names its hazard, has two to six sentences, and stands right before what it guards.")
+	PictureTeaches = rule("picture-teaches", Warning, "The words in the place of a lesson's picture, five or more, say what it teaches.")
+	LongSentence   = rule("long-sentence", Warning, "No sentence has more than 25 words; footnotes may.")
+	TwoSpellings   = rule("two-spellings", Warning, "A handbook in en-GB, en-AU, en-NZ, en-IE or en-ZA has no American spelling, and one in en-US no British.")
+	TermLink       = rule("term-link", Warning, "A word of the glossary is linked to it, or to the state that it names, in the first lesson that uses it.")
+	TermUnused     = rule("term-unused", Warning, "Every term of the glossary is linked from a page or named by another term.")
 	UnshownPicture = rule("unshown-picture", Warning, "Every file of the pictures folder is shown on some page.")
 )
 

@@ -111,6 +111,7 @@ type Document struct {
 	Teaching    [][]byte // the notes for teaching, rendered, in order
 	Pictures    int
 	Shown       []string // content paths of the pictures shown, in order, once each
+	Prose       *Prose   // what a reader reads, for the rules about wording; nil where the page could not be read, or when it was dropped
 
 	ids map[string]bool // of the headings
 }

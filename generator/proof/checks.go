@@ -43,28 +43,6 @@ func checkFragments(documents []*markup.Document) finding.List {
 	return all
 }
 
-// checkLessons warns of lessons that do not say what they are for or let nobody
-// find out whether it was understood.
-func checkLessons(documents []*markup.Document) finding.List {
-	var all finding.List
-	warn := func(d *markup.Document, rule *finding.Rule, text, do string) {
-		all = append(all, finding.Finding{File: d.Page.File, Line: 1, Column: 1, Rule: rule, Text: text, Do: do})
-	}
-	for _, d := range documents {
-		if d.Page.Kind != course.LessonPage {
-			continue
-		}
-		if len(d.Page.Head.Teaches) == 0 {
-			warn(d, finding.LessonAim, "this lesson does not say what it teaches",
-				"Add “teaches:” to its opening block, with a list of what the student will be able to do.")
-		}
-		if d.Questions == 0 {
-			warn(d, finding.LessonQuestion, "this lesson has no question", "Add a block ```question with the answers that are often given.")
-		}
-	}
-	return all
-}
-
 // checkPictures warns of files in the pictures folder that no page shows.
 func checkPictures(c *course.Course, documents []*markup.Document) finding.List {
 	shown := make(map[string]bool)

@@ -3,8 +3,9 @@
 // never differ in what they find.
 //
 // What a page says wrongly by itself, markup finds; what the content folder
-// says wrongly, course has found. proof puts the two together and adds what
-// only shows when all pages are read.
+// says wrongly, course has found. proof puts the two together and adds the
+// rules of a course: what a lesson has and how it is worded, checked page by
+// page while they are read, and what only shows when all pages are read.
 package proof
 
 import (
@@ -16,7 +17,7 @@ import (
 // Reading is a course with all its pages read.
 type Reading struct {
 	Course    *course.Course
-	Documents []*markup.Document // in the order of Course.Pages
+	Documents []*markup.Document // in the order of Course.Pages, without their prose
 }
 
 // Read parses all pages in parallel, checks each page and what pages say of
@@ -30,12 +31,15 @@ func Read(c *course.Course, loading finding.List, s markup.Surroundings) (*Readi
 		all.Sort()
 		return r, all
 	}
-	documents, found := parseAll(c.Pages(), s)
+	rules := newRules(c, s)
+	documents, uses, found := rules.readAll(c.Pages())
 	r.Documents = documents
 	all = append(all, found...)
 	all = append(all, checkFragments(documents)...)
-	all = append(all, checkLessons(documents)...)
 	all = append(all, checkPictures(c, documents)...)
+	all = append(all, rules.terms.checkLinks(documents, uses)...)
+	all = append(all, rules.terms.checkUnused(documents)...)
+	all = append(all, rules.spelling.checkTables(c)...)
 	all.Sort()
 	return r, all
 }

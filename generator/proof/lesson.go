@@ -1,0 +1,143 @@
+package proof
+
+import (
+	"fmt"
+	"strings"
+
+	"slipbook/generator/finding"
+	"slipbook/generator/markup"
+)
+
+// checkHead warns of a lesson whose opening block does not say what it is
+// for, how long it takes and what it needs.
+func checkHead(s *sheet) {
+	head := s.Page.Head
+	if len(head.Teaches) == 0 {
+		s.find(-1, finding.LessonAim, "this lesson does not say what it teaches",
+			"Add “teaches:” to its opening block, with a list of what the student will be able to do.")
+	}
+	if head.TimeRequired == 0 {
+		s.find(-1, finding.LessonTime, "this lesson does not say how long it takes",
+			"Add “timeRequired:” to its opening block, such as PT30M for half an hour.")
+	}
+	if len(head.Needs) == 0 {
+		s.find(-1, finding.LessonNeeds, "this lesson does not say what to have on the bench",
+			"Add “needs:” to its opening block, with a list of it.")
+	}
+}
+
+// enoughQuestions is how many questions a lesson has at least.
+const enoughQuestions = 3
+
+// checkParts warns of a lesson without the parts that a student at the bench
+// looks for.
+func (r *rules) checkParts(s *sheet) {
+	if !s.Prose.Steps {
+		s.find(-1, finding.LessonSteps, "this lesson has no steps", "Write what to do as a numbered list, one action a step: 1. Stir the jar.")
+	}
+	if look := r.sections.Look; len(s.Looks) == 0 {
+		s.find(r.heading(s, markup.LookSection), finding.LessonLooks, "this lesson does not list what one sees when it is right",
+			fmt.Sprintf("Write a part “## %s” with a list in it.", look))
+	}
+	if wrong := r.sections.Wrong; len(s.Faults) == 0 {
+		s.find(r.heading(s, markup.WrongSection), finding.LessonFaults, "this lesson does not say what goes wrong",
+			fmt.Sprintf("Write a part “## %s”: what is seen on a line of its own, and on the line under it “: ” with why and what then.", wrong))
+	}
+	if medium := s.Page.Head.Medium; medium != "" && !namesState(s.Document) {
+		s.find(-1, finding.LessonState, fmt.Sprintf("this lesson is about `%s`, and names no state of the clay", medium),
+			"Link the state that the pot must be in, such as [leather-hard](state:leather-hard), or name it in a stages block.")
+	}
+	if n := s.Questions; n < enoughQuestions {
+		s.find(-1, finding.FewQuestions, "this lesson has "+count(n, "question")+"; three or more let one check oneself",
+			"Add blocks ```question with the answers that are often given.")
+	}
+}
+
+// heading gives the offset of the first heading of a section, below zero where
+// the page has none.
+func (r *rules) heading(s *sheet, section markup.Section) int {
+	for _, h := range s.Headings {
+		if r.around.Section(h.Text) == section {
+			return h.Offset
+		}
+	}
+	return -1
+}
+
+// namesState says whether a page links to a state or shows one.
+func namesState(d *markup.Document) bool {
+	for _, made := range d.Made {
+		if strings.HasPrefix(made, stateScheme) {
+			return true
+		}
+	}
+	for _, part := range d.Stages {
+		if part.State.ID != "" {
+			return true
+		}
+	}
+	return false
+}
+
+// How many sentences a caution has: the hazard and what to do, and no more than
+// is read at the bench.
+const (
+	fewestSentences = 2
+	mostSentences   = 6
+)
+
+// checkCautions warns of cautions that are not in their form.
+func checkCautions(s *sheet) {
+	for _, c := range s.Prose.Cautions {
+		if c.Title == "" {
+			s.find(c.Offset, finding.CautionForm, "a caution that does not name its hazard", "Write it on the opening line: caution Dust.")
+		}
+		n := 0
+		for _, p := range s.Prose.Passages[c.First:c.Last] {
+			if p.Kind != markup.RunningWords {
+				continue
+			}
+			for range sentences(s.Prose.Text[p.Start:p.End]) {
+				n++
+			}
+		}
+		if n > 0 && n < fewestSentences || n > mostSentences { // one without words is an error already
+			s.find(c.Offset, finding.CautionForm, "this caution has "+count(n, "sentence")+"; "+fmt.Sprintf("it wants %d to %d", fewestSentences, mostSentences),
+				"Say what the hazard is, what happens, and what to do; the rest belongs in the text.")
+		}
+		if !c.Guards {
+			s.find(c.Offset, finding.CautionForm, "nothing follows this caution in its part of the page", "Put it right before the step that it guards, under the same heading.")
+		}
+	}
+}
+
+// fewestPictureWords is how many words can say what a picture teaches.
+const fewestPictureWords = 5
+
+// checkPictureWords warns of pictures whose words only name what is seen.
+func checkPictureWords(s *sheet) {
+	for _, p := range s.Prose.Passages {
+		if p.Kind != markup.PictureWords {
+			continue
+		}
+		n := 0
+		for sentence := range sentences(s.Prose.Text[p.Start:p.End]) {
+			n += sentence.words
+		}
+		if n < fewestPictureWords {
+			s.find(p.Offset, finding.PictureTeaches, fmt.Sprintf("the words in the place of this picture are %d, too few to say what it teaches", n),
+				"Write in the square brackets what is seen and what it teaches, for whoever cannot see it.")
+		}
+	}
+}
+
+// count gives a number with its noun.
+func count(n int, noun string) string {
+	switch n {
+	case 0:
+		return "no " + noun
+	case 1:
+		return "1 " + noun
+	}
+	return fmt.Sprintf("%d %ss", n, noun)
+}
