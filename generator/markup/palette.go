@@ -14,13 +14,13 @@ const (
 )
 
 // inksOnPaper and inksAtNight are the two palettes, by the first kind of token
-// of each class: iron brown for words that order, cobalt for names, copper green
-// for numbers, rutile for text.
+// of each class: iron brown for words that order, cobalt for names, rutile for
+// text; numbers are plain ink, so that a recipe looks written.
 var (
 	inksOnPaper = chroma.MustNewStyle("inks-on-paper", chroma.StyleEntries{
 		chroma.Background:     "#33241a bg:" + paperGround,
 		chroma.Comment:        "italic #6b5b4b",
-		chroma.Number:         "#1e5f4b",
+		chroma.Number:         "#33241a",
 		chroma.NameConstant:   "#4a6357",
 		chroma.NameTag:        "#233f8f",
 		chroma.String:         "#84450f",
@@ -31,7 +31,7 @@ var (
 	inksAtNight = chroma.MustNewStyle("inks-at-night", chroma.StyleEntries{
 		chroma.Background:     "#efe4d2 bg:" + nightGround,
 		chroma.Comment:        "italic #b3a28d",
-		chroma.Number:         "#8fcfb0",
+		chroma.Number:         "#efe4d2",
 		chroma.NameConstant:   "#a9c2b3",
 		chroma.NameTag:        "#a7bdf5",
 		chroma.String:         "#e6b877",

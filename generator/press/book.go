@@ -181,7 +181,7 @@ func (b bookPlan) place(address string) string {
 var screenOnly = map[string]bool{
 	"form": true, "noscript": true, "script": true, "button": true,
 	"bench": true, "letters": true, "ways-to": true, "place": true, "trail": true,
-	"unit": true, "written": true, // said by the book's own contents and title
+	"unit": true, "written": true, "plan-here": true, "whole": true, // said by the book's own contents and title
 }
 
 // trimmer takes out of a page's words what only a screen can use, and, unless

@@ -28,10 +28,16 @@ type cardView struct {
 	Ways     []line // of working it in its best state
 	Plan     []string
 	Warnings []link
-	Looks    []template.HTML
+	Looks    []looksView
 	Faults   []faultView
 	Lessons  []link
 	Size     string // the class of the printed type
+}
+
+// looksView is what a lesson says to look for.
+type looksView struct {
+	Lesson link
+	Looks  []template.HTML
 }
 
 // cardSheets are the cards, or nothing while the course has no table.
@@ -90,8 +96,12 @@ func (v *cardView) take(i *impression, page *course.Page, address string) {
 			v.Warnings = append(v.Warnings, link{Title: words, Address: relative(address, page.Address)})
 		}
 	}
+	looks := looksView{Lesson: linkTo(address, page)}
 	for _, look := range d.Looks[:min(perLesson, len(d.Looks))] {
-		v.Looks = append(v.Looks, moved(page.Address, address, look))
+		looks.Looks = append(looks.Looks, moved(page.Address, address, look))
+	}
+	if len(looks.Looks) > 0 {
+		v.Looks = append(v.Looks, looks)
 	}
 	for _, f := range d.Faults[:min(perLesson, len(d.Faults))] {
 		v.Faults = append(v.Faults, faultView{

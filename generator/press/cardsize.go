@@ -13,7 +13,7 @@ const (
 	cardHeight  = 700.0 // of US Letter inside its margins, without the title
 	cardColumn  = 258.0 // one of two
 	cardLeading = 1.3   // of a line, in sizes of the type
-	cardLetter  = 0.46  // the mean width of a letter, likewise
+	cardLetter  = 0.43  // the mean width of a letter, likewise
 )
 
 // cardSizes are the sizes of the type with their classes, the largest first.
@@ -30,7 +30,7 @@ func cardSize(letters []int) string {
 		class = size.class
 		lines, fit := 0.0, cardColumn/(cardLetter*size.points)
 		for _, n := range letters {
-			lines += 0.3 + float64(1+int(float64(max(0, n-1))/fit)) // 0.3 of a line stands between two
+			lines += 0.2 + float64(1+int(float64(max(0, n-1))/fit)) // 0.2 of a line stands between two
 		}
 		if lines*size.points*cardLeading <= 2*cardHeight {
 			break
@@ -62,7 +62,11 @@ func (v cardView) letters() []int {
 		all = append(all, count(text)+3)
 	}
 	for _, l := range v.Looks {
-		all = append(all, count(string(l))+3)
+		letters := count(l.Lesson.Title) + 2
+		for _, look := range l.Looks {
+			letters += count(string(look)) + 1
+		}
+		all = append(all, letters)
 	}
 	for _, f := range v.Faults {
 		all = append(all, count(string(f.Seen+f.Means))+3)

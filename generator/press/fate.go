@@ -14,6 +14,7 @@ type fate struct {
 	Address string         // where the name leads; may be empty
 	Word    course.Verdict // said beside the name; empty where the heading over it says it
 	Best    bool           // preferred here
+	Plain   bool           // the heading over it says what physics is
 	course.Pair
 	Waits      []string // techniques with which it must wait for a firing
 	Instead    *link    // the state that the medium prefers, when it is another

@@ -2,6 +2,8 @@ package press
 
 import (
 	"html/template"
+	"slices"
+	"strings"
 
 	"slipbook/generator/course"
 )
@@ -25,7 +27,7 @@ type faultsPart struct {
 // faultView is one thing that goes wrong.
 type faultView struct {
 	Seen, Means template.HTML
-	Where       link // the lesson, or the state's page
+	Where       []link // the lesson, or the pages of the states
 }
 
 // faultsSheets is the page of what goes wrong, or nothing while nothing is
@@ -99,7 +101,7 @@ func (i *impression) lessonFaults(lessons []*course.Page) []faultView {
 			faults = append(faults, faultView{
 				Seen:  moved(page.Address, faultsAddress, f.Seen),
 				Means: moved(page.Address, faultsAddress, f.Means),
-				Where: linkTo(faultsAddress, page),
+				Where: []link{linkTo(faultsAddress, page)},
 			})
 		}
 	}
@@ -107,17 +109,30 @@ func (i *impression) lessonFaults(lessons []*course.Page) []faultView {
 }
 
 // tableFaults is what the decoration table says goes wrong with a medium, state
-// by state.
+// by state; where two states say the same, once. Where a medium may go on, the
+// table's reason is why it may, and no cause of the fault.
 func (i *impression) tableFaults(m course.Medium) []faultView {
 	var faults []faultView
 	for _, s := range i.table.States {
-		if pair := m.On[s.ID]; pair.Fault != "" {
-			faults = append(faults, faultView{
-				Seen:  plainHTML(pair.Fault),
-				Means: plainHTML(pair.Reason + " " + pair.Remedy),
-				Where: link{Title: s.Name, Address: stateAddress(s.ID) + "#" + m.ID},
-			})
+		pair := m.On[s.ID]
+		if pair.Fault == "" {
+			continue
 		}
+		means := pair.Remedy
+		if pair.Verdict != course.Yes {
+			means = pair.Reason + " " + means
+		}
+		f := faultView{
+			Seen:  plainHTML(strings.TrimSuffix(pair.Fault, ".")),
+			Means: plainHTML(means),
+			Where: []link{{Title: s.Name, Address: stateAddress(s.ID) + "#" + m.ID}},
+		}
+		same := slices.IndexFunc(faults, func(o faultView) bool { return o.Seen == f.Seen && o.Means == f.Means })
+		if same >= 0 {
+			faults[same].Where = append(faults[same].Where, f.Where...)
+			continue
+		}
+		faults = append(faults, f)
 	}
 	return faults
 }

@@ -43,6 +43,10 @@ func (p *Press) stages(page *course.Page, b markup.Block) (stagesView, []markup.
 	if a.one {
 		v.Heading = "stages-pair"
 	}
+	if a.medium != nil && a.technique != nil && !a.one {
+		v.Parts = append(v.Parts, p.together(a, page.Address))
+		return v, nil
+	}
 	if a.medium != nil {
 		of := link{Title: a.medium.Name, Address: relative(page.Address, mediumAddress(a.medium.ID))}
 		part := stagesPart{Of: of}
@@ -70,6 +74,26 @@ func (p *Press) stages(page *course.Page, b markup.Block) (stagesView, []markup.
 		v.Parts = append(v.Parts, part)
 	}
 	return v, nil
+}
+
+// together is a medium worked in one way, state by state: of what the table says
+// of the two, the worse, so that nobody takes one for the other.
+func (p *Press) together(a asked, from string) stagesPart {
+	name := a.medium.Name + ", " + strings.ToLower(a.technique.Name)
+	part := stagesPart{Of: link{Title: name, Address: relative(from, mediumAddress(a.medium.ID))}}
+	for _, s := range a.states {
+		l, way := mediumIn(*a.medium, s, from), techniqueIn(*a.technique, s, from)
+		if l.Verdict == "" || way.Verdict == "" {
+			continue
+		}
+		best := l.Best && way.Verdict == course.Yes || way.Best && l.Verdict == course.Yes
+		if l.Verdict != way.Verdict && worse(l.Verdict, way.Verdict) == way.Verdict || l.Verdict == course.Yes && way.Best {
+			l = way
+		}
+		l.Best = best
+		part.Lines = append(part.Lines, named(l, s.Name))
+	}
+	return part
 }
 
 // add puts a pair into a part. A pair that the table does not have is left out.

@@ -26,7 +26,9 @@ func TestStagesBlock(t *testing.T) {
 	for _, c := range []struct{ name, medium, state, technique, words, lines string }{
 		{"a medium", "stain-wash", "", "", "Stain wash: state by state", wash},
 		{"a technique", "", "", "wiping-back", "Wiping back: state by state", wiping},
-		{"both", "stain-wash", "", "wiping-back", "Stain wash, Wiping back: state by state", wash + " | " + wiping},
+		{"both, the worse of the two", "stain-wash", "", "wiping-back", "Stain wash, wiping back: state by state",
+			"Wet: no It cannot hold here. | Leather-hard: risky It may not hold here. | Bone dry: no It wears the clay away. | Bisque: yes, best It wipes clean. | " +
+				"Unfired glaze: no It cannot be done here. | Glaze-fired: no It cannot hold here."},
 		{"a state", "", "bisque", "", "Bisque: what may go on", "Coloured slip: no It cannot hold here. | Stain wash: yes, best It holds here."},
 		{"a medium in a state", "coloured-slip", "bone-dry", "", "Coloured slip: in this state",
 			"Bone dry: no It cannot hold here. This is a house rule: ask the instructor. Recipe card: Mill slip: risky. It has little clay. It may flake. Try a tile. " +

@@ -124,10 +124,10 @@ func (i *impression) plan(s course.State) (any, error) {
 	return view, nil
 }
 
-// teaches says whether a lesson is about something that may go on in a state,
-// or speaks of the state.
+// teaches says whether a lesson is about something that is best in a state, or
+// speaks of the state.
 func (i *impression) teaches(d *markup.Document, state string) bool {
-	if m, ok := i.table.FindMedium(d.Page.Head.Medium); ok && m.On[state].Verdict != course.Never {
+	if m, ok := i.table.FindMedium(d.Page.Head.Medium); ok && m.Best == state {
 		return true
 	}
 	return speaksOf(d, state)
@@ -166,7 +166,9 @@ func (i *impression) groups(s course.State) []group {
 			if m.On[s.ID].Verdict != v.verdict {
 				continue
 			}
-			if f := i.fate(m, s, stateAddress(s.ID)); f.Best {
+			f := i.fate(m, s, stateAddress(s.ID))
+			f.Plain = v.verdict == course.Never
+			if f.Best {
 				g.Media = append(g.Media, f)
 			} else {
 				others = append(others, f)

@@ -85,11 +85,11 @@ export class AnswerView {
 
   /** Notes and cautions of this answer; those that are always said stand on the page. */
   #sayings(kind: string, answer: URLSearchParams): void {
-    const always = new Set([...this.#section.querySelectorAll(`[data-always-${kind}]`)].map((e) => e.textContent?.trim()))
+    const always = new Set([...this.#section.querySelectorAll(`[data-always-${kind}]`)].map((e) => plainly(e.textContent ?? '')))
     const list = part<HTMLElement>(this.#section, `[data-${kind}s]`)
     const items = answer
       .getAll(kind)
-      .filter((text) => !always.has(text))
+      .filter((text) => !always.has(plainly(text)))
       .map((text) => {
         const item = document.createElement('li')
         item.textContent = text
@@ -108,4 +108,9 @@ export class AnswerView {
     figure.replaceChildren(...(drawn ? [document.importNode(root, true)] : []))
     figure.hidden = !drawn
   }
+}
+
+/** plainly gives words with plain spaces: a page binds numbers to their units. */
+function plainly(words: string): string {
+  return words.replace(/\s+/g, ' ').trim()
 }

@@ -59,7 +59,7 @@ class Bench {
 
   use(tool: Tool): void {
     if (tool === 'bench') this.#switch(!this.#on)
-    else if (tool === 'sheet') this.#open([])
+    else if (tool === 'sheet') this.#open([], true)
     else this.#again()
     this.#ready = true
     this.#keep()
@@ -92,7 +92,10 @@ class Bench {
     document.documentElement.classList.toggle('at-bench', on)
     this.#form.section.classList.toggle('reckon-bench', on)
     const button = form.querySelector<HTMLElement>('[data-tool=bench]')
-    if (button) button.ariaPressed = String(on)
+    if (button) {
+      button.ariaPressed = String(on)
+      button.textContent = (on ? words['calculator-bench-leave'] : words['calculator-bench']) ?? ''
+    }
     const awake = form.querySelector<HTMLElement>('[data-awake]:not([hidden])')
     if (awake && (awake.ariaPressed === 'true') !== on) awake.click()
     if (on) form.querySelector(':scope > .reckon-keys')?.before(this.#way)
@@ -128,12 +131,12 @@ class Bench {
     if (this.#at === this.#things.length) this.#form.element.requestSubmit()
   }
 
-  #open(ticks: readonly string[]): void {
+  #open(ticks: readonly string[], show = false): void {
     if (!this.#sheet) {
       this.#sheet = new Sheet(this.#form, ticks, () => this.#keep(), () => this.#close())
       this.#form.element.after(this.#sheet.element)
     }
-    if (this.#ready) this.#sheet.element.focus()
+    if (show) this.#sheet.element.focus()
   }
 
   #close(): void {

@@ -8,7 +8,7 @@ import { fill } from './say'
 interface Sheet { readonly width: number; readonly height: number }
 
 const millimetre = 96 / 25.4
-const margin = { side: 18, top: 16, foot: 20 } // as in the style sheet, in mm
+const margin = { side: 25, top: 16, foot: 20 } // as in the style sheet, in mm
 
 /** Room for words on a sheet, in CSS pixels. */
 const sheets: Record<string, Sheet> = {

@@ -112,8 +112,8 @@ export class Sheet {
       this.#next()
       this.#changed()
     })
-    const together = make('small', '', fill(words['calculator-sheet-together'], line.total))
     const alone = line.alone ? make('small', '', words['calculator-sheet-alone']) : undefined
+    const together = line.alone ? '' : make('small', '', fill(words['calculator-sheet-together'], line.total))
     return make('li', '', make('label', '', tick, make('span', '', line.what, alone), make('b', '', line.weigh), together))
   }
 
