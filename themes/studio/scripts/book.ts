@@ -37,7 +37,7 @@ function begin(book: HTMLElement, form: HTMLFormElement): void {
   form.addEventListener('change', count)
   form.querySelector('[data-print]')?.addEventListener('click', () => print())
   const said = form.querySelector('[data-count]')
-  if (said) said.textContent = words['book-counting']
+  if (said) said.textContent = words['book-counting'] ?? ''
   void document.fonts.ready.then(() => setTimeout(count))
 }
 
