@@ -32,7 +32,11 @@ function begin(book: HTMLElement, form: HTMLFormElement): void {
     const sheet = sheets[paper]
     const said = form.querySelector('[data-count]')
     if (!sheet || !said) return
-    said.textContent = fill(words['book-pages'], number(book, sheet))
+    try {
+      said.textContent = fill(words['book-pages'], number(book, sheet))
+    } catch {
+      said.textContent = words['book-uncounted'] ?? '' // opened as a file: browsers keep style sheets to themselves
+    }
   }
   form.addEventListener('change', count)
   form.querySelector('[data-print]')?.addEventListener('click', () => print())
@@ -44,8 +48,8 @@ function begin(book: HTMLElement, form: HTMLFormElement): void {
 /** number writes into the contents on which page each chapter begins, and gives the number of pages. */
 function number(book: HTMLElement, sheet: Sheet): number {
   const marks = [...book.querySelectorAll<HTMLElement>('[data-page]')]
-  for (const mark of marks) mark.textContent = '000'
   const back = asPrinted(sheet)
+  for (const mark of marks) mark.textContent = '000'
   const gap = 40
   const style = book.style
   style.cssText = `width:${sheet.width}px;height:${sheet.height}px;columns:auto ${sheet.width}px;column-gap:${gap}px;column-fill:auto`
