@@ -49,6 +49,12 @@ func (b *tab) tap(element string) {
 	call(b, input.DispatchTouchEvent, input.DispatchTouchEventParams{Type: input.DispatchTouchEventTypeTouchEnd, TouchPoints: []*input.TouchPoint{}})
 }
 
+// click clicks on an element by the page's own means, wherever it is.
+func (b *tab) click(element string) {
+	b.t.Helper()
+	ask[bool](b, "("+element+").click() || true")
+}
+
 // tool is the button of a form that starts one of its tools.
 func tool(name string) string { return `document.querySelector("[data-tool=` + name + `]")` }
 
@@ -63,6 +69,7 @@ const inBenchMode = `document.querySelector("[data-tool=bench]").ariaPressed ===
 const inSight = `[...document.querySelectorAll("form [data-input]")].filter(e => e.checkVisibility()).map(e => e.dataset.input)`
 
 func TestBenchModeShowsOneThingLarge(t *testing.T) {
+	t.Parallel()
 	h := published(t)
 	each(t, func(t *testing.T, c *catalog.Calculator) {
 		b := phone(t)
@@ -114,6 +121,7 @@ func TestBenchModeShowsOneThingLarge(t *testing.T) {
 }
 
 func TestBenchModeSteps(t *testing.T) {
+	t.Parallel()
 	h := published(t)
 	b := phone(t)
 	f := formAt(b, h, catalog.Find("slip-density"))
@@ -154,6 +162,7 @@ func (f *form) lose(h *handbook) {
 }
 
 func TestBenchModeThroughAReload(t *testing.T) {
+	t.Parallel()
 	h, s := published(t), settings(t)
 	each(t, func(t *testing.T, c *catalog.Calculator) {
 		b := phone(t)
@@ -203,6 +212,7 @@ func TestBenchModeThroughAReload(t *testing.T) {
 }
 
 func TestNothingIsKeptWithoutBenchMode(t *testing.T) {
+	t.Parallel()
 	h := published(t)
 	f := formAt(open(t), h, catalog.Find("wash-mix"))
 	f.fill(f.calc.Example.Given, true)
@@ -216,6 +226,7 @@ func TestNothingIsKeptWithoutBenchMode(t *testing.T) {
 const forgetful = `Object.defineProperty(window, "localStorage", {get() { throw new DOMException("no", "SecurityError") }})`
 
 func TestBenchModeWhereNothingIsKept(t *testing.T) {
+	t.Parallel()
 	h, s := published(t), settings(t)
 	b := phone(t)
 	f := formAt(b, h, catalog.Find("wash-mix"))
@@ -233,6 +244,7 @@ func TestBenchModeWhereNothingIsKept(t *testing.T) {
 }
 
 func TestLayersByTouch(t *testing.T) {
+	t.Parallel()
 	h, s := published(t), settings(t)
 	b := phone(t)
 	f := formAt(b, h, catalog.Find("stage-plan"))
@@ -268,6 +280,7 @@ func TestLayersByTouch(t *testing.T) {
 }
 
 func TestLayersFromAnAddress(t *testing.T) {
+	t.Parallel()
 	h, s := published(t), settings(t)
 	for _, tt := range []struct {
 		text    string

@@ -9,6 +9,7 @@ import (
 	"os/exec"
 	"strings"
 	"sync"
+	"sync/atomic"
 	"testing"
 	"time"
 
@@ -20,8 +21,12 @@ import (
 	"github.com/chromedp/chromedp"
 )
 
-// patience is how long one test may keep its tab.
-const patience = 3 * time.Minute
+// How long one test may keep its tab, and how much longer for each page that it
+// visits there. A slow machine takes a third of it.
+const (
+	patience        = 3 * time.Minute
+	patienceForPage = 5 * time.Second
+)
 
 // browser is the one browser of the trial; each test has a tab of its own.
 var browser struct {
@@ -56,7 +61,7 @@ func closeBrowser() {
 	}
 }
 
-// tab is one page of the browser, with an ear on everything it says and asks.
+// tab is a test's page of the browser, with an ear on everything it says and asks.
 type tab struct {
 	t   *testing.T
 	ctx context.Context
@@ -66,24 +71,52 @@ type tab struct {
 	asked []string // addresses requested, since last heard
 }
 
-// open gives a test a new tab that shares nothing with the others.
+// open gives a test a tab that shares nothing with the others, to visit a few
+// pages.
 func open(t *testing.T) *tab {
 	t.Helper()
-	browser.once.Do(startBrowser)
-	if browser.err != nil {
-		t.Fatal(browser.err)
+	return openFor(t, 0)
+}
+
+// openFor gives a test a tab in which it visits many pages.
+func openFor(t *testing.T, pages int) *tab {
+	t.Helper()
+	w, err := takeWindow()
+	if err != nil {
+		t.Fatal(err)
 	}
-	ctx, leave := chromedp.NewContext(browser.ctx, chromedp.WithNewBrowserContext())
-	t.Cleanup(leave)
-	ctx, stop := context.WithTimeout(ctx, patience)
-	t.Cleanup(stop)
+	ctx, stop := context.WithTimeout(w.ctx, patience+time.Duration(pages)*patienceForPage)
 	b := &tab{t: t, ctx: ctx}
+	t.Cleanup(func() {
+		stop()
+		w.leave(t.Failed())
+	})
 	if err := chromedp.Listen(ctx, b.hear); err != nil {
 		t.Fatal(err)
 	}
-	call(b, network.Enable, network.EnableParams{})
-	call(b, emulation.SetScrollbarsHidden, emulation.SetScrollbarsHiddenParams{Hidden: true})
 	return b
+}
+
+// tabs is how many tabs share the visits of a tour. The tests run as many at
+// once as there are processors.
+const tabs = 2
+
+// tour visits pages, each once: two tabs share them. What a visit reports it
+// reports to the test of its tab; when that ends, the other tab goes on.
+func tour(t *testing.T, pages []string, visit func(b *tab, address string)) {
+	t.Helper()
+	var next atomic.Int64
+	t.Run("tour", func(t *testing.T) { // ends when both tabs are done
+		for n := range tabs {
+			t.Run(fmt.Sprintf("tab %d", n+1), func(t *testing.T) {
+				t.Parallel()
+				b := openFor(t, len(pages))
+				for at := next.Add(1); at <= int64(len(pages)); at = next.Add(1) {
+					visit(b, pages[at-1])
+				}
+			})
+		}
+	})
 }
 
 // hear notes what a page says to the console and asks of the network.
@@ -148,14 +181,16 @@ func ask[T any](b *tab, expression string) T {
 }
 
 // until waits for a JavaScript expression to become true, and says whether it
-// did within a few seconds.
+// did within some seconds.
 func (b *tab) until(expression string) bool {
 	b.t.Helper()
-	for end := time.Now().Add(5 * time.Second); ; time.Sleep(20 * time.Millisecond) {
-		if ask[bool](b, "!!("+expression+")") {
+	for end := time.Now().Add(20 * time.Second); ; time.Sleep(10 * time.Millisecond) {
+		// A page that is just being left cannot be asked.
+		yes, err := chromedp.Run(b.ctx, chromedp.Evaluate[bool]("!!("+expression+")"))
+		if yes && err == nil {
 			return true
 		}
-		if time.Now().After(end) {
+		if time.Now().After(end) || b.ctx.Err() != nil {
 			return false
 		}
 	}
@@ -165,6 +200,9 @@ func (b *tab) until(expression string) bool {
 func (b *tab) size(width, height int64) {
 	b.t.Helper()
 	b.do(chromedp.EmulateViewport(width, height))
+	if !b.until(fmt.Sprintf("innerWidth === %d && innerHeight === %d", width, height)) {
+		b.t.Fatalf("the window does not become %d by %d px", width, height)
+	}
 }
 
 // scheme sets whether the reader prefers "light" or "dark".

@@ -5,74 +5,13 @@ package trial
 import (
 	"fmt"
 	"os"
-	"os/exec"
 	"path/filepath"
 	"regexp"
-	"strconv"
 	"strings"
 	"testing"
 
 	"github.com/chromedp/cdproto/emulation"
-	"github.com/chromedp/chromedp"
 )
-
-// papers are what the chart must fit on, with their shorter and longer sides
-// in points.
-var papers = []struct {
-	name          string
-	paper         chromedp.PDFOption
-	short, longer float64
-}{
-	{"A4", chromedp.PDFPaper(chromedp.PaperA4), 595, 842},
-	{"US Letter", chromedp.PDFPaper(chromedp.PaperLetter), 612, 792},
-}
-
-// pdfFacts reads the number of pages, the width and the height from what
-// pdfinfo says.
-var pdfFacts = regexp.MustCompile(`(?ms)^Pages:\s+(\d+)$.*^Page size:\s+([\d.]+) x ([\d.]+) pts`)
-
-// sheet is a printed document: its pages, its size in points, its words.
-type sheet struct {
-	pages         string
-	width, height float64
-	words         string
-}
-
-// print prints the page in the tab on a paper.
-func (b *tab) print(paper chromedp.PDFOption) sheet {
-	b.t.Helper()
-	data, err := chromedp.Run(b.ctx, chromedp.PrintToPDF(paper))
-	if err != nil {
-		b.t.Fatal(err)
-	}
-	file := filepath.Join(b.t.TempDir(), "chart.pdf")
-	if err := os.WriteFile(file, data, 0o666); err != nil {
-		b.t.Fatal(err)
-	}
-	info, err := exec.Command("pdfinfo", file).Output()
-	if err != nil {
-		b.t.Fatalf("pdfinfo: %v", err)
-	}
-	words, err := exec.Command("pdftotext", "-raw", file, "-").Output()
-	if err != nil {
-		b.t.Fatalf("pdftotext: %v", err)
-	}
-	m := pdfFacts.FindSubmatch(info)
-	if m == nil {
-		b.t.Fatalf("pdfinfo does not tell pages and size:\n%s", info)
-	}
-	return sheet{string(m[1]), number(b.t, m[2]), number(b.t, m[3]), letters(string(words))}
-}
-
-// number reads a number that pdfinfo wrote.
-func number(t *testing.T, text []byte) float64 {
-	t.Helper()
-	n, err := strconv.ParseFloat(string(text), 64)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return n
-}
 
 // cells gives the words of every cell of the chart's table, and of its heads.
 const cells = `[...document.querySelectorAll("table.chart :is(th, td)")].map(e => e.textContent.trim()).filter(words => words)`
@@ -85,15 +24,16 @@ func onOneSheet(t *testing.T, h *handbook) {
 	b.visit(h.home + "chart.html")
 	want := ask[[]string](b, cells)
 	for _, p := range papers {
-		s := b.print(p.paper)
-		if s.pages != "1" {
-			t.Errorf("%s: the chart takes %s pages", p.name, s.pages)
+		s := b.print(p)
+		if s.pages != 1 {
+			t.Errorf("%s: the chart takes %d pages", p.name, s.pages)
 		}
-		if s.width < s.height || s.width-p.longer > 1 || p.longer-s.width > 1 || s.height-p.short > 1 || p.short-s.height > 1 {
+		if !s.is(p, true) {
 			t.Errorf("%s: the sheet is %g by %g points, want %g by %g", p.name, s.width, s.height, p.longer, p.short)
 		}
+		said := letters(strings.Join(s.words(t, asDrawn), " "))
 		for _, words := range want {
-			if !strings.Contains(s.words, letters(words)) {
+			if !strings.Contains(said, letters(words)) {
 				t.Errorf("%s: the sheet lacks %q", p.name, words)
 			}
 		}
@@ -101,6 +41,7 @@ func onOneSheet(t *testing.T, h *handbook) {
 }
 
 func TestChartPrintsOnOneSheet(t *testing.T) {
+	t.Parallel()
 	h := published(t)
 	b := open(t)
 	b.visit(h.home + "chart.html")
@@ -126,6 +67,7 @@ const notBlack = `[...document.querySelectorAll("table.chart *, .key *")].filter
 	&& getComputedStyle(e).color !== "rgb(0, 0, 0)").map(e => e.outerHTML.slice(0, 100))`
 
 func TestChartOnPaperNeedsNoColour(t *testing.T) {
+	t.Parallel()
 	h := published(t)
 	b := open(t)
 	call(b, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"})
@@ -155,6 +97,7 @@ var (
 // TestLongerChartPrintsOnOneSheet adds rows to the table, as an instructor may,
 // and prints again.
 func TestLongerChartPrintsOnOneSheet(t *testing.T) {
+	t.Parallel()
 	slipbook, err := program()
 	if err != nil {
 		t.Fatal(err)
@@ -210,6 +153,7 @@ func addRows(t *testing.T, file string, more int) {
 // table on a wide screen, and that a state's first answer needs no sideways
 // scrolling.
 func TestChartOnAPhone(t *testing.T) {
+	t.Parallel()
 	h := published(t)
 	b := open(t)
 	const form = `[!!document.querySelector("table.chart").checkVisibility(), [...document.querySelectorAll(".chart-state")].filter(e => e.checkVisibility()).length].join(" ")`

@@ -140,11 +140,21 @@ func (f *form) count(input string) int {
 	return ask[int](f.tab, f.boxes(input)+".length")
 }
 
-// fill types a request into the form. Boxes that the request does not name
-// are left as they are, or emptied.
+// held gives what stands in the boxes of each input.
+func (f *form) held() map[string][]string {
+	f.t.Helper()
+	return ask[map[string][]string](f.tab, `(held => {
+		for (const box of document.querySelectorAll(`+quoted(f.css()+" :is(input, select)[name]")+`)) (held[box.name] ??= []).push(box.value)
+		return held
+	})({})`)
+}
+
+// fill types a request into the form, wherever something else stands. Boxes
+// that the request does not name are left as they are, or emptied.
 func (f *form) fill(given []catalog.Setting, emptyOthers bool) {
 	f.t.Helper()
 	f.unfold()
+	held := f.held()
 	for _, in := range f.calc.Inputs {
 		text, named := textOf(given, in.Name)
 		if !named && !emptyOthers {
@@ -158,14 +168,19 @@ func (f *form) fill(given []catalog.Setting, emptyOthers bool) {
 		if in.List && !in.Words {
 			texts = strings.Fields(strings.ReplaceAll(text, ";", " "))
 		}
-		for n, one := range texts {
-			if n >= f.count(in.Name) {
-				f.another(in.Name)
-			}
-			f.typeInto(in.Name, n, one)
+		boxes := held[in.Name]
+		for n := len(boxes); n < len(texts); n++ {
+			f.another(in.Name)
+			boxes = append(boxes, "")
 		}
-		for n := len(texts); n < f.count(in.Name); n++ {
-			f.typeInto(in.Name, n, "")
+		for n, before := range boxes {
+			text := ""
+			if n < len(texts) {
+				text = texts[n]
+			}
+			if text != before {
+				f.typeInto(in.Name, n, text)
+			}
 		}
 		unit, _ := textOf(given, in.Name+".unit")
 		f.choose(in.Name, unit)
@@ -312,13 +327,17 @@ func (f *form) request() (calculator string, given []catalog.Setting) {
 	return calculator, given
 }
 
-// each runs a test on every calculator of the catalog.
+// each runs a test on every calculator of the catalog, as many at once as there
+// are processors.
 func each(t *testing.T, test func(t *testing.T, c *catalog.Calculator)) {
 	all := catalog.All()
 	if len(all) < 6 {
 		t.Fatalf("the catalog has %d calculators", len(all))
 	}
 	for _, c := range all {
-		t.Run(c.Name, func(t *testing.T) { test(t, c) })
+		t.Run(c.Name, func(t *testing.T) {
+			t.Parallel()
+			test(t, c)
+		})
 	}
 }

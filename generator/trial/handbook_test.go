@@ -44,6 +44,8 @@ type handbook struct {
 	dir   string   // the folder it was published into
 	home  string   // where its root is served, "http://127.0.0.1:PORT/bench/notes/"
 	pages []string // addresses of its pages from there, in order
+
+	parsed func() (map[string]*document, error) // its pages by address, read once
 }
 
 // program builds slipbook and gives the path of the built program.
@@ -52,16 +54,22 @@ var program = sync.OnceValues(func() (string, error) {
 	return built, run(nil, "go", "build", "-o", built, "./generator")
 })
 
-// publishing is the demo course, published once for all tests.
-var publishing = sync.OnceValues(func() (*handbook, error) {
-	dir := filepath.Join(workshop, "handbook")
-	if err := publishTo(dir, nil); err != nil {
+// publishing is the demo course for students, published once for all tests.
+var publishing = sync.OnceValues(func() (*handbook, error) { return publishAndServe("handbook") })
+
+// publishingNotes is the copy for the instructor, likewise.
+var publishingNotes = sync.OnceValues(func() (*handbook, error) { return publishAndServe("teaching", "--teaching") })
+
+// publishAndServe publishes the demo course into a folder of the workshop.
+func publishAndServe(name string, options ...string) (*handbook, error) {
+	dir := filepath.Join(workshop, name)
+	if err := publishTo(dir, nil, options...); err != nil {
 		return nil, err
 	}
 	return serve(dir)
-})
+}
 
-// published gives the demo course, published and served.
+// published gives the demo course, published and served as students get it.
 func published(t *testing.T) *handbook {
 	t.Helper()
 	h, err := publishing()
@@ -71,14 +79,24 @@ func published(t *testing.T) *handbook {
 	return h
 }
 
+// publishedNotes gives the copy for the instructor.
+func publishedNotes(t *testing.T) *handbook {
+	t.Helper()
+	h, err := publishingNotes()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return h
+}
+
 // publishTo publishes the demo course into a folder with the built program, in
 // an environment with some variables more.
-func publishTo(dir string, variables []string) error {
+func publishTo(dir string, variables []string, options ...string) error {
 	slipbook, err := program()
 	if err != nil {
 		return err
 	}
-	return run(variables, slipbook, "publish", "--to", dir)
+	return run(variables, slipbook, append([]string{"publish", "--to", dir}, options...)...)
 }
 
 // run runs a command at the top of the module; an error carries all it said.
@@ -103,6 +121,9 @@ var types = map[string]string{
 	".bin":  "application/octet-stream",
 }
 
+// folder is where a handbook is served.
+const folder = "/bench/notes/"
+
 // serve puts a folder behind a static server on this machine, in a folder of
 // its own, so that an address that takes the handbook for the whole server
 // shows.
@@ -111,7 +132,6 @@ func serve(dir string) (*handbook, error) {
 	if err != nil {
 		return nil, err
 	}
-	const folder = "/bench/notes/"
 	files := http.StripPrefix(folder, http.FileServer(http.Dir(dir)))
 	served := http.NewServeMux()
 	served.HandleFunc(folder, func(w http.ResponseWriter, r *http.Request) {
@@ -130,7 +150,9 @@ func serve(dir string) (*handbook, error) {
 	if err == nil && len(pages) == 0 {
 		err = fmt.Errorf("no page in %s", dir)
 	}
-	return &handbook{dir: dir, home: "http://" + listener.Addr().String() + folder, pages: pages}, err
+	h := &handbook{dir: dir, home: "http://" + listener.Addr().String() + folder, pages: pages}
+	h.parsed = sync.OnceValues(h.parse)
+	return h, err
 }
 
 // find lists the files of a folder with an extension, slash-separated, sorted.
@@ -165,26 +187,32 @@ func (h *handbook) read(t *testing.T, address string) []byte {
 	return data
 }
 
-// kinds are the kinds of page of a handbook.
-var kinds = []string{"home", "unit", "lesson", "calculators", "calculator", "chart", "state", "medium", "glossary", "contents", "not-found"}
+// kinds are the kinds of page of a student's handbook; an instructor's copy has
+// the kind "teaching" too.
+var kinds = []string{"home", "unit", "lesson", "calculators", "calculator", "chart", "state", "medium", "glossary", "contents",
+	"answers", "faults", "course-card", "card", "book", "style", "not-found"}
 
 // kind says what a page is by its address.
 func kind(address string) string {
-	folder, name := path.Split(address)
+	in, name := path.Split(address)
 	switch {
 	case address == "index.html":
 		return "home"
 	case address == "404.html":
 		return "not-found"
-	case folder == "":
+	case in == "":
 		return strings.TrimSuffix(name, ".html")
-	case folder == "states/":
+	case in == "states/":
 		return "state"
-	case folder == "media/":
+	case in == "media/":
 		return "medium"
-	case folder == "calculators/" && name == "index.html":
+	case in == "cards/" && name == "index.html":
+		return "course-card"
+	case in == "cards/":
+		return "card"
+	case in == "calculators/" && name == "index.html":
 		return "calculators"
-	case folder == "calculators/":
+	case in == "calculators/":
 		return "calculator"
 	case name == "index.html":
 		return "unit"
@@ -192,26 +220,49 @@ func kind(address string) string {
 	return "lesson"
 }
 
+// all lists the pages of some kinds.
+func (h *handbook) all(t *testing.T, wanted ...string) []string {
+	t.Helper()
+	var found []string
+	for _, address := range h.pages {
+		if slices.Contains(wanted, kind(address)) {
+			found = append(found, address)
+		}
+	}
+	if len(found) == 0 {
+		t.Fatalf("the handbook has no page of the kinds %q", wanted)
+	}
+	return found
+}
+
 // one gives the first page of a kind.
 func (h *handbook) one(t *testing.T, wanted string) string {
 	t.Helper()
-	for _, address := range h.pages {
-		if kind(address) == wanted {
-			return address
-		}
+	return h.all(t, wanted)[0]
+}
+
+// samples gives a page of each kind.
+func (h *handbook) samples(t *testing.T) []string {
+	t.Helper()
+	var found []string
+	for _, k := range kinds {
+		found = append(found, h.one(t, k))
 	}
-	t.Fatalf("the handbook has no page of the kind %q", wanted)
-	return ""
+	return found
 }
 
 func TestEveryKindOfPageIsThere(t *testing.T) {
-	h := published(t)
-	for _, k := range kinds {
-		h.one(t, k)
-	}
+	t.Parallel()
+	h, notes := published(t), publishedNotes(t)
+	h.samples(t)
 	for _, address := range h.pages {
 		if !slices.Contains(kinds, kind(address)) {
 			t.Errorf("%s is of no known kind", address)
 		}
+	}
+	more := append(slices.Clone(h.pages), notes.one(t, "teaching"))
+	slices.Sort(more)
+	if !slices.Equal(notes.pages, more) {
+		t.Errorf("the instructor's copy has the pages %q, want the students' and its own: %q", notes.pages, more)
 	}
 }

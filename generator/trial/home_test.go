@@ -13,6 +13,7 @@ import (
 // 360 px for each state: the page that opens is that state's, says how to tell,
 // and plans with the state already chosen.
 func TestHomeQuestionByTouch(t *testing.T) {
+	t.Parallel()
 	h := published(t)
 	for _, c := range catalog.Find("stage-plan").Input("state").Choices {
 		t.Run(c.ID, func(t *testing.T) {

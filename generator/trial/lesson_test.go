@@ -3,6 +3,7 @@
 package trial
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -24,31 +25,29 @@ const standings = `[...document.querySelectorAll("form[data-calculator]")].map(f
 }))`
 
 func TestCalculatorsInLessons(t *testing.T) {
+	t.Parallel()
 	h, s := published(t), settings(t)
-	seen := 0
-	for _, address := range h.pages {
-		if kind(address) != "lesson" || !strings.Contains(string(h.read(t, address)), "data-calculator=") {
-			continue
-		}
-		b := open(t)
+	lessons := slices.DeleteFunc(h.all(t, "lesson"), func(address string) bool {
+		return !strings.Contains(h.document(t, address).source, "data-calculator=")
+	})
+	if len(lessons) == 0 {
+		t.Fatal("no lesson has a calculator")
+	}
+	tour(t, lessons, func(b *tab, address string) {
 		b.visit(h.home + address)
 		b.ready()
 		for _, stands := range ask[[]standing](b, standings) {
-			seen++
 			var given []catalog.Setting
 			for _, f := range stands.Fields {
 				given = append(given, catalog.Setting{Name: f[0], Text: f[1]})
 			}
 			want := catalog.Solve(stands.Calculator, given, s)
 			for _, fault := range differences(want, stands.Shown) {
-				t.Errorf("%s, %s as it stands with %v:\n%s", address, stands.Calculator, given, fault)
+				b.t.Errorf("%s, %s as it stands with %v:\n%s", address, stands.Calculator, given, fault)
 			}
 			f := &form{tab: b, calc: catalog.Find(stands.Calculator)}
 			f.fill(f.calc.Example.Given, true)
 			f.agree(f.calc.Example.Given, s)
 		}
-	}
-	if seen == 0 {
-		t.Error("no lesson has a calculator")
-	}
+	})
 }

@@ -9,6 +9,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 )
@@ -52,18 +53,26 @@ func (r remark) String() string {
 		strings.Join(strings.Fields(r.Extract), " "))
 }
 
+// TestNu judges both copies in one run: to start the checker takes longer than
+// many pages.
 func TestNu(t *testing.T) {
-	h := published(t)
+	t.Parallel()
+	h, notes := published(t), publishedNotes(t)
 	// Pages go by address: the checker also judges what their policy lets them
 	// load. Drawings go by file, where it knows them for drawings.
-	var served, files []string
-	for _, address := range append(h.pages, h.files(t, ".css")...) {
-		served = append(served, h.home+address)
+	var all []string
+	for _, address := range append(slices.Clone(h.pages), h.files(t, ".css")...) {
+		all = append(all, h.home+address)
+	}
+	for _, address := range notes.pages {
+		if !slices.Contains(h.pages, address) || h.document(t, address).source != notes.document(t, address).source {
+			all = append(all, notes.home+address)
+		}
 	}
 	for _, address := range h.files(t, ".svg") {
-		files = append(files, filepath.Join(h.dir, filepath.FromSlash(address)))
+		all = append(all, filepath.Join(h.dir, filepath.FromSlash(address)))
 	}
-	for _, r := range append(nu(t, served), nu(t, files)...) {
+	for _, r := range nu(t, all) {
 		t.Error(r)
 	}
 }

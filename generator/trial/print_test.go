@@ -3,65 +3,141 @@
 package trial
 
 import (
+	"math"
 	"os"
 	"os/exec"
 	"path/filepath"
+	"regexp"
+	"strconv"
 	"strings"
 	"testing"
 
+	"github.com/chromedp/cdproto/page"
 	"github.com/chromedp/chromedp"
 )
 
-// printed prints the page in the tab on A4 paper and gives the words on it.
-func (b *tab) printed() string {
+// paper is a size of paper, with its shorter and longer sides in points.
+type paper struct {
+	name          string
+	size          chromedp.PaperSize
+	short, longer float64
+}
+
+// papers are what everything that is meant for paper must fit on.
+var papers = []paper{
+	{"A4", chromedp.PaperA4, 595, 842},
+	{"US Letter", chromedp.PaperLetter, 612, 792},
+}
+
+// pdfFacts reads the number of pages, the width and the height from what
+// pdfinfo says.
+var pdfFacts = regexp.MustCompile(`(?ms)^Pages:\s+(\d+)$.*^Page size:\s+([\d.]+) x ([\d.]+) pts`)
+
+// sheet is a printed document: its file, its number of pages, its size in
+// points.
+type sheet struct {
+	file          string
+	pages         int
+	width, height float64
+}
+
+// print prints the page in the tab on a paper.
+func (b *tab) print(p paper, options ...chromedp.PDFOption) sheet {
 	b.t.Helper()
-	sheet, err := chromedp.Run(b.ctx, chromedp.PrintToPDF(chromedp.PDFPaper(chromedp.PaperA4)))
+	data, err := chromedp.Run(b.ctx, chromedp.PrintToPDF(append(options, chromedp.PDFPaper(p.size))...))
 	if err != nil {
 		b.t.Fatal(err)
 	}
 	file := filepath.Join(b.t.TempDir(), "sheet.pdf")
-	if err := os.WriteFile(file, sheet, 0o666); err != nil {
+	if err := os.WriteFile(file, data, 0o666); err != nil {
 		b.t.Fatal(err)
 	}
-	words, err := exec.Command("pdftotext", "-layout", file, "-").Output()
+	info, err := exec.Command("pdfinfo", file).Output()
 	if err != nil {
-		b.t.Fatalf("pdftotext: %v", err)
+		b.t.Fatalf("pdfinfo: %v", err)
 	}
-	return string(words)
+	m := pdfFacts.FindSubmatch(info)
+	if m == nil {
+		b.t.Fatalf("pdfinfo does not tell pages and size:\n%s", info)
+	}
+	return sheet{file, int(number(b.t, m[1])), number(b.t, m[2]), number(b.t, m[3])}
+}
+
+// ownSize lets the page say how large its paper is, as a printer's driver would
+// that has several.
+func ownSize(p *page.PrintToPDFParams) {
+	yes := true
+	p.PreferCSSPageSize = &yes
+}
+
+// is says whether the document is on a paper, upright or on its side.
+func (s sheet) is(p paper, onItsSide bool) bool {
+	width, height := p.short, p.longer
+	if onItsSide {
+		width, height = height, width
+	}
+	return math.Abs(s.width-width) <= 1 && math.Abs(s.height-height) <= 1
+}
+
+// number reads a number that pdfinfo wrote.
+func number(t *testing.T, text []byte) float64 {
+	t.Helper()
+	n, err := strconv.ParseFloat(string(text), 64)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return n
+}
+
+// How pdftotext puts words in order.
+const (
+	asDrawn = "-raw"
+	asSeen  = "-layout"
+)
+
+// words gives the words of each page.
+func (s sheet) words(t *testing.T, order string) []string {
+	t.Helper()
+	words, err := exec.Command("pdftotext", order, s.file, "-").Output()
+	if err != nil {
+		t.Fatalf("pdftotext: %v", err)
+	}
+	return strings.Split(strings.TrimSuffix(string(words), "\f"), "\f")
 }
 
 // letters drops all but letters and digits, for comparing words that a printer
-// may break and hyphenate.
+// may break and hyphenate. Letters that are drawn as one are taken apart.
 func letters(text string) string {
 	return strings.Map(func(r rune) rune {
 		if r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z' || r >= '0' && r <= '9' {
 			return r
 		}
 		return -1
-	}, text)
+	}, ligatures.Replace(text))
 }
 
+// ligatures are what fonts draw as one sign.
+var ligatures = strings.NewReplacer("ﬀ", "ff", "ﬁ", "fi", "ﬂ", "fl", "ﬃ", "ffi", "ﬄ", "ffl")
+
 func TestPagesPrint(t *testing.T) {
+	t.Parallel()
 	h := published(t)
 	b := open(t)
-	for _, k := range []string{"lesson", "calculator", "state", "unit"} {
+	for _, k := range []string{"lesson", "calculator", "state", "unit", "medium", "answers", "faults", "style"} {
 		address := h.one(t, k)
 		b.visit(h.home + address)
 		b.ready()
-		sheet := b.printed()
-		said := letters(sheet)
+		said := letters(strings.Join(b.print(papers[0]).words(t, asDrawn), " "))
 		headings := ask[[]string](b, `[...document.querySelectorAll("h1, main h2")].filter(e => e.checkVisibility()).map(e => e.textContent)`)
 		if len(headings) == 0 {
 			t.Errorf("%s: has no heading", address)
 		}
-		for _, heading := range headings {
-			if !strings.Contains(said, letters(heading)) {
-				t.Errorf("%s: the printed sheet lacks the heading %q:\n%s", address, heading, sheet)
-			}
-		}
 		first := ask[string](b, `document.querySelector("main p").textContent`)
-		if !strings.Contains(said, letters(first)) {
-			t.Errorf("%s: the printed sheet lacks the paragraph %q:\n%s", address, first, sheet)
+		folded := ask[[]string](b, `[...document.querySelectorAll(".quick > div > p:not(.from)")].map(e => e.textContent)`)
+		for _, words := range append(append(headings, first), folded...) {
+			if !strings.Contains(said, letters(words)) {
+				t.Errorf("%s: the printed sheet lacks %q", address, words)
+			}
 		}
 	}
 }

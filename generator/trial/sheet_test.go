@@ -5,9 +5,7 @@ package trial
 import (
 	"encoding/csv"
 	"math"
-	"net/url"
 	"os"
-	"os/exec"
 	"path/filepath"
 	"strconv"
 	"strings"
@@ -42,6 +40,7 @@ func sheetOf(t *testing.T, h *handbook, name string) *form {
 }
 
 func TestMixingSheetSaysWhatToWeigh(t *testing.T) {
+	t.Parallel()
 	h, s := published(t), settings(t)
 	for _, name := range sheets {
 		t.Run(name, func(t *testing.T) {
@@ -76,6 +75,7 @@ func TestMixingSheetSaysWhatToWeigh(t *testing.T) {
 }
 
 func TestWashSheetAddsUp(t *testing.T) {
+	t.Parallel()
 	f := sheetOf(t, published(t), "wash-mix")
 	totals := ask[[]string](f.tab, sheetLines+`.map(e => e.querySelector("label > small").textContent.replace(/[^0-9.]/g, ""))`)
 	answer := catalog.Solve("wash-mix", f.calc.Example.Given, settings(t))
@@ -86,13 +86,14 @@ func TestWashSheetAddsUp(t *testing.T) {
 				sum += r.Value
 			}
 		}
-		if near(totals[n], sum) > 0.06 {
+		if apart(totals[n], sum) > 0.06 {
 			t.Errorf("after %s the sheet says %s together, it is %v", name, totals[n], sum)
 		}
 	}
 }
 
 func TestTicksAreKept(t *testing.T) {
+	t.Parallel()
 	h, s := published(t), settings(t)
 	for _, name := range sheets {
 		t.Run(name, func(t *testing.T) {
@@ -130,6 +131,7 @@ func TestTicksAreKept(t *testing.T) {
 }
 
 func TestMixingSheetPrintsOnOnePage(t *testing.T) {
+	t.Parallel()
 	h := published(t)
 	for name, more := range map[string][]catalog.Setting{"wash-mix": nil, "slip-batch": {{Name: "scale-limit", Text: "700"}, {Name: "people", Text: "99"}}} {
 		t.Run(name, func(t *testing.T) {
@@ -138,12 +140,12 @@ func TestMixingSheetPrintsOnOnePage(t *testing.T) {
 			f.until(sheetLines + ".length > 0")
 			lines := ask[[]string](f.tab, sheetLines+".flatMap(e => [e.querySelector('span').firstChild.textContent, e.querySelector('b').innerText])")
 			said := ""
-			for _, paper := range []chromedp.PaperSize{chromedp.PaperA4, chromedp.PaperLetter} {
-				pages := f.onPaper(paper)
-				if len(pages) != 1 {
-					t.Errorf("%d lines take %d pages", len(lines)/2, len(pages))
+			for _, p := range papers {
+				s := f.print(p)
+				if s.pages != 1 {
+					t.Errorf("%s: %d lines take %d pages", p.name, len(lines)/2, s.pages)
 				}
-				said = letters(pages[0])
+				said = letters(s.words(t, asDrawn)[0])
 			}
 			for _, line := range append(lines, "Date", "Mixed by", f.calc.Cautions[0]) {
 				if !strings.Contains(said, letters(line)) {
@@ -157,26 +159,8 @@ func TestMixingSheetPrintsOnOnePage(t *testing.T) {
 	}
 }
 
-// onPaper prints the page in the tab and gives the words of each sheet of
-// paper, in the order of the page.
-func (f *form) onPaper(paper chromedp.PaperSize) []string {
-	f.t.Helper()
-	pdf, err := chromedp.Run(f.ctx, chromedp.PrintToPDF(chromedp.PDFPaper(paper)))
-	if err != nil {
-		f.t.Fatal(err)
-	}
-	file := filepath.Join(f.t.TempDir(), "sheet.pdf")
-	if err := os.WriteFile(file, pdf, 0o666); err != nil {
-		f.t.Fatal(err)
-	}
-	words, err := exec.Command("pdftotext", "-raw", file, "-").Output()
-	if err != nil {
-		f.t.Fatalf("pdftotext: %v", err)
-	}
-	return strings.Split(strings.TrimSuffix(string(words), "\f"), "\f")
-}
-
 func TestRowsAsAFile(t *testing.T) {
+	t.Parallel()
 	h, s := published(t), settings(t)
 	each(t, func(t *testing.T, c *catalog.Calculator) {
 		answer := catalog.Solve(c.Name, c.Example.Given, s)
@@ -220,13 +204,9 @@ func TestRowsAsAFile(t *testing.T) {
 }
 
 func TestToolsFromAFolder(t *testing.T) {
+	t.Parallel()
 	h, s := published(t), settings(t)
-	dir, err := filepath.Abs(h.dir)
-	if err != nil {
-		t.Fatal(err)
-	}
-	local := &handbook{dir: dir, home: (&url.URL{Scheme: "file", Path: filepath.ToSlash(dir) + "/"}).String()}
-	f := sheetOf(t, local, "slip-batch")
+	f := sheetOf(t, h.fromFolder(t), "slip-batch")
 	f.tap(sheetLines + `[0].querySelector("label")`)
 	f.do(chromedp.Reload())
 	f.ready()
@@ -278,8 +258,8 @@ func saved(t *testing.T, file string) [][]string {
 	return nil
 }
 
-// near gives how far a number in words is from a value.
-func near(text string, value float64) float64 {
+// apart gives how far a number in words is from a value.
+func apart(text string, value float64) float64 {
 	shown, err := strconv.ParseFloat(text, 64)
 	if err != nil {
 		return math.Inf(1)

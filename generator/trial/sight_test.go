@@ -4,13 +4,16 @@ package trial
 
 import (
 	"fmt"
+	"math"
 	"net/url"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
+	"sync/atomic"
 	"testing"
 
-	"github.com/chromedp/chromedp"
+	"github.com/chromedp/cdproto/page"
 )
 
 // widest gives what stands out of the page to the right, if the page can be
@@ -27,28 +30,39 @@ const widest = `(() => {
 		.concat(out.slice(-5).map(e => e.outerHTML.slice(0, 120)))
 })()`
 
+// TestEveryPageInEveryWindow visits every page once and looks at it in three
+// widths. Colours change no layout, so one scheme is enough.
 func TestEveryPageInEveryWindow(t *testing.T) {
+	t.Parallel()
 	h := published(t)
-	for _, scheme := range []string{"light", "dark"} {
+	var judged atomic.Int64 // states with a verdict in the strips
+	tour(t, h.pages, func(b *tab, address string) {
+		b.heard()
+		b.size(320, 700)
+		b.visit(h.home + address)
+		b.ready()
 		for _, width := range []int64{320, 360, 1280} {
-			t.Run(fmt.Sprintf("%s %d px", scheme, width), func(t *testing.T) {
-				b := open(t)
-				b.size(width, 700)
-				b.scheme(scheme)
-				for _, address := range h.pages {
-					b.visit(h.home + address)
-					b.ready()
-					for _, fault := range ask[[]string](b, widest) {
-						t.Errorf("%s: %s", address, fault)
-					}
-					said, asked := b.heard()
-					for _, words := range said {
-						t.Errorf("%s: on the console: %s", address, words)
-					}
-					foreign(t, h, address, asked)
-				}
-			})
+			b.size(width, 700)
+			for _, fault := range ask[[]string](b, widest) {
+				b.t.Errorf("%s: %s", address, fault)
+			}
+			if width < 1280 && hasStrip(address) {
+				judged.Add(int64(b.strip(address)))
+			}
 		}
+		b.size(360, 700)
+		b.unfold()
+		for _, fault := range slices.Concat(ask[[]string](b, small), ask[[]string](b, crowded), ask[[]string](b, widest)) {
+			b.t.Errorf("%s, unfolded: %s", address, fault)
+		}
+		said, asked := b.heard()
+		for _, words := range said {
+			b.t.Errorf("%s: on the console: %s", address, words)
+		}
+		foreign(b.t, h, address, asked)
+	})
+	if judged.Load() == 0 {
+		t.Error("no page's strip carries verdicts")
 	}
 }
 
@@ -85,67 +99,76 @@ const crowded = `(() => {
 	return found
 })()`
 
-func TestTargetsForWetFingers(t *testing.T) {
-	h := published(t)
-	b := open(t)
-	b.size(360, 700)
-	for _, address := range h.pages {
-		b.visit(h.home + address)
-		b.ready()
-		b.unfold()
-		for _, fault := range append(ask[[]string](b, small), ask[[]string](b, crowded)...) {
-			t.Errorf("%s: %s", address, fault)
-		}
-	}
-}
-
 // kept is where pictures of the pages are left for a person to look at.
 const kept = root + "/testdata/kept"
 
 func TestPicturesForPeople(t *testing.T) {
-	h := published(t)
+	t.Parallel()
+	h, notes := published(t), publishedNotes(t)
 	if err := os.MkdirAll(kept, 0o777); err != nil {
 		t.Fatal(err)
 	}
-	b := open(t)
-	for _, scheme := range []string{"light", "dark"} {
-		b.scheme(scheme)
+	pages := []string{notes.home + notes.one(t, "teaching")}
+	for _, address := range h.samples(t) {
+		pages = append(pages, h.home+address)
+	}
+	tour(t, pages, func(b *tab, address string) {
+		b.size(360, 800)
+		b.visit(address)
+		b.ready()
+		_, name, _ := strings.Cut(address, folder)
+		most := math.Inf(1)
+		if kind(name) == "book" {
+			most = 3000 // the whole would be a picture that nothing can open
+		}
 		for _, width := range []int64{360, 768, 1280} {
 			b.size(width, 800)
-			for _, k := range kinds {
-				b.visit(h.home + h.one(t, k))
-				b.ready()
-				b.keep(fmt.Sprintf("%s-%d-%s.png", k, width, scheme))
+			for _, scheme := range []string{"light", "dark"} {
+				b.scheme(scheme)
+				b.keep(fmt.Sprintf("%s-%d-%s.png", kind(name), width, scheme), most)
 			}
 		}
-	}
+	})
 }
 
-// keep leaves a picture of the whole page in the folder of kept pictures.
-func (b *tab) keep(name string) {
+// keep leaves a picture of the page in the folder of kept pictures, from its top
+// down to at most some CSS pixels.
+func (b *tab) keep(name string, most float64) {
 	b.t.Helper()
-	picture, err := chromedp.Run(b.ctx, chromedp.FullScreenshot(100))
-	if err != nil {
-		b.t.Fatal(err)
-	}
-	if err := os.WriteFile(filepath.Join(kept, name), picture, 0o666); err != nil {
+	whole := ask[struct{ Width, Height float64 }](b, `(e => ({width: e.clientWidth, height: e.scrollHeight}))(document.documentElement)`)
+	yes := true
+	picture := call(b, page.CaptureScreenshot, page.CaptureScreenshotParams{
+		CaptureBeyondViewport: &yes,
+		OptimizeForSpeed:      &yes,
+		Clip:                  &page.Viewport{Width: whole.Width, Height: min(whole.Height, most), Scale: 1},
+	})
+	if err := os.WriteFile(filepath.Join(kept, name), picture.Data, 0o666); err != nil {
 		b.t.Fatal(err)
 	}
 }
 
-func TestOpenedFromAFolder(t *testing.T) {
-	h := published(t)
+// fromFolder is a handbook opened as files, without a server.
+func (h *handbook) fromFolder(t *testing.T) *handbook {
+	t.Helper()
 	dir, err := filepath.Abs(h.dir)
 	if err != nil {
 		t.Fatal(err)
 	}
-	b := open(t)
-	for _, address := range h.pages {
-		b.visit((&url.URL{Scheme: "file", Path: filepath.ToSlash(dir) + "/" + address}).String())
+	home := &url.URL{Scheme: "file", Path: filepath.ToSlash(dir) + "/"}
+	return &handbook{dir: dir, home: home.String(), pages: h.pages, parsed: h.parsed}
+}
+
+func TestOpenedFromAFolder(t *testing.T) {
+	t.Parallel()
+	h := published(t).fromFolder(t)
+	tour(t, h.pages, func(b *tab, address string) {
+		b.heard()
+		b.visit(h.home + address)
 		b.ready()
-		said, _ := b.heard()
+		said, asked := b.heard()
 		for _, words := range said {
-			t.Errorf("%s: on the console: %s", address, words)
+			b.t.Errorf("%s: on the console: %s", address, words)
 		}
-	}
+		foreign(b.t, h, address, asked)
+	})
 }

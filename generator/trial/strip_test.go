@@ -5,8 +5,8 @@ package trial
 import (
 	"fmt"
 	"regexp"
+	"slices"
 	"strings"
-	"testing"
 )
 
 // mark is one state in a page's strip of clay states.
@@ -28,36 +28,31 @@ const marks = `[...document.querySelectorAll("nav.strip ol a")].map(a => ({
 // judgedName is the name of a state with the verdict for the page's medium.
 var judgedName = regexp.MustCompile(`^[A-Z][a-z -]+: (yes|label|risky|no)$`)
 
-func TestStripOfClayStates(t *testing.T) {
-	h := published(t)
-	b := open(t)
-	withMedium := 0
-	for _, width := range []int64{320, 360} {
-		b.size(width, 700)
-		for _, address := range h.pages {
-			if k := kind(address); k == "home" || k == "not-found" {
-				continue // they show the states in another way
-			}
-			b.visit(h.home + address)
-			found := ask[[]mark](b, marks)
-			rows := map[string]bool{}
-			for _, m := range found {
-				rows[fmt.Sprint(m.Top)] = true
-				if !strings.HasPrefix(m.To, "states/") || !m.Drawn {
-					t.Errorf("%s: the strip's %q leads to %s, drawn: %t", address, m.Name, m.To, m.Drawn)
-				}
-				if judgedName.MatchString(m.Name) {
-					withMedium++
-				} else if strings.Contains(m.Name, ":") {
-					t.Errorf("%s: the strip says %q, which is no verdict", address, m.Name)
-				}
-			}
-			if len(found) != 6 || len(rows) != 2 {
-				t.Errorf("%s, %d px: the strip has %d states in %d rows, want 6 in 2", address, width, len(found), len(rows))
-			}
+// hasStrip says whether a page shows the strip of clay states: the others show
+// the states in another way, or are sheets to print.
+func hasStrip(address string) bool {
+	return !slices.Contains([]string{"home", "not-found", "course-card", "card", "book"}, kind(address))
+}
+
+// strip looks at the strip of the page in the tab, a narrow one, and counts the
+// states in it with a verdict.
+func (b *tab) strip(address string) (judged int) {
+	b.t.Helper()
+	found := ask[[]mark](b, marks)
+	rows := map[string]bool{}
+	for _, m := range found {
+		rows[fmt.Sprint(m.Top)] = true
+		if !strings.HasPrefix(m.To, "states/") || !m.Drawn {
+			b.t.Errorf("%s: the strip's %q leads to %s, drawn: %t", address, m.Name, m.To, m.Drawn)
+		}
+		if judgedName.MatchString(m.Name) {
+			judged++
+		} else if strings.Contains(m.Name, ":") {
+			b.t.Errorf("%s: the strip says %q, which is no verdict", address, m.Name)
 		}
 	}
-	if withMedium == 0 {
-		t.Error("no page's strip carries verdicts")
+	if len(found) != 6 || len(rows) != 2 {
+		b.t.Errorf("%s: the strip has %d states in %d rows, want 6 in 2", address, len(found), len(rows))
 	}
+	return judged
 }

@@ -30,6 +30,7 @@ func contents(t *testing.T, dir string) map[string][]byte {
 }
 
 func TestPublishedTwiceIsTheSame(t *testing.T) {
+	t.Parallel()
 	dir := t.TempDir()
 	first := filepath.Join(dir, "first")
 	if err := publishTo(first, nil); err != nil {

@@ -10,6 +10,7 @@ import (
 )
 
 func TestExampleTypedByAStudent(t *testing.T) {
+	t.Parallel()
 	h, s := published(t), settings(t)
 	each(t, func(t *testing.T, c *catalog.Calculator) {
 		f := formAt(open(t), h, c)
@@ -23,6 +24,7 @@ func TestExampleTypedByAStudent(t *testing.T) {
 }
 
 func TestChanceCasesTyped(t *testing.T) {
+	t.Parallel()
 	h, s := published(t), settings(t)
 	each(t, func(t *testing.T, c *catalog.Calculator) {
 		next := newChance(c, s)
@@ -37,6 +39,7 @@ func TestChanceCasesTyped(t *testing.T) {
 }
 
 func TestWordsOfAnAnswerAreShown(t *testing.T) {
+	t.Parallel()
 	h, s := published(t), settings(t)
 	each(t, func(t *testing.T, c *catalog.Calculator) {
 		f := formAt(open(t), h, c)
@@ -86,6 +89,7 @@ func wordsOf(c *catalog.Calculator, row []catalog.Cell) []string {
 var bad = []string{"abc", "-5", "1e400", "NaN", "3 bananas", "1,234"}
 
 func TestBadInputAtItsBox(t *testing.T) {
+	t.Parallel()
 	h, s := published(t), settings(t)
 	each(t, func(t *testing.T, c *catalog.Calculator) {
 		f := formAt(open(t), h, c)
@@ -108,7 +112,7 @@ func TestBadInputAtItsBox(t *testing.T) {
 				f.typeInto(in.Name, 0, text)
 				f.leave()
 				f.refused(in.Name, text, inBox, want)
-				if text == bad[0] {
+				if refusals == 1 {
 					f.judged("with %q at %s", text, in.Name)
 				}
 				f.typeInto(in.Name, 0, before)
@@ -179,6 +183,7 @@ const listen = `(() => {
 })()`
 
 func TestAnswerIsSpokenOnce(t *testing.T) {
+	t.Parallel()
 	h, s := published(t), settings(t)
 	each(t, func(t *testing.T, c *catalog.Calculator) {
 		f := formAt(open(t), h, c)

@@ -3,7 +3,6 @@
 package trial
 
 import (
-	"net/url"
 	"os"
 	"path/filepath"
 	"slices"
@@ -57,6 +56,7 @@ func exampleStands(t *testing.T, b *tab, c *catalog.Calculator, s catalog.Settin
 }
 
 func TestWithoutScripts(t *testing.T) {
+	t.Parallel()
 	h, s := published(t), settings(t)
 	each(t, func(t *testing.T, c *catalog.Calculator) {
 		b := open(t)
@@ -73,12 +73,9 @@ func TestWithoutScripts(t *testing.T) {
 }
 
 func TestCalculatesFromAFolder(t *testing.T) {
+	t.Parallel()
 	h, s := published(t), settings(t)
-	dir, err := filepath.Abs(h.dir)
-	if err != nil {
-		t.Fatal(err)
-	}
-	local := &handbook{dir: dir, home: (&url.URL{Scheme: "file", Path: filepath.ToSlash(dir) + "/"}).String()}
+	local := h.fromFolder(t)
 	each(t, func(t *testing.T, c *catalog.Calculator) {
 		f := formAt(open(t), local, c)
 		f.fill(c.Example.Given, true)
@@ -110,6 +107,7 @@ func copyWithout(t *testing.T, from, to, extension string) {
 }
 
 func TestWithoutTheEngine(t *testing.T) {
+	t.Parallel()
 	h, s := published(t), settings(t)
 	dir := t.TempDir()
 	copyWithout(t, h.dir, dir, ".bin")
