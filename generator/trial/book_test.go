@@ -76,21 +76,22 @@ func targets(lines []line) []string {
 	return all
 }
 
-// printable says whether a paragraph of a page is one that the book repeats: it
-// stands in the page's words, and is no form, button or part of a calculator.
+// onScreen names what only a screen has a use for, and what the book's own
+// contents and title say, by element or class.
+var onScreen = []string{"form", "noscript", "script", "button", "bench", "letters", "ways-to", "place", "trail", "reckon-fold",
+	"unit", "written", "plan-here", "whole"}
+
+// printable says whether a paragraph of a page is one that the book repeats.
 func printable(p *html.Node) bool {
-	inside := false
 	for n := p; n != nil; n = n.Parent {
-		switch {
-		case n.Data == "form", n.Data == "noscript", n.Data == "button", n.Data == "details" && classed(n, "reckon-fold"):
+		if slices.ContainsFunc(onScreen, func(name string) bool { return n.Data == name || classed(n, name) }) {
 			return false
-		case classed(n, "reckon-fold"), classed(n, "bench"), classed(n, "letters"), classed(n, "ways-to"), classed(n, "place"), classed(n, "trail"):
-			return false
-		case n.Data == "main":
-			inside = true
+		}
+		if n.Data == "main" {
+			return true
 		}
 	}
-	return inside
+	return false
 }
 
 // counted says whether the page has counted its sheets.

@@ -168,15 +168,15 @@ func (f *form) fill(given []catalog.Setting, emptyOthers bool) {
 		if in.List && !in.Words {
 			texts = strings.Fields(strings.ReplaceAll(text, ";", " "))
 		}
-		boxes := held[in.Name]
-		for n := len(boxes); n < len(texts); n++ {
-			f.another(in.Name)
-			boxes = append(boxes, "")
-		}
-		for n, before := range boxes {
-			text := ""
+		for n := range max(len(texts), len(held[in.Name])) {
+			text, before := "", ""
 			if n < len(texts) {
 				text = texts[n]
+			}
+			if n < len(held[in.Name]) {
+				before = held[in.Name][n]
+			} else {
+				f.another(in.Name)
 			}
 			if text != before {
 				f.typeInto(in.Name, n, text)

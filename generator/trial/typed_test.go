@@ -29,8 +29,8 @@ func TestChanceCasesTyped(t *testing.T) {
 	each(t, func(t *testing.T, c *catalog.Calculator) {
 		next := newChance(c, s)
 		f := formAt(open(t), h, c)
-		for n := range 8 {
-			f.slow = n < 3
+		for n := range 6 {
+			f.slow = n < 2
 			given := next.good(t)
 			f.fill(given, true)
 			f.agree(given, s)
