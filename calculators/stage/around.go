@@ -79,7 +79,7 @@ func (t *Table) blame(s *search, p pot, layer Layer, c *Conflict) {
 		case 2:
 			c.What = m.Name + " over " + lower(t.Media[s.w.Layers[p.top-1].Medium].Name) + " that no firing has fixed."
 		}
-		c.Rule, c.Physics, c.House = r.Reason, r.Physics, i < 2 && !r.Physics
+		c.Rule, c.Physics, c.House = r.Reason, r.Basis == Physics, i < 2 && r.Basis != Physics
 		return
 	}
 	switch {

@@ -30,7 +30,7 @@ func (s *search) newBound() (b bound) {
 			w := way{}
 			w.rules[0] = s.mediumRule(m, state)
 			if layer.Technique >= 0 {
-				w.rules[1] = &s.t.Techniques[layer.Technique].On[state]
+				w.rules[1] = s.t.Techniques[layer.Technique].On[state].For(m.Base)
 			}
 			b.layers[i][state] = oneAction + s.far(uint8(state), m) + w.price()
 			if w.worst() == Never {

@@ -88,7 +88,7 @@ func (t *Table) Walk(w Wish) string {
 			if rule.Verdict == Never {
 				return m.Name + " is put on in a state that never takes it"
 			}
-			if layer.Technique >= 0 && t.Techniques[layer.Technique].On[state].Verdict == Never {
+			if layer.Technique >= 0 && t.Techniques[layer.Technique].On[state].For(m.Base).Verdict == Never {
 				return t.Techniques[layer.Technique].Name + " in a state that never allows it"
 			}
 			if m.Kind == Glaze && layer.Technique >= 0 && t.Techniques[layer.Technique].ID == "brushing" && !w.Apart && len(order) > 1 {

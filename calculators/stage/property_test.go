@@ -126,7 +126,7 @@ func anyRule(random *rand.Rand, table *stage.Table, w stage.Wish) *stage.Rule {
 	switch random.IntN(4) {
 	case 0:
 		if layer.Technique >= 0 {
-			return &table.Techniques[layer.Technique].On[state]
+			return table.Techniques[layer.Technique].On[state].For(table.Media[layer.Medium].Base)
 		}
 	case 1:
 		if n := len(table.Overs); n > 0 {

@@ -101,7 +101,7 @@ type facts struct {
 	last  uint8    // the state of a finished pot
 	raw   uint64   // states of clay that was never fired, by bit
 	ready uint64   // states from which the bisque firing starts, by bit
-	kinds [5]uint8 // layers of the wish by kind, by bit
+	kinds [6]uint8 // layers of the wish by kind, by bit
 	block bool     // a coat of unfired glaze stands in the way of the wish
 	worn  bool     // the pot wears such a coat, and it does not stand in the way
 }

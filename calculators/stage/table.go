@@ -20,17 +20,88 @@ const (
 	Never
 )
 
+// Basis says what a verdict of Never rests on.
+type Basis uint8
+
+// The bases, from the one that nothing gets round to the one that the
+// instructor may lift.
+const (
+	Physics Basis = iota // nothing gets round it
+	Trade                // potters do not, with an exception that the reason names
+	House                // a rule of this studio
+)
+
+// Who may do something.
+type Who uint8
+
+// The people, from free to forbidden to students: a larger one is stricter.
+const (
+	Student        Who = iota
+	WithInstructor     // a student, with the instructor beside
+	Instructor         // the instructor works, and students watch
+)
+
+// Hazards is a set of hazards of the table, by bit.
+type Hazards uint64
+
+// MostHazards is how many hazards a table may have.
+const MostHazards = 64
+
+// Hazard is one thing that can hurt somebody, in the short form for a plan.
+type Hazard struct {
+	ID     string
+	Title  string
+	Short  string   // what to do, at most twelve words
+	Wear   []string // what to put on, each in a few words
+	Place  string   // where to work, in words; empty = anywhere
+	Lesson string   // address of the page that teaches it, from the home page; may be empty
+	Health bool     // it makes people ill, at once or in time; a way with one more of these is never offered instead
+}
+
 // Rule is one verdict of the table with its words.
 type Rule struct {
 	Verdict Verdict
-	Physics bool   // of Never: no instructor can loosen it
-	Reason  string // a sentence
-	Fault   string // the usual fault; may be empty for Yes
-	Remedy  string // what then; may be empty for Yes
+	Basis   Basis   // of Never
+	Reason  string  // a sentence
+	Fault   string  // the usual fault; may be empty for Yes
+	Remedy  string  // what then; may be empty for Yes
+	Ask     string  // what to ask before this is done, of Label instead of the question to the label; may be empty
+	Hazards Hazards // beside those of the medium, the technique or the step
+	Who     Who
+	Part    uint8 // of a state with parts: the part that it wants, from 1; 0 = any
+}
+
+// Cell is what a technique says of one state: the first case that is for a
+// medium counts.
+type Cell []Case
+
+// Case is a rule for some media.
+type Case struct {
+	Only []string // base ids of media; empty = all
+	Rule
+}
+
+// none answers for a cell that says nothing of a medium.
+var none = Rule{Verdict: Never}
+
+// For is the rule of a cell for a medium, by base id.
+func (c Cell) For(base string) *Rule {
+	for i := range c {
+		if len(c[i].Only) == 0 || has(c[i].Only, base) {
+			return &c[i].Rule
+		}
+	}
+	return &none
 }
 
 // State is a state of the clay or of its surface.
-type State struct{ ID, Name string }
+type State struct {
+	ID, Name string
+	Parts    []Part // in the order in which the clay passes through them; of most states none
+}
+
+// Part is a part of a state, such as soft leather-hard.
+type Part struct{ ID, Name, Tell string }
 
 // Kind tells how a medium behaves between firings.
 type Kind uint8
@@ -42,30 +113,50 @@ const (
 	Powder              // stain and oxide wash: loose until the glaze firing
 	Glaze               // makes the surface "unfired glaze"
 	OnGlaze             // on the fired glaze, in a firing of its own
+	Resist              // keeps the next coat off until a firing burns it away
+)
+
+// Fixing says whether a firing at bisque heat fixes a medium.
+type Fixing uint8
+
+// The answers.
+const (
+	Fixed   Fixing = iota
+	Loose          // never: it stays loose until the glaze melts over it
+	RubTest        // it depends on the flux; loose until a rub has shown otherwise
 )
 
 // Medium is something that is put on.
 type Medium struct {
-	ID    string
-	Base  string // of a product or recipe card: the id of the medium it is one of; else its own
-	Name  string
-	Words []string // what a person may type for it, lower case; the name is always understood
-	Kind  Kind
-	Look  string // media of the same look may stand in for each other; empty = none does
-	Best  int    // the preferred state
-	Heat  int    // of OnGlaze: firings go from the largest to the smallest
-	Food  bool   // may be a food surface once it is under a tested glaze, or is one itself
-	Hides bool   // of Glaze: opaque, so that what lies under it is not seen
-	On    []Rule // by state
+	ID      string
+	Base    string // of a product or recipe card: the id of the medium it is one of; else its own
+	Name    string
+	Words   []string // what a person may type for it, lower case; the name is always understood
+	Kind    Kind
+	Look    string  // media of the same look may stand in for each other; empty = none does
+	Best    int     // the preferred state
+	Heat    int     // of OnGlaze: firings go from the largest to the smallest
+	Food    bool    // may be a food surface once it is under a tested glaze, or is one itself
+	Hides   bool    // of Glaze: opaque, so that what lies under it is not seen
+	Fixed   Fixing  // of what lies under a glaze
+	Hazards Hazards // in every state
+	Who     Who
+	On      []Rule // by state
 }
 
 // Technique is a way of putting on or working a medium.
 type Technique struct {
-	ID    string
-	Name  string
-	Words []string // what a person may type for it: "by stencil", "wiped back"
-	With  []string // ids of the media it is for; empty = all
-	On    []Rule   // by state
+	ID      string
+	Name    string
+	Words   []string // what a person may type for it: "by stencil", "wiped back"
+	With    []string // base ids of the media it is for; empty = all
+	Best    int      // the preferred state; -1 = none
+	Takes   bool     // it takes away from the coat that is there instead of laying one on
+	Bare    bool     // it may be done to the clay itself, without a medium
+	Wait    string   // of one that takes away: when to begin, a sentence; may be empty
+	Hazards Hazards  // in every state
+	Who     Who
+	On      []Cell // by state
 }
 
 // Over is what the table says of one medium on another while that one is not
@@ -94,7 +185,22 @@ type Transition struct {
 	Move     Move
 	From, To int    // states
 	Name     string // what to do, a sentence: "Let it stiffen until a nail marks it."
-	Rule            // Reason says why; Fault and Remedy what goes wrong
+	Rule            // Reason says why; Fault and Remedy what goes wrong; Ask what to ask before
+}
+
+// Metals are the words of what is harmful as a metal: they are never dropped
+// from what a person typed.
+type Metals struct {
+	Words []string
+	Rule  // Ask, Hazards and Who alone count
+}
+
+// Phrase is a word that stands for a whole wish: "majolica" for a white glaze
+// and a wash on it.
+type Phrase struct {
+	Words  []string
+	Layers string // in the words of the table
+	Ask    string // instead of Layers, of a word with two meanings: which of them is meant
 }
 
 // Body is a clay body with its own exceptions from the table.
@@ -120,4 +226,8 @@ type Table struct {
 	Transitions []Transition
 	Bodies      []Body
 	Firing      string // the sentence for the on-glaze firing: "Fire it to the cone on its label."
+	Fire        Rule   // of that firing: Hazards and Who alone count
+	Hazards     []Hazard
+	Metals      Metals
+	Phrases     []Phrase
 }

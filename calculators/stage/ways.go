@@ -179,7 +179,7 @@ func (s *search) transit(p pot, i int) {
 	case Dry:
 		to.damp = false
 	case Bisque:
-		to.loose &= s.kinds[Powder]
+		to.loose &= s.kinds[Powder] | s.kinds[Resist]
 	case Harden:
 		to.loose = 0
 	case Strip:
@@ -246,7 +246,7 @@ func (s *search) rules(p pot, layer Layer) (rules [3]*Rule, allowed bool) {
 	m := &s.t.Media[layer.Medium]
 	rules[0] = s.mediumRule(m, int(p.state))
 	if layer.Technique >= 0 {
-		rules[1] = &s.t.Techniques[layer.Technique].On[p.state]
+		rules[1] = s.t.Techniques[layer.Technique].On[p.state].For(m.Base)
 	}
 	rules[2] = s.overRule(p, layer)
 	for _, r := range rules {

@@ -26,7 +26,7 @@ func (d *Decoration) Table() *stage.Table {
 	}
 	for _, q := range d.Techniques {
 		on := d.inHouse(q.On, func(e *Exception) bool { return e.Technique == q.ID })
-		t.Techniques = append(t.Techniques, stage.Technique{ID: q.ID, Name: q.Name, Words: q.Words, With: q.With, On: d.planRules(on)})
+		t.Techniques = append(t.Techniques, stage.Technique{ID: q.ID, Name: q.Name, Words: q.Words, With: q.With, Best: -1, On: d.planCells(on)})
 	}
 	for _, o := range d.Overs {
 		t.Overs = append(t.Overs, stage.Over{Under: o.Under, Above: o.Above, Unless: o.Unless, Rule: planRule(o.Pair)})
@@ -133,8 +133,19 @@ func (d *Decoration) planRules(on map[string]Pair) []stage.Rule {
 	return rules
 }
 
+// planCells gives what a technique says of each state, in order.
+func (d *Decoration) planCells(on map[string]Pair) []stage.Cell {
+	var cells []stage.Cell
+	for _, r := range d.planRules(on) {
+		cells = append(cells, stage.Cell{{Rule: r}})
+	}
+	return cells
+}
+
+var planBases = map[string]stage.Basis{"physics": stage.Physics, "house": stage.House}
+
 func planRule(p Pair) stage.Rule {
-	return stage.Rule{Verdict: planVerdicts[p.Verdict], Physics: p.Rule == "physics", Reason: p.Reason, Fault: p.Fault, Remedy: p.Remedy}
+	return stage.Rule{Verdict: planVerdicts[p.Verdict], Basis: planBases[p.Rule], Reason: p.Reason, Fault: p.Fault, Remedy: p.Remedy}
 }
 
 // place gives the place of a state among the states, the first for one that

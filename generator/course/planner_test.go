@@ -93,7 +93,7 @@ func spelt(table *stage.Table) string {
 		fmt.Fprintf(&b, "%s of %s, best %d: ", m.ID, m.Base, m.Best)
 		for _, r := range m.On {
 			letter := "ylrn"[r.Verdict : r.Verdict+1]
-			if r.Physics {
+			if r.Verdict == stage.Never && r.Basis == stage.Physics {
 				letter = strings.ToUpper(letter)
 			}
 			b.WriteString(letter)
@@ -170,7 +170,7 @@ func TestTableByHand(t *testing.T) {
 		},
 	}
 	table := d.Table()
-	if table.Media[0].On[0].Verdict != stage.Risky || table.Techniques[0].On[0].Verdict != stage.Label || len(table.Media) != 1 {
+	if table.Media[0].On[0].Verdict != stage.Risky || table.Techniques[0].On[0][0].Verdict != stage.Label || len(table.Media) != 1 {
 		t.Errorf("%+v", table)
 	}
 	if d.Media[0].On["wet"].Verdict != course.Yes || d.Techniques[0].On != nil {

@@ -62,7 +62,10 @@ func addTechniques(t *stage.Table) {
 		{stage.Technique{ID: "dipping", Name: "Dipping", Words: []string{"dipped"}}, "nyyyyy"},
 		{stage.Technique{ID: "spraying", Name: "Spraying", Words: []string{"sprayed"}}, "ryyyyy"},
 	} {
-		q.technique.On = rules(q.technique.Name, q.on)
+		for _, r := range rules(q.technique.Name, q.on) {
+			q.technique.On = append(q.technique.On, stage.Cell{{Rule: r}})
+			q.technique.Best = -1
+		}
 		t.Techniques = append(t.Techniques, q.technique)
 	}
 }
@@ -114,7 +117,6 @@ func rules(name, verdicts string) []stage.Rule {
 		if r.Verdict != stage.Yes {
 			r.Fault, r.Remedy = "Its fault.", "Its remedy."
 		}
-		r.Physics = r.Verdict == stage.Never
 		list = append(list, r)
 	}
 	return list
@@ -137,7 +139,7 @@ func Random(random *rand.Rand, most int) (*stage.Table, stage.Wish) {
 	for i := range t.Techniques {
 		t.Techniques[i].With = nil
 		for j := range t.Techniques[i].On {
-			t.Techniques[i].On[j].Verdict = verdict()
+			t.Techniques[i].On[j][0].Verdict = verdict()
 		}
 	}
 	for i := range t.Overs {

@@ -1,0 +1,187 @@
+package stage
+
+import (
+	"errors"
+	"strconv"
+
+	"slipbook/calculators/letters"
+)
+
+// mostRows bounds what Decode takes: many times the largest table.
+const mostRows = 5000
+
+// Decode reads what Encode wrote. It refuses a line that it does not know, a
+// field that is missing, and a rule for a state that does not exist.
+func Decode(text string) (*Table, error) {
+	t := &Table{}
+	rows := 0
+	for _, line := range letters.Split(text, "\n") {
+		if line == "" {
+			continue
+		}
+		if rows++; rows > mostRows {
+			return nil, errors.New("The decoration table is too long.")
+		}
+		if !t.take(&fields{rest: letters.Split(line, "\t")}) {
+			return nil, errors.New("Line " + strconv.Itoa(rows) + " of the decoration table cannot be read.")
+		}
+	}
+	return t, t.sound()
+}
+
+// take adds one line to the table; false when it cannot be read.
+func (t *Table) take(f *fields) bool {
+	read, known := readers[f.text()]
+	return known && read(t, f) && f.whole()
+}
+
+// readers read the lines of a table by the word that they begin with. A line
+// that belongs to the one before answers false where there is none.
+var readers = map[string]func(*Table, *fields) bool{
+	"hazard": func(t *Table, f *fields) bool {
+		t.Hazards = append(t.Hazards, Hazard{ID: f.text(), Title: f.text(), Short: f.text(), Wear: f.list(), Place: f.text(), Lesson: f.text(), Health: f.flag()})
+		return len(t.Hazards) <= MostHazards
+	},
+	"firing": func(t *Table, f *fields) bool { t.Fire, t.Firing = f.rule(), f.text(); return true },
+	"metals": func(t *Table, f *fields) bool { t.Metals = Metals{Rule: f.rule(), Words: f.list()}; return true },
+	"phrase": func(t *Table, f *fields) bool {
+		t.Phrases = append(t.Phrases, Phrase{Words: f.list(), Layers: f.text(), Ask: f.text()})
+		return true
+	},
+	"state": func(t *Table, f *fields) bool {
+		t.States = append(t.States, State{ID: f.text(), Name: f.text()})
+		return true
+	},
+	"part":      (*Table).takePart,
+	"medium":    (*Table).takeMedium,
+	"on":        func(t *Table, f *fields) bool { m := last(t.Media); return m != nil && add(&m.On, f.rule()) },
+	"technique": (*Table).takeTechnique,
+	"cell":      func(t *Table, f *fields) bool { q := last(t.Techniques); return q != nil && add(&q.On, nil) },
+	"by":        (*Table).takeCase,
+	"over": func(t *Table, f *fields) bool {
+		return add(&t.Overs, Over{Rule: f.rule(), Under: f.text(), Above: f.text(), Unless: f.list()})
+	},
+	"move": func(t *Table, f *fields) bool {
+		return add(&t.Transitions, Transition{Rule: f.rule(), ID: f.text(), Move: Move(f.digit(int(Fire))), From: f.digit(99), To: f.digit(99), Name: f.text()})
+	},
+	"body": func(t *Table, f *fields) bool { return add(&t.Bodies, Body{ID: f.text(), Name: f.text()}) },
+	"change": func(t *Table, f *fields) bool {
+		body := last(t.Bodies)
+		return body != nil && add(&body.Changes, Change{Rule: f.rule(), Medium: f.text(), State: f.digit(99)})
+	},
+}
+
+func (t *Table) takePart(f *fields) bool {
+	s := last(t.States)
+	return s != nil && add(&s.Parts, Part{f.text(), f.text(), f.text()})
+}
+
+func (t *Table) takeMedium(f *fields) bool {
+	return add(&t.Media, Medium{ID: f.text(), Base: f.text(), Name: f.text(), Words: f.list(), Kind: Kind(f.digit(int(Resist))), Look: f.text(), Best: f.digit(99),
+		Heat: f.digit(99), Food: f.flag(), Hides: f.flag(), Fixed: Fixing(f.digit(int(RubTest))), Hazards: f.hazards(), Who: f.who()})
+}
+
+func (t *Table) takeTechnique(f *fields) bool {
+	return add(&t.Techniques, Technique{ID: f.text(), Name: f.text(), Words: f.list(), With: f.list(), Best: f.digit(99) - 1, Takes: f.flag(), Bare: f.flag(),
+		Wait: f.text(), Hazards: f.hazards(), Who: f.who()})
+}
+
+func (t *Table) takeCase(f *fields) bool {
+	q := last(t.Techniques)
+	return q != nil && len(q.On) > 0 && add((*[]Case)(last(q.On)), Case{Rule: f.rule(), Only: f.list()})
+}
+
+// last is the last of some things; nil when there is none.
+func last[T any](list []T) *T {
+	if len(list) == 0 {
+		return nil
+	}
+	return &list[len(list)-1]
+}
+
+// add puts one more thing at the end of some.
+func add[T any](list *[]T, one T) bool {
+	*list = append(*list, one)
+	return true
+}
+
+// sound checks that everything points at a state that exists and that every
+// medium and technique has a rule for each.
+func (t *Table) sound() error {
+	n := len(t.States)
+	fits := func(state int) bool { return state < n }
+	for _, m := range t.Media {
+		if len(m.On) != n || !fits(m.Best) {
+			return errors.New("The medium “" + m.Name + "” has not one rule for each state.")
+		}
+	}
+	for _, q := range t.Techniques {
+		if len(q.On) != n || !fits(q.Best) {
+			return errors.New("The technique “" + q.Name + "” has not one rule for each state.")
+		}
+	}
+	for _, tr := range t.Transitions {
+		if !fits(tr.From) || !fits(tr.To) {
+			return errors.New("The transition “" + tr.ID + "” leads to no state.")
+		}
+	}
+	for _, body := range t.Bodies {
+		for _, c := range body.Changes {
+			if !fits(c.State) {
+				return errors.New("The clay “" + body.Name + "” changes a state that does not exist.")
+			}
+		}
+	}
+	return nil
+}
+
+// fields takes the fields of a line in order and remembers a fault.
+type fields struct {
+	rest []string
+	bad  bool
+}
+
+func (f *fields) text() string {
+	if len(f.rest) == 0 {
+		f.bad = true
+		return ""
+	}
+	text := f.rest[0]
+	f.rest = f.rest[1:]
+	return text
+}
+
+func (f *fields) digit(most int) int {
+	n, err := strconv.Atoi(f.text())
+	f.bad = f.bad || err != nil || n < 0 || n > most
+	if f.bad {
+		return 0
+	}
+	return n
+}
+
+func (f *fields) flag() bool { return f.digit(1) == 1 }
+
+func (f *fields) list() []string {
+	text := f.text()
+	if text == "" {
+		return nil
+	}
+	return letters.Split(text, "|")
+}
+
+func (f *fields) rule() Rule {
+	return Rule{Verdict: Verdict(f.digit(int(Never))), Basis: Basis(f.digit(int(House))), Reason: f.text(), Fault: f.text(), Remedy: f.text(), Ask: f.text(),
+		Hazards: f.hazards(), Who: f.who(), Part: uint8(f.digit(9))}
+}
+
+func (f *fields) who() Who { return Who(f.digit(int(Instructor))) }
+
+func (f *fields) hazards() Hazards {
+	n, err := strconv.ParseUint(f.text(), 10, 64)
+	f.bad = f.bad || err != nil
+	return Hazards(n)
+}
+
+// whole says whether the line held exactly its fields.
+func (f *fields) whole() bool { return !f.bad && len(f.rest) == 0 }
