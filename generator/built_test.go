@@ -24,7 +24,7 @@ func built(t *testing.T) string {
 }
 
 // The built program, not the test program under its name, ends with the
-// promised statuses, and a preview that is interrupted ends well.
+// promised statuses, and a show that is interrupted ends well.
 func TestBuiltProgram(t *testing.T) {
 	program := built(t)
 	for _, c := range []struct {
@@ -52,11 +52,11 @@ func TestBuiltProgram(t *testing.T) {
 			}
 		})
 	}
-	t.Run("preview until Ctrl-C", func(t *testing.T) { previewUntilInterrupted(t, program) })
+	t.Run("show until Ctrl-C", func(t *testing.T) { showUntilInterrupted(t, program) })
 }
 
-func previewUntilInterrupted(t *testing.T, program string) {
-	command := exec.Command(program, "preview", "--content", filepath.Join("..", "content"), "--address", "127.0.0.1:0")
+func showUntilInterrupted(t *testing.T, program string) {
+	command := exec.Command(program, "show", "--content", filepath.Join("..", "content"), "--address", "127.0.0.1:0")
 	say, err := command.StderrPipe()
 	if err != nil {
 		t.Fatal(err)

@@ -34,7 +34,7 @@ func open(content, theme string) (*handbook, error) {
 	}
 	look, err := themes.Open(theme)
 	if err != nil {
-		return nil, refuse("there is no theme %q; choose one of: %s", theme, strings.Join(themes.Names(), ", "))
+		return nil, refuse("there is no look %q; choose one of: %s", theme, strings.Join(themes.Names(), ", "))
 	}
 	return &handbook{content: lessons, theme: look}, nil
 }
@@ -48,7 +48,7 @@ func openContent(dir string) (fs.FS, error) {
 }
 
 // read loads the lessons and reads every page: what proof needs, and the first
-// half of what publish and preview do. An error is a fault of the theme; the
+// half of what publish and show do. An error is a fault of the theme; the
 // findings made until then come with it.
 func (h *handbook) read() (*press.Press, *proof.Reading, finding.List, error) {
 	lessons, loading := course.Load(h.content)

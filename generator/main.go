@@ -3,7 +3,7 @@
 // exists so that an instructor gives the talk once, and every student has it at
 // the bench, on a phone, with the sums done.
 //
-// Each command has a file of its name. The stages that publish, preview and
+// Each command has a file of its name. The stages that publish, show and
 // proof share stand in handbook.go, in their order. Here are only the parts
 // that all commands have in common: how they are chosen, and with which status
 // they end.
@@ -24,7 +24,7 @@ import (
 // commands is the whole command line; kong makes the help from it.
 type commands struct {
 	Publish publishCommand `cmd:"" help:"Print the handbook into a folder, for any static web server."`
-	Preview previewCommand `cmd:"" help:"Show the handbook in your own browser while you write; every save shows at once."`
+	Show    showCommand    `cmd:"" help:"Show the handbook in your own browser while you write; every save shows at once."`
 	Proof   proofCommand   `cmd:"" help:"Say everything that is wrong with the lessons, with file, line and column."`
 	Calc    calcCommand    `cmd:"" help:"Use the handbook's calculators here."`
 }

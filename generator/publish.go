@@ -15,7 +15,7 @@ import (
 type publishCommand struct {
 	Content string `placeholder:"DIR" default:"content" help:"The folder with the lessons (${default})."`
 	To      string `placeholder:"DIR" default:"public" help:"The folder for the handbook (${default}): a new one, an empty one, or one that an earlier publish wrote. Names in it that start with a dot are kept."`
-	Theme   string `placeholder:"NAME" default:"studio" help:"The look of the pages (${default})."`
+	Look    string `placeholder:"NAME" default:"studio" help:"The look of the pages (${default})."`
 	// A copy for the instructor is one that students must not get by mistake:
 	// it is asked for each time, and says so on each page.
 	Teaching bool `help:"Make the instructor's copy: with the notes for teaching in the lessons and on a page of their own. Keep it away from where students' copies are."`
@@ -27,7 +27,7 @@ func (c *publishCommand) Run(s *streams) error {
 	if err := c.check(); err != nil {
 		return err
 	}
-	h, err := open(c.Content, c.Theme)
+	h, err := open(c.Content, c.Look)
 	if err != nil {
 		return err
 	}

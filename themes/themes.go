@@ -1,6 +1,6 @@
 // Package themes carries the looks that a handbook can be printed in, inside
 // the program, so that slipbook is one file and publishes the same bytes
-// everywhere. A theme is a folder: pages and parts (html/template), styles,
+// everywhere. A theme is a folder: pages and pieces of pages (html/template), styles,
 // scripts (TypeScript), icons, and words.yaml with every word that the theme
 // itself prints.
 package themes
@@ -20,7 +20,7 @@ var folders embed.FS
 // no theme has lists those that there are.
 func Open(name string) (fs.FS, error) {
 	if !slices.Contains(Names(), name) {
-		return nil, fmt.Errorf("there is no theme %q; choose one of: %s", name, strings.Join(Names(), ", "))
+		return nil, fmt.Errorf("there is no look %q; choose one of: %s", name, strings.Join(Names(), ", "))
 	}
 	return fs.Sub(folders, name)
 }

@@ -20,7 +20,7 @@ func TestOpen(t *testing.T) {
 func TestOpenNamesTheThemesThatThereAre(t *testing.T) {
 	for _, name := range []string{"", "studios", "../themes", "studio/pages"} {
 		_, err := Open(name)
-		if want := "there is no theme \"" + name + "\"; choose one of: studio"; err == nil || err.Error() != want {
+		if want := "there is no look \"" + name + "\"; choose one of: studio"; err == nil || err.Error() != want {
 			t.Errorf("Open(%q): %v, want %q", name, err, want)
 		}
 	}

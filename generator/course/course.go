@@ -20,7 +20,7 @@ type Course struct {
 	Decimal     byte   // '.' or ',': the decimal mark of Language
 	Measures    string // "metric", "us" or "imperial": whose pint, quart, gallon and cup is meant by the bare word
 	Licence     string // of the handbook's own text, as printed at a page's foot; may be empty
-	Site        string // absolute address where the handbook is published, ending in "/"; empty when unknown
+	PublishedAt string // absolute address where the handbook is published, ending in "/"; empty when unknown
 	Studio      Studio
 	Cones       HouseCones
 	Sections    Sections

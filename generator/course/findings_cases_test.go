@@ -43,10 +43,13 @@ var findingTests = []findingCase{
 			"    Name at least one, on a line of its own after a hyphen.\n"},
 	{"unknown key with a near one", []edit{{setting, "licence:", "license:"}},
 		"course.yaml:5:1: error: `license` is not a key that is known here (unknown-key)\n" +
-			"    Did you mean `licence`? The keys are: title, description, language, measures, licence, site, studio, cones, sections, bodies, units.\n"},
+			"    Did you mean `licence`? The keys are: title, description, language, measures, licence, published-at, studio, cones, sections, bodies, units.\n"},
 	{"unknown key with none near", []edit{{setting, "licence:", "colophon:"}},
 		"course.yaml:5:1: error: `colophon` is not a key that is known here (unknown-key)\n" +
-			"    The keys are: title, description, language, measures, licence, site, studio, cones, sections, bodies, units.\n"},
+			"    The keys are: title, description, language, measures, licence, published-at, studio, cones, sections, bodies, units.\n"},
+	{"unknown key for where it is published", []edit{{setting, "published-at:", "site:"}},
+		"course.yaml:6:1: error: `site` is not a key that is known here (unknown-key)\n" +
+			"    The keys are: title, description, language, measures, licence, published-at, studio, cones, sections, bodies, units.\n"},
 	{"repeated key", []edit{{setting, "licence:", "title: Again\nlicence:"}},
 		"course.yaml:5:1: error: `title` stands here a second time (repeated-key)\n" +
 			"    Keep one of the two; the other has its value in line 1.\n"},
@@ -59,10 +62,10 @@ var findingTests = []findingCase{
 	{"key that is a list", []edit{{setting, "licence: CC BY-SA 4.0", "? [a, b]\n: c"}},
 		"course.yaml:5:3: error: this stands where a key should (yaml-form)\n" +
 			"    Write `key: value`, the key being one word.\n"},
-	{"alias", []edit{{setting, "site: https://handbook.example/", "description: &d Words\nsite: *d"}, {setting, "description: A handbook made up for tests.\n", ""}},
+	{"alias", []edit{{setting, "published-at: https://handbook.example/", "description: &d Words\npublished-at: *d"}, {setting, "description: A handbook made up for tests.\n", ""}},
 		"course.yaml:5:14: error: `&d` gives this value a name, which the handbook does not use (yaml-form)\n" +
 			"    Take `&d` out; if the ampersand is meant, put the value in double quotes.\n" +
-			"course.yaml:6:7: error: `*d` stands for words written elsewhere (yaml-form)\n" +
+			"course.yaml:6:15: error: `*d` stands for words written elsewhere (yaml-form)\n" +
 			"    Write the words out here; if the asterisk is meant, put the value in double quotes.\n"},
 	{"tag", []edit{{setting, "title: Colour", "title: !big Colour"}},
 		"course.yaml:1:8: error: `!` gives this value a type, which the handbook does not use (yaml-form)\n" +
@@ -76,11 +79,11 @@ var findingTests = []findingCase{
 	{"measures of another kind", []edit{{setting, "metric", "Metric"}},
 		"course.yaml:4:11: error: `measures` cannot be `Metric` (value-form)\n" +
 			"    Did you mean `metric`? Write one of: metric, us, imperial.\n"},
-	{"site without scheme", []edit{{setting, "https://handbook.example/", "handbook.example"}},
-		"course.yaml:6:7: error: `handbook.example` is not the address of a site (value-form)\n" +
+	{"published-at without scheme", []edit{{setting, "https://handbook.example/", "handbook.example"}},
+		"course.yaml:6:15: error: `handbook.example` is not the address of a handbook (value-form)\n" +
 			"    Write the whole address of the handbook's home page, such as https://example.org/handbook/.\n"},
-	{"site with another scheme", []edit{{setting, "https://handbook.example/", "ftp://handbook.example/"}},
-		"course.yaml:6:7: error: `ftp://handbook.example/` is not the address of a site (value-form)\n" +
+	{"published-at with another scheme", []edit{{setting, "https://handbook.example/", "ftp://handbook.example/"}},
+		"course.yaml:6:15: error: `ftp://handbook.example/` is not the address of a handbook (value-form)\n" +
 			"    Write the whole address of the handbook's home page, such as https://example.org/handbook/.\n"},
 	{"cone that is none", []edit{{setting, "bisque: 06", "bisque: cone 06"}},
 		"course.yaml:11:11: error: `cone 06` is not a cone (value-form)\n" +

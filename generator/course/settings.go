@@ -29,7 +29,7 @@ func (l *loader) settings() (units []named, ok bool) {
 	if root.absent() {
 		return nil, false
 	}
-	f := root.fields("title", "description", "language", "measures", "licence", "site", "studio", "cones", "sections", "bodies", "units")
+	f := root.fields("title", "description", "language", "measures", "licence", "published-at", "studio", "cones", "sections", "bodies", "units")
 	c := l.course
 	c.Title = f.need("title", "title: Decorating with slip").text()
 	c.Description = f.get("description").text()
@@ -38,7 +38,7 @@ func (l *loader) settings() (units []named, ok bool) {
 	if m := f.get("measures").choice("metric", "us", "imperial"); m != "" {
 		c.Measures = m
 	}
-	c.Site = readSite(f.get("site"))
+	c.PublishedAt = readPublishedAt(f.get("published-at"))
 	studio := f.need("studio", "studio: {name: Our studio}").fields("name", "note")
 	c.Studio = Studio{studio.need("name", "name: Our studio").text(), studio.get("note").text()}
 	cones := f.get("cones").fields("bisque", "glaze")
@@ -99,15 +99,15 @@ func readLanguage(f fields, c *Course) {
 	c.Language, c.Decimal = tag, decimalMark(tag)
 }
 
-// readSite gives an absolute address that ends in a slash, or nothing.
-func readSite(v value) string {
+// readPublishedAt gives an absolute address that ends in a slash, or nothing.
+func readPublishedAt(v value) string {
 	text := v.text()
 	if text == "" {
 		return ""
 	}
 	u, err := url.Parse(text)
 	if err != nil || u.Scheme != "https" && u.Scheme != "http" || u.Hostname() == "" || u.User != nil || u.RawQuery != "" || u.Fragment != "" {
-		v.report(finding.ValueForm, fmt.Sprintf("`%s` is not the address of a site", text), "Write the whole address of the handbook's home page, such as https://example.org/handbook/.")
+		v.report(finding.ValueForm, fmt.Sprintf("`%s` is not the address of a handbook", text), "Write the whole address of the handbook's home page, such as https://example.org/handbook/.")
 		return ""
 	}
 	return strings.TrimSuffix(u.String(), "/") + "/"

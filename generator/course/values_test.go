@@ -61,14 +61,14 @@ func TestNumbers(t *testing.T) {
 	}
 }
 
-func TestSites(t *testing.T) {
+func TestPublishedAt(t *testing.T) {
 	for text, want := range map[string]string{
 		"https://example.org": "https://example.org/", "http://example.org/a/b": "http://example.org/a/b/", "https://example.org:8080/": "https://example.org:8080/",
 		"example.org": "", "//example.org/": "", "mailto:a@example.org": "", "https://": "", "https:///a": "", "https://a:b@example.org/": "",
 		"https://example.org/?q": "", "https://example.org/#top": "", "javascript:alert(1)": "", "https://exa mple.org": "", "https://:80/": "",
 	} {
 		v, s := read(strconv.Quote(text))
-		if got := readSite(v); got != want || (len(s.found) == 0) != (want != "") {
+		if got := readPublishedAt(v); got != want || (len(s.found) == 0) != (want != "") {
 			t.Errorf("%s: %q with %d findings, want %q", text, got, len(s.found), want)
 		}
 	}

@@ -12,7 +12,7 @@ import (
 	"slipbook/generator/markup"
 )
 
-// calculatorView is a calculator as its part prints it: the form, and what
+// calculatorView is a calculator as its piece prints it: the form, and what
 // stands on the page without scripts as well.
 type calculatorView struct {
 	ID       string // "calculator.1"; every id inside begins with it

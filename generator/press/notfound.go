@@ -23,8 +23,8 @@ func (i *impression) notFoundSheet() sheet {
 			description: w[1],
 		})
 		s.Strip, s.Script = nil, ""
-		if i.course.Site != "" {
-			s.Base, s.Policy = i.course.Site, policy(false, true)
+		if i.course.PublishedAt != "" {
+			s.Base, s.Policy = i.course.PublishedAt, policy(false, true)
 		}
 		return notFoundView{s, i.stateLinks(notFoundAddress)}, nil
 	}}

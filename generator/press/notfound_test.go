@@ -7,10 +7,10 @@ import (
 	"golang.org/x/net/html"
 )
 
-func TestNotFoundStartsFromTheSite(t *testing.T) {
-	for site, want := range map[string]string{"": "", "https://handbook.example/slip/": "https://handbook.example/slip/"} {
+func TestNotFoundStartsFromWhereItIsPublished(t *testing.T) {
+	for at, want := range map[string]string{"": "", "https://handbook.example/slip/": "https://handbook.example/slip/"} {
 		c := small(t)
-		c.Site = site
+		c.PublishedAt = at
 		e := printed(t, c)
 		root := pageOf(t, e, "404.html")
 		base := ""
@@ -18,11 +18,11 @@ func TestNotFoundStartsFromTheSite(t *testing.T) {
 			base = attribute(b, "href")
 		}
 		if base != want {
-			t.Errorf("site %q: base %q", site, base)
+			t.Errorf("published at %q: base %q", at, base)
 		}
 		policy := elements(root, func(n *html.Node) bool { return attribute(n, "http-equiv") == "Content-Security-Policy" })[0]
 		if allowed := strings.Contains(attribute(policy, "content"), "base-uri 'self'"); allowed != (want != "") {
-			t.Errorf("site %q: a base is allowed: %v", site, allowed)
+			t.Errorf("published at %q: a base is allowed: %v", at, allowed)
 		}
 		if n := len(elements(root, called("script"))); n != 0 {
 			t.Errorf("%d scripts, which lead nowhere from a depth", n)

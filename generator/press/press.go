@@ -1,6 +1,6 @@
 // Package press lays out pages: a course that was read, a theme and the shared
 // files go in, named pages come out, in memory. It exists so that publish and
-// preview print the same bytes.
+// show print the same bytes.
 //
 // Each kind of page has a file of its own (home.go, lesson.go, state.go, ...)
 // that turns the course into a view: a struct that holds exactly what the

@@ -50,21 +50,21 @@ func (p *Press) Section(heading string) markup.Section {
 	return markup.OtherSection
 }
 
-// cautionView is a caution as its part prints it.
+// cautionView is a caution as its piece prints it.
 type cautionView struct {
 	Number  int // on the page, from 1
 	Heading string
 	Body    template.HTML
 }
 
-// askedView is what students ask, as its part prints it.
+// askedView is what students ask, as its piece prints it.
 type askedView struct {
 	Number int // on the page, from 1
 	Ask    string
 	Body   template.HTML
 }
 
-// questionView is a self-check question as its part prints it.
+// questionView is a self-check question as its piece prints it.
 type questionView struct {
 	Number  int // on the page, from 1
 	Ask     string
@@ -125,11 +125,11 @@ func (p *Press) Block(page *course.Page, b markup.Block) (html []byte, problems 
 // plainHTML is a text as HTML.
 func plainHTML(text string) template.HTML { return template.HTML(template.HTMLEscapeString(text)) }
 
-// themeFault says that a part of the theme could not be printed.
-func themeFault(part string, err error) markup.Problem {
+// themeFault says that a piece of the theme could not be printed.
+func themeFault(piece string, err error) markup.Problem {
 	return markup.Problem{
 		Rule: finding.ThemeFault,
 		Text: err.Error(),
-		Do:   "This is a fault of the theme, not of the lesson: mend the theme's part " + part + ".html.",
+		Do:   "This is a fault of the theme, not of the lesson: mend the theme's piece " + piece + ".html.",
 	}
 }

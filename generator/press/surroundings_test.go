@@ -120,7 +120,7 @@ func TestBlockReportsUnknownCalculator(t *testing.T) {
 
 func TestBlockReportsAFaultOfTheTheme(t *testing.T) {
 	theme := copyTheme(t)
-	theme["parts/caution.html"].Data = []byte(`{{define "caution"}}{{.Colour}}{{end}}`)
+	theme["pieces/caution.html"].Data = []byte(`{{define "caution"}}{{.Colour}}{{end}}`)
 	p, err := New(small(t), theme)
 	if err != nil {
 		t.Fatal(err)

@@ -27,7 +27,7 @@ func (p *Press) readTheme(theme fs.FS) error {
 		}
 	}
 	p.templates, err = template.New("").Option("missingkey=error").Funcs(p.functions()).
-		ParseFS(theme, "pages/*.html", "parts/*.html")
+		ParseFS(theme, "pages/*.html", "pieces/*.html")
 	if err != nil {
 		return fmt.Errorf("theme: %w", err)
 	}

@@ -11,10 +11,10 @@ import (
 // TestNewRefuses shows what is wrong with a theme before anything is printed.
 func TestNewRefuses(t *testing.T) {
 	for _, c := range []struct{ name, file, text, err string }{
-		{"a word that is not there", "parts/caution.html", `{{define "caution"}}{{if .Number}}{{word "danger"}}{{end}}{{end}}`,
+		{"a word that is not there", "pieces/caution.html", `{{define "caution"}}{{if .Number}}{{word "danger"}}{{end}}{{end}}`,
 			`template "caution" asks for the word "danger", which words.yaml lacks`},
-		{"a template that does not parse", "parts/caution.html", `{{define "caution"}}{{if}}{{end}}`, "caution.html:1"},
-		{"an unknown function", "parts/caution.html", `{{define "caution"}}{{shout .}}{{end}}`, `function "shout" not defined`},
+		{"a template that does not parse", "pieces/caution.html", `{{define "caution"}}{{if}}{{end}}`, "caution.html:1"},
+		{"an unknown function", "pieces/caution.html", `{{define "caution"}}{{shout .}}{{end}}`, `function "shout" not defined`},
 		{"a state without a drawing", "icons/state-bisque.svg", "", "no drawing icons/state-bisque.svg"},
 		{"no words", "words.yaml", "", "words.yaml"},
 	} {

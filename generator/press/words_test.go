@@ -55,7 +55,7 @@ func TestReadWordsRefuses(t *testing.T) {
 // each key stands in quotes in a template, in a script or in the press itself.
 func TestEveryWordIsUsed(t *testing.T) {
 	used := sources(t, ".", "*.go") + sources(t, "../../themes/studio/pages", "*.html") +
-		sources(t, "../../themes/studio/parts", "*.html") + sources(t, "../../themes/studio/scripts", "*.ts")
+		sources(t, "../../themes/studio/pieces", "*.html") + sources(t, "../../themes/studio/scripts", "*.ts")
 	theme, err := themes.Open("studio")
 	if err != nil {
 		t.Fatal(err)

@@ -11,7 +11,7 @@ import (
 	"syscall"
 )
 
-// Refusal is the error for an address that preview does not serve: another one
+// Refusal is the error for an address that is not served: another one
 // has to be chosen.
 type Refusal struct{ words string }
 
@@ -32,12 +32,12 @@ func listen(address string) (net.Listener, error) {
 		host = "127.0.0.1" // whatever the system's list of hosts says
 	}
 	if ip, err := netip.ParseAddr(host); err != nil || !ip.IsLoopback() {
-		return nil, &Refusal{fmt.Sprintf("the address %q could be reached from other machines; preview shows unfinished work to this machine only: write 127.0.0.1:%s, and use publish for others", address, port)}
+		return nil, &Refusal{fmt.Sprintf("the address %q could be reached from other machines; unfinished work is shown to this machine only: write 127.0.0.1:%s, and use publish for others", address, port)}
 	}
 	listener, err := net.Listen("tcp", net.JoinHostPort(host, port))
 	switch {
 	case errors.Is(err, syscall.EADDRINUSE):
-		return nil, fmt.Errorf("port %s is in use, perhaps by another preview; end that one, or choose another port, such as --address %s", port, net.JoinHostPort(host, next(port)))
+		return nil, fmt.Errorf("port %s is in use, perhaps by another slipbook; end that one, or choose another port, such as --address %s", port, net.JoinHostPort(host, next(port)))
 	case errors.Is(err, syscall.EACCES):
 		return nil, fmt.Errorf("port %s is kept for the system; choose one from 1024 on, such as --address %s", port, net.JoinHostPort(host, "8300"))
 	case err != nil:
@@ -72,7 +72,7 @@ func guard(at net.Addr, inner http.Handler) http.Handler {
 	}
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		if !allowed[strings.ToLower(r.Host)] {
-			http.Error(w, "This preview answers to localhost only. Open the address that it printed when it started.", http.StatusMisdirectedRequest)
+			http.Error(w, "This handbook answers to localhost only. Open the address that it printed when it started.", http.StatusMisdirectedRequest)
 			return
 		}
 		inner.ServeHTTP(w, r)

@@ -57,7 +57,7 @@ func TestListenSaysThatThePortIsInUse(t *testing.T) {
 	}
 	defer first.Close()
 	_, err = listen(first.Addr().String())
-	if err == nil || !strings.Contains(err.Error(), "is in use, perhaps by another preview; end that one, or choose another port, such as --address 127.0.0.1:") {
+	if err == nil || !strings.Contains(err.Error(), "is in use, perhaps by another slipbook; end that one, or choose another port, such as --address 127.0.0.1:") {
 		t.Errorf("error %v", err)
 	}
 }

@@ -72,7 +72,7 @@ func Serve(ctx context.Context, o Options) error {
 	if errors.Is(err, http.ErrServerClosed) {
 		return nil
 	}
-	return fmt.Errorf("the preview stopped: %w; start it again", err)
+	return fmt.Errorf("the handbook is no longer shown: %w; start slipbook again", err)
 }
 
 // shut lets answers under way finish, for a moment.

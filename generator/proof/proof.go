@@ -1,5 +1,5 @@
 // Package proof reads every page of a course once and says everything that is
-// wrong with it. It exists so that publish, preview and the proof command can
+// wrong with it. It exists so that publish, show and the proof command can
 // never differ in what they find.
 //
 // What a page says wrongly by itself, markup finds; what the content folder

@@ -10,15 +10,15 @@ import (
 	"slipbook/generator/preview"
 )
 
-// previewCommand shows the handbook while it is being written.
-type previewCommand struct {
+// showCommand shows the handbook while it is being written.
+type showCommand struct {
 	Content  string `placeholder:"DIR" default:"content" help:"The folder with the lessons (${default})."`
 	Teaching bool   `help:"Show the instructor's copy, with the notes for teaching."`
 	Address  string `placeholder:"ADDRESS" default:"127.0.0.1:8300" help:"Where to show it (${default}). Only this machine can be chosen, and any port of it."`
 }
 
 // Run serves until Ctrl-C. A second Ctrl-C ends it at once.
-func (c *previewCommand) Run(s *streams) error {
+func (c *showCommand) Run(s *streams) error {
 	h, err := open(c.Content, houseTheme)
 	if err != nil {
 		return err
