@@ -63,6 +63,10 @@ func (around) Section(heading string) Section {
 	return map[string]Section{"What to look for": LookSection, "What goes wrong": WrongSection}[heading]
 }
 
+func (around) Back(note, place, places int) (words, name string, err error) {
+	return fmt.Sprintf("up %d/%d", place, places), fmt.Sprintf("up from %d", note), nil
+}
+
 func (around) Sum(calculator, request, words string) (address, fault, do string) {
 	if strings.Contains(words, "7") {
 		return "", "7 is no answer", "Write 8."

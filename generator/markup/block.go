@@ -123,7 +123,11 @@ func (p *page) makeContainers() {
 		for c := n.FirstChild(); c != nil; c = n.FirstChild() {
 			body.AppendChild(body, c)
 		}
-		p.print(n, Block{Kind: n.kind, Words: n.words, Offset: n.infoAt, HTML: p.html(body)})
+		b := Block{Kind: n.kind, Words: n.words, Offset: n.infoAt, HTML: p.html(body)}
+		if b.Apart = b.HTML; holdsMark(body) {
+			b.Apart = p.printed(gathered, body)
+		}
+		p.print(n, b)
 	}
 }
 
@@ -169,7 +173,7 @@ func (p *page) print(n ast.Node, b Block) {
 		p.doc.Cautions++
 		p.doc.Warnings = append(p.doc.Warnings, b.Words)
 	case askedBlock:
-		p.doc.Asked = append(p.doc.Asked, Asked{b.Words, b.HTML, b.Number})
+		p.doc.Asked = append(p.doc.Asked, Asked{b.Words, b.Apart, b.Number})
 	case teachingBlock:
 		p.doc.Teaching = append(p.doc.Teaching, b.HTML)
 	case questionBlock:
@@ -185,7 +189,15 @@ func (p *page) print(n ast.Node, b Block) {
 	for _, f := range problems {
 		p.find(f.Offset, f.Rule, f.Text, f.Do)
 	}
-	replace(n, html)
+	made := &madeBlock{html: html}
+	if !bytes.Equal(b.Apart, b.HTML) {
+		b.HTML = b.Apart
+		made.apart = func() []byte {
+			html, _ := p.around.Block(p.Page, b) // what is wrong with it is known
+			return html
+		}
+	}
+	n.Parent().ReplaceChild(n.Parent(), n, made)
 }
 
 // noWords reports words after the name of a block that takes none.

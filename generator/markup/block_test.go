@@ -103,7 +103,7 @@ func TestCautionBlock(t *testing.T) {
 	}
 	want := "<p>See <a href=\"../wash/strength.html\">x</a>, <a href=\"../index.html\">y</a>.</p>\n" +
 		"<pre class=\"sample\" tabindex=\"0\"><code>Clay <span class=\"hl-number\">5</span>\n</code></pre>\n" +
-		"<ul>\n<li>b<sup id=\"fnref:1\"><a href=\"#fn:1\" class=\"note-mark\" role=\"doc-noteref\">1</a></sup></li>\n</ul>\n"
+		"<ul>\n<li>b<sup id=\"note.1.from.1\"><a href=\"#note.1\" class=\"note-mark\" role=\"doc-noteref\">1</a></sup></li>\n</ul>\n"
 	if string(first.HTML) != want {
 		t.Errorf("got  %q\nwant %q", first.HTML, want)
 	}

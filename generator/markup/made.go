@@ -11,7 +11,8 @@ import (
 // picture, a code sample, one of the handbook's own blocks.
 type madeBlock struct {
 	ast.BaseBlock
-	html []byte
+	html  []byte
+	apart func() []byte // as it stands on other pages, without marks of footnotes; nil = the same
 }
 
 type madeInline struct {
@@ -52,15 +53,21 @@ func remove(n ast.Node) { n.Parent().RemoveChild(n.Parent(), n) }
 // ownRenderer prints our own nodes, and tables in a frame that scrolls sideways
 // by itself, so that a wide table never makes the page do so. The frame takes
 // the keyboard's focus, else only a finger could scroll it.
-type ownRenderer struct{}
+type ownRenderer struct{ withMarks bool }
 
 // RegisterFuncs names the nodes printed here.
-func (ownRenderer) RegisterFuncs(r renderer.NodeRendererFuncRegisterer) {
+func (o ownRenderer) RegisterFuncs(r renderer.NodeRendererFuncRegisterer) {
+	registerNotes(r, o.withMarks)
 	r.Register(kindMadeBlock, func(w util.BufWriter, _ []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
 		if !entering {
 			return ast.WalkContinue, nil
 		}
-		_, err := w.Write(n.(*madeBlock).html)
+		made := n.(*madeBlock)
+		html := made.html
+		if !o.withMarks && made.apart != nil {
+			html = made.apart()
+		}
+		_, err := w.Write(html)
 		return ast.WalkSkipChildren, err
 	})
 	r.Register(kindMadeInline, func(w util.BufWriter, _ []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {

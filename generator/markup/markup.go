@@ -32,6 +32,10 @@ type Surroundings interface {
 	Made(scheme, id string) (address string, ok bool)
 	// Section says what the part of a lesson under a heading is for.
 	Section(heading string) Section
+	// Back says how the way back from a footnote reads, and its name for those
+	// who hear it: from a note to one of the places that refer to it, both
+	// counted from 1, where there are so many places.
+	Back(note, place, places int) (words, name string, err error)
 	// Sum checks a link to a calculator with its boxes filled in: the request
 	// that stands after "?" and the words of the link, whose every number must
 	// be one that the calculator answers or was given. It gives the address
@@ -49,6 +53,7 @@ type Block struct {
 	Offset int       // of the info string in the page's source
 	Number int       // 1 for the first block of its kind on the page
 	HTML   []byte    // caution, asked, teaching: the body, rendered
+	Apart  []byte    // caution, asked, teaching: the body for other pages, without marks of footnotes
 	Fill   []Setting // calculator: the inputs filled in, in the order written
 	Ask    *Question // question
 	Part   *Part     // stages
@@ -99,8 +104,8 @@ type Document struct {
 	HTML        []byte
 	Headings    []Heading
 	Links       []Link   // to other pages of the handbook, in order
-	Looks       [][]byte // what one sees when it is right, in order
-	Faults      []Fault  // what goes wrong, in order
+	Looks       [][]byte // what one sees when it is right, in order, without marks of footnotes
+	Faults      []Fault  // what goes wrong, in order, without marks of footnotes
 	Made        []string // "state:bisque": what the page links to that no Markdown file holds, in order, once each
 	Stages      []Part   // what the stages blocks show, in order
 	Calculators []string // names of the calculators on the page, in order, once each
@@ -119,7 +124,7 @@ type Document struct {
 // Asked is a question that students ask, with its answer.
 type Asked struct {
 	Ask    string
-	HTML   []byte // the answer
+	HTML   []byte // the answer, without marks of footnotes
 	Number int    // on the page, from 1
 }
 

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"fmt"
 
+	"github.com/yuin/goldmark"
 	"github.com/yuin/goldmark/ast"
 	xast "github.com/yuin/goldmark/extension/ast"
 	"github.com/yuin/goldmark/parser"
@@ -33,7 +34,8 @@ type page struct {
 // since a tree must not change under the walk.
 type found struct {
 	headings    []*ast.Heading
-	links       []ast.Node // *ast.Link and *ast.AutoLink
+	links       []ast.Node // *ast.Link, *ast.AutoLink and *xast.FootnoteLink
+	backs       []*xast.FootnoteBacklink
 	pictures    []*ast.Image
 	fences      []*ast.FencedCodeBlock
 	indented    []*ast.CodeBlock
@@ -64,6 +66,7 @@ func Parse(p *course.Page, s Surroundings) (*Document, finding.List) {
 	r.checkHeadings()
 	r.checkDefinitions()
 	r.checkLinks()
+	r.makeBacks()
 	r.makePictures()
 	r.makeSamples()
 	r.makeBlocks()
@@ -82,9 +85,12 @@ func (p *page) tree() ast.Node {
 }
 
 // html prints a tree.
-func (p *page) html(tree ast.Node) []byte {
+func (p *page) html(tree ast.Node) []byte { return p.printed(handbook, tree) }
+
+// printed prints a tree in one of our set-ups.
+func (p *page) printed(setup goldmark.Markdown, tree ast.Node) []byte {
 	var b bytes.Buffer
-	if err := handbook.Renderer().Render(&b, p.Source, tree); err != nil {
+	if err := setup.Renderer().Render(&b, p.Source, tree); err != nil {
 		panic(fmt.Sprintf("markup: printing %s into memory failed: %v", p.File, err)) // no renderer here gives an error
 	}
 	return b.Bytes()
@@ -135,6 +141,8 @@ func (p *page) gather(n ast.Node) ast.WalkStatus {
 		p.headings = append(p.headings, n)
 	case *ast.Link, *ast.AutoLink, *xast.FootnoteLink:
 		p.links = append(p.links, n)
+	case *xast.FootnoteBacklink:
+		p.backs = append(p.backs, n)
 	case *ast.Image:
 		p.pictures = append(p.pictures, n)
 	case *ast.FencedCodeBlock:

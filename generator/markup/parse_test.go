@@ -45,8 +45,13 @@ func TestHTML(t *testing.T) {
 				"<tbody>\n<tr>\n<td>1</td>\n<td class=\"at-end\">2</td>\n<td class=\"at-middle\">3</td>\n</tr>\n</tbody>\n</table>\n</div>\n"},
 		{"definition list", "Bisque\n: fired once", "<dl>\n<dt>Bisque</dt>\n<dd>fired once</dd>\n</dl>\n"},
 		{"footnote", "Stir.[^a]\n\n[^a]: At *every* load.",
-			"<p>Stir.<sup id=\"fnref:1\"><a href=\"#fn:1\" class=\"note-mark\" role=\"doc-noteref\">1</a></sup></p>\n" +
-				"<div class=\"footnotes\" role=\"doc-endnotes\">\n<hr>\n<ol>\n<li id=\"fn:1\">\n<p>At <em>every</em> load.&#160;<a href=\"#fnref:1\" class=\"note-back\" role=\"doc-backlink\">&#x21a9;&#xfe0e;</a></p>\n</li>\n</ol>\n</div>\n"},
+			"<p>Stir.<sup id=\"note.1.from.1\"><a href=\"#note.1\" class=\"note-mark\" role=\"doc-noteref\">1</a></sup></p>\n" +
+				"<div class=\"page-notes\" role=\"doc-endnotes\">\n<ol>\n<li id=\"note.1\">\n<p>At <em>every</em> load.\u00a0<a href=\"#note.1.from.1\" class=\"note-back\" role=\"doc-backlink\" aria-label=\"up from 1\">up 1/1</a></p>\n</li>\n</ol>\n</div>\n"},
+		{"footnote of two places", "a[^n] b[^n]\n\n[^n]: c",
+			"<p>a<sup id=\"note.1.from.1\"><a href=\"#note.1\" class=\"note-mark\" role=\"doc-noteref\">1</a></sup> " +
+				"b<sup id=\"note.1.from.2\"><a href=\"#note.1\" class=\"note-mark\" role=\"doc-noteref\">1</a></sup></p>\n" +
+				"<div class=\"page-notes\" role=\"doc-endnotes\">\n<ol>\n<li id=\"note.1\">\n<p>c\u00a0<a href=\"#note.1.from.1\" class=\"note-back\" role=\"doc-backlink\" aria-label=\"up from 1\">up 1/2</a>" +
+				"\u00a0<a href=\"#note.1.from.2\" class=\"note-back\" role=\"doc-backlink\" aria-label=\"up from 1\">up 2/2</a></p>\n</li>\n</ol>\n</div>\n"},
 		{"plain samples", "    a < b\n\n```\n<c>\n```\n\n```text\nd\n```",
 			"<pre class=\"sample\" tabindex=\"0\"><code>a &lt; b\n</code></pre>\n<pre class=\"sample\" tabindex=\"0\"><code>&lt;c&gt;\n</code></pre>\n<pre class=\"sample\" tabindex=\"0\"><code>d\n</code></pre>\n"},
 		{"windows line ends", "## A {#b}\r\n\r\n```caution Dust\r\nWet *it*.\r\n```\r\n\r\n[x](#b)\r\n",

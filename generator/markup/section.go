@@ -68,11 +68,11 @@ func (p *page) takeFaults(list *xast.DefinitionList) {
 	}
 }
 
-// inner prints what a node holds.
+// inner prints what a node holds, for other pages.
 func (p *page) inner(n ast.Node) []byte {
 	var parts [][]byte
 	for c := n.FirstChild(); c != nil; c = c.NextSibling() {
-		parts = append(parts, p.html(c))
+		parts = append(parts, p.printed(gathered, c))
 	}
 	return bind(slices.Concat(parts...))
 }

@@ -14,12 +14,16 @@ import (
 type options struct {
 	typography bool // curled quotes, dashes, ellipses
 	rawXHTML   bool // HTML passes through and empty elements close as in XML, as the specification prints them
+	noMarks    bool // the marks of footnotes are left out
 }
 
 // handbook is the one goldmark set-up of the program. Goroutines share it: it
 // only reads after its first use, and all that belongs to one page travels in
 // the page's own parser.Context.
 var handbook = newMarkdown(options{typography: true})
+
+// gathered prints what other pages take from a page.
+var gathered = newMarkdown(options{typography: true, noMarks: true})
 
 // pageKey finds the page being read in its parser.Context.
 var pageKey = parser.NewContextKey()
@@ -38,12 +42,9 @@ func newMarkdown(o options) goldmark.Markdown {
 		goldmark.WithExtensions(
 			extension.NewTable(extension.WithTableCellAlignMethod(extension.TableCellAlignNone)),
 			extension.DefinitionList,
-			extension.NewFootnote(
-				extension.WithFootnoteLinkClass("note-mark"),
-				extension.WithFootnoteBacklinkClass("note-back"),
-			),
+			extension.NewFootnote(),
 		),
-		goldmark.WithRendererOptions(renderer.WithNodeRenderers(util.Prioritized(ownRenderer{}, 100))),
+		goldmark.WithRendererOptions(renderer.WithNodeRenderers(util.Prioritized(ownRenderer{withMarks: !o.noMarks}, 100))),
 	}
 	if o.typography {
 		set = append(set, goldmark.WithExtensions(typographer()))

@@ -61,10 +61,10 @@ func TestQuickAnswers(t *testing.T) {
 	if len(all) != 1 {
 		t.Fatalf("%d answers", len(all))
 	}
-	if want := "Can I mix *two*? Yes, as here and in another.1 More in: Mix a slip"; text(all[0]) != want {
+	if want := "Can I mix *two*? Yes, as here and in another. More in: Mix a slip"; text(all[0]) != want {
 		t.Errorf("%q, want %q", text(all[0]), want)
 	}
-	if got, want := linksOf(all[0]), []string{"slip/mix.html#weigh-first", "slip/measure.html", "slip/mix.html#fn:1", "slip/mix.html#asked.1"}; !slices.Equal(got, want) {
+	if got, want := linksOf(all[0]), []string{"slip/mix.html#weigh-first", "slip/measure.html", "slip/mix.html#asked.1"}; !slices.Equal(got, want) {
 		t.Errorf("links %q, want %q", got, want)
 	}
 }
@@ -172,7 +172,7 @@ func TestBook(t *testing.T) {
 		}
 	}
 	links := linksOf(root)
-	for _, want := range []string{"#page.slip.mix", "#page.slip.mix.weigh-first", "#page.glossary.bisque", "#page.states.leather-hard", "#page.slip.mix.fn:1"} {
+	for _, want := range []string{"#page.slip.mix", "#page.slip.mix.weigh-first", "#page.glossary.bisque", "#page.states.leather-hard", "#page.slip.mix.note.1"} {
 		if !slices.Contains(links, want) {
 			t.Errorf("no link to %s", want)
 		}

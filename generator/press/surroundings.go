@@ -50,6 +50,19 @@ func (p *Press) Section(heading string) markup.Section {
 	return markup.OtherSection
 }
 
+// Back says how the way back from a footnote reads and sounds. Where several
+// places refer to one note each has its number.
+func (p *Press) Back(note, place, places int) (words, name string, err error) {
+	if words, err = p.words.say("note-back"); places > 1 {
+		words, err = p.words.say("note-back-place", place)
+	}
+	if err != nil {
+		return "", "", err
+	}
+	name, err = p.words.say("note-back-name", words, note)
+	return words, name, err
+}
+
 // cautionView is a caution as its piece prints it.
 type cautionView struct {
 	Number  int // on the page, from 1

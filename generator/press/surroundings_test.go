@@ -131,3 +131,23 @@ func TestBlockReportsAFaultOfTheTheme(t *testing.T) {
 		t.Errorf("%+v", problems)
 	}
 }
+
+func TestBackSaysWhere(t *testing.T) {
+	p := newPress(t, small(t))
+	for _, c := range []struct {
+		note, place, places int
+		words, name         string
+	}{
+		{3, 1, 1, "to the text", "to the text, note 3"},
+		{3, 2, 4, "to place 2 in the text", "to place 2 in the text, note 3"},
+	} {
+		words, name, err := p.Back(c.note, c.place, c.places)
+		if err != nil || words != c.words || name != c.name {
+			t.Errorf("note %d, place %d of %d: %q, %q, %v", c.note, c.place, c.places, words, name, err)
+		}
+	}
+	delete(p.words, "note-back-place")
+	if _, _, err := p.Back(1, 2, 2); err == nil {
+		t.Error("a word that is missing is no error")
+	}
+}

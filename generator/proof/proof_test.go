@@ -45,6 +45,8 @@ func (b bench) Section(heading string) markup.Section {
 	return markup.OtherSection
 }
 
+func (bench) Back(_, _, _ int) (words, name string, err error) { return "back", "back", nil }
+
 func (bench) Sum(_, _, _ string) (address, fault, do string) { return "sum.html", "", "" }
 
 func (bench) Block(_ *course.Page, b markup.Block) ([]byte, []markup.Problem) {
