@@ -103,7 +103,7 @@ func (c *calcCommand) settings(s *streams) (catalog.Settings, error) {
 	lessons, all := course.Load(folder)
 	var findings finding.List
 	for _, f := range all {
-		if f.File == "course.yaml" || planned && f.File == "decoration.yaml" {
+		if f.File == "course.yaml" || planned && (f.File == "decoration.yaml" || f.File == "hazards.yaml") {
 			findings = append(findings, f)
 		}
 	}

@@ -1,5 +1,12 @@
 package main
 
+import (
+	"fmt"
+	"strings"
+
+	"slipbook/generator/course"
+)
+
 // proofCommand says what is wrong with the lessons.
 type proofCommand struct {
 	Content string `placeholder:"DIR" default:"content" help:"The folder with the lessons (${default})."`
@@ -12,9 +19,12 @@ func (c *proofCommand) Run(s *streams) error {
 	if err != nil {
 		return err
 	}
-	_, _, findings, err := h.read()
+	_, reading, findings, err := h.read()
 	if err := findings.Write(s.out, c.Format); err != nil {
 		return err
+	}
+	if reading != nil && reading.Course.Decoration != nil {
+		fmt.Fprintln(s.say, whoseRows(reading.Course.Decoration.Origin))
 	}
 	if err != nil {
 		return err
@@ -23,4 +33,21 @@ func (c *proofCommand) Run(s *streams) error {
 		return errSaid
 	}
 	return nil
+}
+
+// mostNamed is how many of a course's own rows a line has room for.
+const mostNamed = 8
+
+// whoseRows says how much of the decoration table is the program's own, and
+// what of it the course has written.
+func whoseRows(o course.Origin) string {
+	line := fmt.Sprintf("Decoration table: %d rows are the program's own, %d this course's", o.Program, o.Course)
+	names := o.Names
+	if len(names) > mostNamed {
+		names = append(names[:mostNamed:mostNamed], fmt.Sprintf("%d more", len(o.Names)-mostNamed))
+	}
+	if len(names) > 0 {
+		line += ": " + strings.Join(names, ", ")
+	}
+	return line + "."
 }

@@ -49,7 +49,7 @@ var readers = map[string]func(*Table, *fields) bool{
 		return true
 	},
 	"state": func(t *Table, f *fields) bool {
-		t.States = append(t.States, State{ID: f.text(), Name: f.text()})
+		t.States = append(t.States, State{ID: f.text(), Name: f.text(), Words: f.list()})
 		return true
 	},
 	"part":      (*Table).takePart,

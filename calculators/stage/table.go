@@ -97,7 +97,8 @@ func (c Cell) For(base string) *Rule {
 // State is a state of the clay or of its surface.
 type State struct {
 	ID, Name string
-	Parts    []Part // in the order in which the clay passes through them; of most states none
+	Words    []string // what a person may call it beside its name, lower case
+	Parts    []Part   // in the order in which the clay passes through them; of most states none
 }
 
 // Part is a part of a state, such as soft leather-hard.

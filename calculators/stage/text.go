@@ -16,7 +16,7 @@ func (t *Table) Encode() string {
 	w := &lines{}
 	t.encodeHazards(w)
 	for _, s := range t.States {
-		w.line("state", s.ID, s.Name)
+		w.line("state", s.ID, s.Name, list(s.Words))
 		for _, p := range s.Parts {
 			w.line("part", p.ID, p.Name, p.Tell)
 		}

@@ -52,7 +52,9 @@ func TestContentTableIsPlain(t *testing.T) {
 			pair(m.ID+" "+s.ID, m.On[s.ID])
 		}
 		for _, q := range d.Techniques {
-			pair(q.ID+" "+s.ID, q.On[s.ID])
+			for _, c := range q.On[s.ID] {
+				pair(q.ID+" "+s.ID, c.Pair)
+			}
 		}
 		for _, e := range d.Exceptions {
 			if p, there := e.On[s.ID]; there {
@@ -74,7 +76,7 @@ func TestContentTableIsPlain(t *testing.T) {
 			check(tr.ID, text, 35)
 		}
 	}
-	check("firing", d.Firing, 25)
+	check("firing", d.Firing.Name, 25)
 }
 
 func TestContentSettings(t *testing.T) {

@@ -22,8 +22,8 @@ const (
 // table and then puts the rules of the house into it.
 func (t *table) readExceptions(v value) {
 	ids, cells := unique{}, unique{}
-	for _, item := range v.list() {
-		f := item.fields("id", "kind", "name", "body", "words", "medium", "technique", "hides", "best", "states")
+	for _, item := range v.entries() {
+		f := item.merged("id", "kind", "name", "body", "words", "medium", "technique", "hides", "fixed", "best", "hazards", "who", "states")
 		id := f.need("id", "id: gate-yellow")
 		e := Exception{ID: id.id(), Kind: f.need("kind", "kind: recipe").choice(productKind, recipeKind, bodyKind, houseKind)}
 		if !ids.add(id, e.ID) || e.Kind == "" || t.takenByMedium(&e, id) {
@@ -32,7 +32,8 @@ func (t *table) readExceptions(v value) {
 		e.refuseOthers(f)
 		t.readWhose(f, &e)
 		base := t.readAbout(f, &e)
-		e.On = readChanges(f, &e, base, cells)
+		e.On = t.readChanges(f, &e, base, cells)
+		e.Care = t.readCare(f, Care{})
 		e.readBest(f, base)
 		if e.Medium+e.Technique != "" && e.Name != "" {
 			t.Exceptions = append(t.Exceptions, e)
@@ -51,7 +52,9 @@ func (e *Exception) rule(d *Decoration) {
 		maps.Copy(m.On, e.On)
 	}
 	if q, there := d.FindTechnique(e.Technique); there {
-		maps.Copy(q.On, e.On)
+		for state, p := range e.On {
+			q.On[state] = Cell{{Pair: p}}
+		}
 	}
 }
 
@@ -76,6 +79,9 @@ var belongs = []struct {
 	{"technique", []string{houseKind}},
 	{"hides", []string{productKind, recipeKind}},
 	{"best", []string{productKind, recipeKind}},
+	{"fixed", []string{productKind, recipeKind}},
+	{"hazards", []string{productKind, recipeKind}},
+	{"who", []string{productKind, recipeKind}},
 }
 
 // refuseOthers reports keys that mean nothing for this kind of exception.
@@ -127,27 +133,37 @@ func (t *table) readAbout(f fields, e *Exception) subject {
 		if !medium.absent() {
 			medium.report(finding.ValueForm, "a rule of the house is about a medium or about a technique, not both", "Make two rules of it.")
 		}
-		e.Technique = t.techniques.known(technique, "technique")
+		e.Technique = t.techniqueNamed(technique)
 		q, there := t.FindTechnique(e.Technique)
 		if !there {
 			return subject{}
 		}
-		return subject{q.On, q.Best}
+		on := map[string]Pair{}
+		for state, cell := range q.On {
+			on[state] = cell.whole()
+		}
+		return subject{on, q.Best}
 	}
-	e.Medium = t.media.known(f.need("medium", "medium: engobe"), "medium")
+	e.Medium = t.mediumNamed(f.need("medium", "medium: engobe"))
 	m, there := t.FindMedium(e.Medium)
 	if !there {
 		return subject{}
 	}
 	e.Hides = readHides(f, m.Kind) || m.Hides && f.get("hides").absent()
+	if !f.get("fixed").absent() {
+		e.Fixed = readFixed(f, m.Kind)
+	}
 	return subject{m.On, m.Best}
 }
 
-// readChanges reads the states that differ. An opaque glaze may differ in
-// nothing else. cells knows what earlier exceptions changed.
-func readChanges(f fields, e *Exception, about subject, cells unique) map[string]Pair {
+// readChanges reads the states that differ. A product or recipe may differ in
+// nothing else than that it hides, or whether bisque heat fixes it. A change
+// that says nothing of hazards and people leaves those of the table. cells
+// knows what earlier exceptions changed.
+func (t *table) readChanges(f fields, e *Exception, about subject, cells unique) map[string]Pair {
 	v := f.get("states")
-	if v.absent() && f.get("hides").absent() {
+	differs := slices.ContainsFunc([]string{"hides", "fixed", "hazards", "who"}, func(key string) bool { return !f.get(key).absent() })
+	if v.absent() && !differs {
 		v = f.need("states", "states: {bisque: {verdict: yes, reason: …}}")
 	}
 	on := map[string]Pair{}
@@ -157,9 +173,13 @@ func readChanges(f fields, e *Exception, about subject, cells unique) map[string
 		if cell.absent() {
 			continue
 		}
-		p := readPair(cell.fields(pairKeys...))
+		p := t.readPair(cell.fields(pairKeys...), id, about.on[id].Care)
+		if p.Part == "" {
+			p.Part = about.on[id].Part
+		}
 		if p.Verdict != "" && e.mayChange(id, p, about, cell, cells) {
 			on[id] = p
+			t.Origin.count(cell, e.Name)
 		}
 	}
 	return on
@@ -171,7 +191,7 @@ func readChanges(f fields, e *Exception, about subject, cells unique) map[string
 func (e *Exception) mayChange(state string, p Pair, about subject, cell value, cells unique) bool {
 	old := about.on[state]
 	switch {
-	case old.Verdict == Never && old.Rule == "physics" && p.Verdict != Never:
+	case old.Verdict == Never && old.Rule == physics && p.Verdict != Never:
 		cell.report(finding.TablePhysics, fmt.Sprintf("`%s` allows what is never by physics", e.ID), "Take the state `"+state+"` out. The table's reason is: "+old.Reason)
 		return false
 	case e.Kind == houseKind && p.Verdict == Never && state == about.best:
@@ -192,7 +212,8 @@ func (e *Exception) readBest(f fields, about subject) {
 	on := map[string]Pair{}
 	maps.Copy(on, about.on)
 	maps.Copy(on, e.On)
-	if e.Best = readBest(f.get("best"), on); e.Best == "" && f.get("best").absent() && on[about.best].Verdict == Never {
+	verdict := func(state string) Verdict { return on[state].Verdict }
+	if e.Best = readBest(f.get("best"), verdict); e.Best == "" && f.get("best").absent() && on[about.best].Verdict == Never {
 		f.of.report(finding.TablePair, fmt.Sprintf("`%s` forbids `%s`, which its medium likes best", e.ID, about.best), "Write `best` with the state that this one likes best.")
 	}
 }
@@ -203,8 +224,7 @@ func (u unique) addCell(v value, e *Exception, state string) bool {
 	key := strings.Join([]string{e.Kind, e.Body, e.Medium, e.Technique, state}, "/")
 	first, repeated := u[key]
 	if repeated {
-		line, _ := v.sheet.place(first.at())
-		v.report(finding.RepeatedName, fmt.Sprintf("line %d already says what holds for `%s` here", line, state), "Keep one of the two.")
+		v.report(finding.RepeatedName, fmt.Sprintf("%s already says what holds for `%s` here", first.line(), state), "Keep one of the two.")
 		return false
 	}
 	u[key] = v

@@ -46,6 +46,7 @@ const (
 	mix     = "units/slip/mix.md"
 	slip    = "units/slip/unit.md"
 	table   = "decoration.yaml"
+	hazards = "hazards.yaml"
 	words   = "glossary.yaml"
 	setting = "course.yaml"
 	jar     = "pictures/jar.svg"

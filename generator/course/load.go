@@ -13,8 +13,10 @@ import (
 // Load reads the course in a content folder:
 //
 //	course.yaml      settings.go, language.go
+//	hazards.yaml     hazard.go
 //	decoration.yaml  table.go, and for its parts state.go, medium.go, pair.go,
-//	                 technique.go, over.go, transition.go, exception.go
+//	                 technique.go, cell.go, over.go, transition.go, exception.go;
+//	                 over the program's own table, base.go
 //	glossary.yaml    glossary.go
 //	pictures/        picture.go, drawing.go
 //	home.md units/   units.go, and the opening block of each page in head.go
@@ -36,10 +38,13 @@ func Load(fsys fs.FS) (*Course, finding.List) {
 		return l.course, l.found
 	}
 	units, known := l.settings()
+	l.hazards()
+	l.untaught()
 	l.decoration(known)
 	l.glossary()
 	l.pictures()
 	l.pages(units, known)
+	l.findTaught(known)
 	l.strays()
 	for _, s := range l.open {
 		l.found = append(l.found, s.found...)
@@ -54,6 +59,10 @@ type loader struct {
 	course *Course
 	found  finding.List
 	open   []*source // files read, whose findings are gathered at the end
+
+	hazardIDs   unique
+	hazardsRead bool    // hazards.yaml could be read, or is not there
+	taught      []value // the lessons that hazards name
 }
 
 // sheet reads a YAML file and gives its value; of a file that is broken or
@@ -92,7 +101,7 @@ func inOrder(n int, work func(i int)) {
 }
 
 // topLevel is what stands in a content folder.
-var topLevel = []string{settingsFile, homeFile, styleFile, tableFile, glossaryFile, unitsFolder, picturesFolder}
+var topLevel = []string{settingsFile, homeFile, styleFile, hazardsFile, tableFile, glossaryFile, unitsFolder, picturesFolder}
 
 // strays warns of files in the content folder that nothing reads. Names that
 // start with a dot are somebody else's.

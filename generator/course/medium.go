@@ -15,27 +15,50 @@ const (
 	powderKind  = "powder"
 	glazeKind   = "glaze"
 	onGlazeKind = "on-glaze"
+	resistKind  = "resist"
 )
 
 // readMedia reads what is put on.
 func (t *table) readMedia(v value) {
-	for _, item := range v.list() {
-		f := item.fields("id", "name", "about", "words", "kind", "look", "heat", "food", "hides", "best", "states")
+	for _, item := range v.entries() {
+		f := item.merged("id", "name", "about", "words", "kind", "look", "heat", "food", "hides", "fixed", "best", "hazards", "who", "states")
 		id := f.need("id", "id: coloured-slip")
 		m := Medium{ID: id.id()}
+		if t.without(item, m.ID) {
+			continue
+		}
 		m.Name, m.Words = t.named(f, "name: Coloured slip")
 		m.About = f.need("about", "about: White clay coloured with stain, thin enough to paint.").text()
-		m.Kind = f.need("kind", "kind: clay").choice(clayKind, colourKind, powderKind, glazeKind, onGlazeKind)
+		m.Kind = f.need("kind", "kind: clay").choice(clayKind, colourKind, powderKind, glazeKind, onGlazeKind, resistKind)
 		m.Look = f.get("look").text()
 		m.Heat = readHeat(f, m.Kind)
 		m.Food = f.need("food", "food: yes").yes()
 		m.Hides = readHides(f, m.Kind)
-		m.On = readPairs(f.need("states", "states: {wet: {verdict: yes, reason: …}, …}"), m.Name, true)
-		m.Best = readBest(f.need("best", "best: leather-hard"), m.On)
+		m.Fixed = readFixed(f, m.Kind)
+		m.Care = t.readCare(f, Care{})
+		m.On = t.readPairs(f.need("states", "states: {wet: {verdict: yes, reason: …}, …}"), m.Name)
+		m.Best = readBest(f.need("best", "best: leather-hard"), func(state string) Verdict { return m.On[state].Verdict })
 		if t.media.add(id, m.ID) {
 			t.Media = append(t.Media, m)
 		}
 	}
+}
+
+// loose reports whether a medium of a kind lies as clay or powder that a firing
+// must fix.
+func loose(kind string) bool { return kind == clayKind || kind == colourKind || kind == powderKind }
+
+// readFixed reads whether a firing at bisque heat fixes a medium.
+func readFixed(f fields, kind string) Fixing {
+	v := f.get("fixed")
+	switch {
+	case loose(kind) && v.absent():
+		f.of.report(finding.MissingKey, fmt.Sprintf("`fixed` is missing, which a medium of the kind `%s` needs", kind), "Write a line such as `fixed: yes`: whether bisque heat fixes it. `rub` if that depends on its flux and a rub must tell.")
+	case !loose(kind) && kind != "" && !v.absent():
+		v.report(finding.ValueForm, fmt.Sprintf("`fixed` belongs to what a firing must fix, and this is `%s`", kind), "Take `fixed` out, or change `kind`.")
+		return ""
+	}
+	return Fixing(v.choice(string(FixedYes), string(FixedNo), string(FixedRub)))
 }
 
 // yes reads a value that is yes or no.

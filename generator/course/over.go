@@ -1,6 +1,7 @@
 package course
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -12,7 +13,8 @@ import (
 
 // readOvers reads what may lie on what while the lower one is not yet fired.
 // One entry may name several media below and above. Every pair that can come
-// about must be there, once: a pair that nobody thought of is not a yes.
+// about must be there, once: a pair that nobody thought of is not a yes. What
+// the course says of a pair goes before what the program's own table says.
 func (t *table) readOvers(f fields) {
 	v := f.get("over")
 	if v.absent() && f.of.isA(yaml.MappingNode) && len(t.below()) > 0 {
@@ -20,24 +22,32 @@ func (t *table) readOvers(f fields) {
 		return
 	}
 	seen := map[[2]string]value{}
-	for _, item := range v.list() {
-		f := item.fields(append([]string{"under", "above", "unless"}, pairKeys...)...)
-		o := Over{Pair: readPair(f)}
-		for _, technique := range f.get("unless").list() {
-			if id := t.techniques.known(technique, "technique"); id != "" {
-				o.Unless = append(o.Unless, id)
-			}
-		}
-		unders := t.layers(f.need("under", "under: coloured-slip"), false)
-		aboves := t.layers(f.need("above", "above: [underglaze, glaze]"), true)
-		for _, under := range unders {
-			for _, above := range aboves {
-				t.addOver(o, under, above, seen, item)
-			}
-		}
+	for _, item := range append(v.list(), v.beneath().list()...) {
+		t.readOver(item, seen)
 	}
+	place := func(id string) int { return slices.IndexFunc(t.Media, func(m Medium) bool { return m.ID == id }) }
+	slices.SortStableFunc(t.Overs, func(a, b Over) int {
+		return cmp.Or(cmp.Compare(place(a.Under), place(b.Under)), cmp.Compare(place(a.Above), place(b.Above)))
+	})
 	if v.isA(yaml.SequenceNode) {
 		t.missingOvers(v, seen)
+	}
+}
+
+// readOver reads one entry, which may be about several pairs.
+func (t *table) readOver(item value, seen map[[2]string]value) {
+	f := item.fields(append([]string{"under", "above", "unless"}, pairKeys...)...)
+	o := Over{Pair: t.readPair(f, "", Care{})}
+	for _, technique := range f.get("unless").list() {
+		if id := t.techniqueNamed(technique); id != "" {
+			o.Unless = append(o.Unless, id)
+		}
+	}
+	aboves := t.layers(f.need("above", "above: [underglaze, glaze]"), true)
+	for _, under := range t.layers(f.need("under", "under: coloured-slip"), false) {
+		for _, above := range aboves {
+			t.addOver(o, under, above, seen, item)
+		}
 	}
 }
 
@@ -55,7 +65,7 @@ func (t *table) layers(v value, above bool) []layer {
 	}
 	var layers []layer
 	for _, item := range items {
-		id := t.media.known(item, "medium")
+		id := t.mediumNamed(item)
 		m, there := t.FindMedium(id)
 		switch {
 		case !there:
@@ -73,13 +83,17 @@ func (t *table) layers(v value, above bool) []layer {
 func (t *table) addOver(o Over, under, above layer, seen map[[2]string]value, item value) {
 	o.Under, o.Above = under.id, above.id
 	pair := [2]string{o.Under, o.Above}
-	if first, repeated := seen[pair]; repeated {
-		line, _ := item.sheet.place(first.at())
-		above.report(finding.TableOver, fmt.Sprintf("`%s` on `%s` is already in the entry of line %d", o.Above, o.Under, line), "Keep it in one of the two.")
+	first, repeated := seen[pair]
+	if repeated && item.seat != nil && first.seat == nil {
+		return // the course has said it
+	}
+	if repeated {
+		above.report(finding.TableOver, fmt.Sprintf("`%s` on `%s` is already in the entry of %s", o.Above, o.Under, first.line()), "Keep it in one of the two.")
 		return
 	}
 	seen[pair] = item
 	if o.Verdict != "" {
+		t.Origin.count(item, above.id+" on "+under.id)
 		t.Overs = append(t.Overs, o)
 	}
 }

@@ -10,34 +10,62 @@ import (
 	"slipbook/generator/finding"
 )
 
-// readPairs reads what a medium or a technique called name says of each state.
-// With all, each state must be there; without, only those that differ.
-func readPairs(v value, name string, all bool) map[string]Pair {
-	on := map[string]Pair{}
-	f := v.fields(stateIDs...)
+// everyState is the key of a pair for each state that has none of its own.
+const everyState = "all"
+
+// eachState hands out what an entry called name says of each state. Each must
+// be there, by itself or by `all`.
+func (t *table) eachState(v value, name string, take func(id string, cell value)) {
+	f := v.merged(append([]string{everyState}, stateIDs...)...)
 	for _, id := range stateIDs {
-		cell := f.get(id)
-		if cell.absent() {
-			if all && v.isA(yaml.MappingNode) {
-				v.report(finding.TablePair, fmt.Sprintf("%s says nothing about the state `%s`", cmp.Or(name, "this"), id), "Add a line such as `"+id+": {verdict: never, rule: physics, reason: …, fault: …, remedy: …}`.")
+		cell, every := f.get(id), f.get(everyState)
+		if !every.absent() && (cell.absent() || cell.seat != nil && every.seat == nil) {
+			if !cell.absent() {
+				every.base = &cell
 			}
-			continue
+			cell = every
 		}
-		if p := readPair(cell.fields(pairKeys...)); p.Verdict != "" {
-			on[id] = p
+		switch {
+		case !cell.absent():
+			take(id, cell)
+		case v.isA(yaml.MappingNode):
+			v.report(finding.TablePair, fmt.Sprintf("%s says nothing about the state `%s`", cmp.Or(name, "this"), id), "Add a line such as `"+id+": {verdict: never, rule: physics, reason: …, fault: …, remedy: …}`.")
 		}
 	}
+}
+
+// readPairs reads what a medium called name says of each state.
+func (t *table) readPairs(v value, name string) map[string]Pair {
+	on := map[string]Pair{}
+	t.eachState(v, name, func(id string, cell value) {
+		if p := t.readPair(cell.fields(pairKeys...), id, t.careBelow(cell)); p.Verdict != "" {
+			on[id] = p
+			t.Origin.count(cell, name)
+		}
+	})
 	return on
 }
 
-var pairKeys = []string{"verdict", "rule", "short", "reason", "fault", "remedy"}
+var pairKeys = []string{"verdict", "rule", "short", "reason", "fault", "remedy", "ask", "part", "hazards", "who"}
 
-// readPair reads a verdict and its words from among the keys of f.
-func readPair(f fields) Pair {
+// What a `never` rests on, as the table writes it.
+const (
+	physics = "physics"
+	trade   = "trade"
+	house   = "house"
+)
+
+// readPair reads a verdict and its words from among the keys of f, in a state
+// or, with an empty one, apart from states. below is what the program's own
+// table says of safety in its place.
+func (t *table) readPair(f fields, state string, below Care) Pair {
 	p := Pair{
 		Verdict: Verdict(f.needFor(finding.TablePair, "verdict", "verdict: yes").choice(string(Yes), string(Label), string(Risky), string(Never))),
-		Rule:    f.get("rule").choice("physics", "house"),
+		Rule:    f.get("rule").choice(physics, trade, house),
 		Reason:  f.needFor(finding.TablePair, "reason", "reason: Slip and clay shrink together.").text(),
+		Ask:     f.get("ask").text(),
+		Part:    t.readPart(f.get("part"), state),
+		Care:    t.readCare(f, below),
 	}
 	p.Short = readShort(f, p.Reason)
 	if p.Verdict == Yes || p.Verdict == "" {
@@ -49,7 +77,7 @@ func readPair(f fields) Pair {
 	rule := f.get("rule")
 	switch {
 	case p.Verdict == Never && rule.absent():
-		f.of.report(finding.TablePair, "a `never` does not say whether it is physics or a rule of the house", "Add `rule: physics`, or `rule: house` if an instructor may allow it.")
+		f.of.report(finding.TablePair, "a `never` does not say what it rests on", "Add `rule: physics` if nothing gets round it, `rule: trade` if potters do not and the reason names the exception, or `rule: house` if an instructor may allow it.")
 	case p.Verdict != Never && p.Verdict != "" && !rule.absent():
 		rule.report(finding.TablePair, fmt.Sprintf("`rule` belongs to `never` alone, and this is `%s`", p.Verdict), "Take `rule` out, or change the verdict.")
 		p.Rule = ""
@@ -77,10 +105,10 @@ func readShort(f fields, reason string) string {
 }
 
 // readBest reads the state a medium or a technique likes best; it must be one
-// where it may be done.
-func readBest(v value, on map[string]Pair) string {
+// where it may be done, as verdict knows.
+func readBest(v value, verdict func(state string) Verdict) string {
 	id := v.choice(stateIDs...)
-	if id != "" && on[id].Verdict == Never {
+	if id != "" && verdict(id) == Never {
 		v.report(finding.TablePair, fmt.Sprintf("`best` names `%s`, where the verdict is `never`", id), "Name a state where it may go on, or change the verdict.")
 		return ""
 	}

@@ -1,20 +1,23 @@
 package course
 
 import (
-	"maps"
 	"slices"
+	"strings"
 
 	"slipbook/calculators/stage"
 )
 
-// Table gives the decoration table as the planner takes it. Rules of the house
-// stand in the verdicts themselves; each product and recipe card becomes a
+// Table returns the decoration table as the planner takes it. Each product and recipe card becomes a
 // medium of its own beside the one that it is one of, and each clay body with
 // exceptions becomes a body. The same Decoration gives the same table.
 func (d *Decoration) Table() *stage.Table {
-	t := &stage.Table{Firing: d.Firing}
+	t := &stage.Table{Firing: d.Firing.Name, Fire: d.planCare(d.Firing.Care), Hazards: d.planHazards()}
 	for _, s := range d.States {
-		t.States = append(t.States, stage.State{ID: s.ID, Name: s.Name})
+		state := stage.State{ID: s.ID, Name: s.Name, Words: s.Words}
+		for _, p := range s.Parts {
+			state.Parts = append(state.Parts, stage.Part(p))
+		}
+		t.States = append(t.States, state)
 	}
 	for i := range d.Media {
 		t.Media = append(t.Media, d.planMedium(&d.Media[i]))
@@ -25,15 +28,75 @@ func (d *Decoration) Table() *stage.Table {
 		}
 	}
 	for _, q := range d.Techniques {
-		on := d.inHouse(q.On, func(e *Exception) bool { return e.Technique == q.ID })
-		t.Techniques = append(t.Techniques, stage.Technique{ID: q.ID, Name: q.Name, Words: q.Words, With: q.With, Best: -1, On: d.planCells(on)})
+		t.Techniques = append(t.Techniques, d.planTechnique(q))
 	}
 	for _, o := range d.Overs {
-		t.Overs = append(t.Overs, stage.Over{Under: o.Under, Above: o.Above, Unless: o.Unless, Rule: planRule(o.Pair)})
+		t.Overs = append(t.Overs, stage.Over{Under: o.Under, Above: o.Above, Unless: o.Unless, Rule: d.planRule(o.Pair, "")})
 	}
 	t.Transitions = d.planTransitions()
 	t.Bodies = d.planBodies()
+	t.Metals = stage.Metals{Words: d.Metals.Words, Rule: d.planCare(d.Metals.Care)}
+	t.Metals.Ask = d.Metals.Ask
+	for _, p := range d.Phrases {
+		t.Phrases = append(t.Phrases, stage.Phrase(p))
+	}
 	return t
+}
+
+// planHazards returns the hazards with the places in words and the lessons by
+// their addresses.
+func (d *Decoration) planHazards() []stage.Hazard {
+	var all []stage.Hazard
+	for _, h := range d.Hazards {
+		planned := stage.Hazard{ID: h.ID, Title: h.Title, Short: h.Short, Wear: h.Wear, Lesson: lessonAddress(h.Lesson), Health: h.Health}
+		if p, there := d.FindPlace(h.Place); there {
+			planned.Place = p.Name
+		}
+		all = append(all, planned)
+	}
+	return all
+}
+
+// lessonAddress is where the page of a unit with this content path is
+// published.
+func lessonAddress(file string) string {
+	address, ok := strings.CutPrefix(file, unitsFolder+"/")
+	if !ok {
+		return ""
+	}
+	if unit, opens := strings.CutSuffix(address, "/"+unitFile); opens {
+		return unitAddress(unit)
+	}
+	return strings.TrimSuffix(address, ".md") + ".html"
+}
+
+// planCare returns what a row says of safety.
+func (d *Decoration) planCare(c Care) stage.Rule {
+	return stage.Rule{Hazards: d.bits(c.Hazards), Who: planWho(c)}
+}
+
+func planWho(c Care) stage.Who {
+	return map[Who]stage.Who{Student: stage.Student, WithInstructor: stage.WithInstructor, Instructor: stage.Instructor}[strictest(c)]
+}
+
+// bits is a set of hazards.
+func (d *Decoration) bits(ids []string) stage.Hazards {
+	var set stage.Hazards
+	for i, h := range d.Hazards {
+		if slices.Contains(ids, h.ID) {
+			set |= 1 << i
+		}
+	}
+	return set
+}
+
+func (d *Decoration) planTechnique(q Technique) stage.Technique {
+	planned := stage.Technique{ID: q.ID, Name: q.Name, Words: q.Words, With: q.With, Best: -1, Takes: q.Takes, Bare: q.Bare, Wait: q.Wait,
+		Hazards: d.bits(q.Hazards), Who: planWho(q.Care), On: d.planCells(q.On)}
+	if q.Best != "" {
+		planned.Best = d.place(q.Best)
+	}
+	return planned
 }
 
 // planTransitions gives the transitions in their order, glaze firings first:
@@ -42,7 +105,7 @@ func (d *Decoration) planTransitions() []stage.Transition {
 	var glaze, others []stage.Transition
 	for _, tr := range d.Transitions {
 		planned := stage.Transition{ID: tr.ID, Move: planMoves[tr.Move], From: d.place(tr.From), To: d.place(tr.To), Name: tr.Name,
-			Rule: stage.Rule{Reason: tr.Reason, Fault: tr.Fault, Remedy: tr.Remedy}}
+			Rule: d.planRule(Pair{Verdict: Yes, Reason: tr.Reason, Fault: tr.Fault, Remedy: tr.Remedy, Ask: tr.Ask, Care: tr.Care}, "")}
 		if tr.firesGlaze() {
 			glaze = append(glaze, planned)
 		} else {
@@ -52,16 +115,18 @@ func (d *Decoration) planTransitions() []stage.Transition {
 	return append(glaze, others...)
 }
 
-var planKinds = map[string]stage.Kind{clayKind: stage.Clay, colourKind: stage.Colour, powderKind: stage.Powder, glazeKind: stage.Glaze, onGlazeKind: stage.OnGlaze}
+var planKinds = map[string]stage.Kind{clayKind: stage.Clay, colourKind: stage.Colour, powderKind: stage.Powder, glazeKind: stage.Glaze, onGlazeKind: stage.OnGlaze,
+	resistKind: stage.Resist}
 
 var planMoves = map[string]stage.Move{"dry": stage.Dry, "bisque": stage.Bisque, "harden": stage.Harden, "strip": stage.Strip, "fire": stage.Fire}
 
 var planVerdicts = map[Verdict]stage.Verdict{Yes: stage.Yes, Label: stage.Label, Risky: stage.Risky, Never: stage.Never}
 
+var planFixings = map[Fixing]stage.Fixing{FixedYes: stage.Fixed, FixedNo: stage.Loose, FixedRub: stage.RubTest}
+
 func (d *Decoration) planMedium(m *Medium) stage.Medium {
-	on := d.inHouse(m.On, func(e *Exception) bool { return e.Medium == m.ID })
 	return stage.Medium{ID: m.ID, Base: m.ID, Name: m.Name, Words: m.Words, Kind: planKinds[m.Kind], Look: m.Look, Best: d.place(m.Best),
-		Heat: m.Heat, Food: m.Food, Hides: m.Hides, On: d.planRules(on)}
+		Heat: m.Heat, Food: m.Food, Hides: m.Hides, Fixed: planFixings[m.Fixed], Hazards: d.bits(m.Hazards), Who: planWho(m.Care), On: d.planRules(m.On)}
 }
 
 // planProduct gives a product or recipe card as a medium: what it does not
@@ -77,24 +142,17 @@ func (d *Decoration) planProduct(e *Exception) []stage.Medium {
 	if e.Best != "" {
 		m.Best = d.place(e.Best)
 	}
+	if e.Fixed != "" {
+		m.Fixed = planFixings[e.Fixed]
+	}
+	care := base.Care.with(e.Care)
+	m.Hazards, m.Who = d.bits(care.Hazards), planWho(care)
 	for i, s := range d.States {
 		if p, differs := e.On[s.ID]; differs {
-			m.On[i] = planRule(p)
+			m.On[i] = d.planRule(p, s.ID)
 		}
 	}
 	return []stage.Medium{m}
-}
-
-// inHouse gives verdicts with the rules of the house that are about them.
-func (d *Decoration) inHouse(on map[string]Pair, about func(*Exception) bool) map[string]Pair {
-	ruled := map[string]Pair{}
-	maps.Copy(ruled, on)
-	for i := range d.Exceptions {
-		if e := &d.Exceptions[i]; e.Kind == houseKind && about(e) {
-			maps.Copy(ruled, e.On)
-		}
-	}
-	return ruled
 }
 
 // planBodies gathers the exceptions of each clay body, bodies and changes in
@@ -112,7 +170,7 @@ func (d *Decoration) planBodies() []stage.Body {
 		}
 		for at, s := range d.States {
 			if p, there := e.On[s.ID]; there {
-				bodies[i].Changes = append(bodies[i].Changes, stage.Change{Medium: e.Medium, State: at, Rule: planRule(p)})
+				bodies[i].Changes = append(bodies[i].Changes, stage.Change{Medium: e.Medium, State: at, Rule: d.planRule(p, s.ID)})
 			}
 		}
 	}
@@ -128,24 +186,34 @@ func (d *Decoration) planRules(on map[string]Pair) []stage.Rule {
 		if !there {
 			p = Pair{Verdict: Never}
 		}
-		rules = append(rules, planRule(p))
+		rules = append(rules, d.planRule(p, s.ID))
 	}
 	return rules
 }
 
 // planCells gives what a technique says of each state, in order.
-func (d *Decoration) planCells(on map[string]Pair) []stage.Cell {
+func (d *Decoration) planCells(on map[string]Cell) []stage.Cell {
 	var cells []stage.Cell
-	for _, r := range d.planRules(on) {
-		cells = append(cells, stage.Cell{{Rule: r}})
+	for _, s := range d.States {
+		var cell stage.Cell
+		for _, c := range on[s.ID] {
+			cell = append(cell, stage.Case{Only: c.Only, Rule: d.planRule(c.Pair, s.ID)})
+		}
+		cells = append(cells, cell)
 	}
 	return cells
 }
 
-var planBases = map[string]stage.Basis{"physics": stage.Physics, "house": stage.House}
+var planBases = map[string]stage.Basis{physics: stage.Physics, trade: stage.Trade, house: stage.House}
 
-func planRule(p Pair) stage.Rule {
-	return stage.Rule{Verdict: planVerdicts[p.Verdict], Basis: planBases[p.Rule], Reason: p.Reason, Fault: p.Fault, Remedy: p.Remedy}
+// planRule gives a pair in a state, or apart from states, as a rule.
+func (d *Decoration) planRule(p Pair, state string) stage.Rule {
+	r := d.planCare(p.Care)
+	r.Verdict, r.Basis, r.Reason, r.Fault, r.Remedy, r.Ask = planVerdicts[p.Verdict], planBases[p.Rule], p.Reason, p.Fault, p.Remedy, p.Ask
+	if s, there := d.FindState(state); there {
+		r.Part = uint8(1 + slices.IndexFunc(s.Parts, func(part Part) bool { return part.ID == p.Part }))
+	}
+	return r
 }
 
 // place gives the place of a state among the states, the first for one that

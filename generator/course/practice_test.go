@@ -56,7 +56,7 @@ func TestContentIsCommonPractice(t *testing.T) {
 		if m, there := d.FindMedium(row.what); there {
 			got = told(row.what, row.state, m.Best, m.On[row.state])
 		} else if q, there := d.FindTechnique(row.what); there {
-			got = told(row.what, row.state, q.Best, q.On[row.state])
+			got = told(row.what, row.state, q.Best, q.On[row.state][0].Pair)
 		}
 		if _, medium := d.FindMedium(under); layer && medium {
 			got = over(d, row, under)

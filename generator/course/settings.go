@@ -190,8 +190,10 @@ func (u unique) add(v value, id string) bool {
 		u[id] = v
 		return true
 	}
-	line, _ := v.sheet.place(first.at())
-	v.report(finding.RepeatedName, fmt.Sprintf("`%s` is already in line %d", id, line), "Give each its own.")
+	if v.seat != nil && first.seat == nil {
+		v, first = first, v // the course's file is where it can be mended
+	}
+	v.report(finding.RepeatedName, fmt.Sprintf("`%s` is already in %s", id, first.line()), "Give each its own.")
 	return false
 }
 

@@ -18,8 +18,9 @@ const shortWords = 6
 func readStates(v value) []State {
 	var states []State
 	seen := unique{}
-	for _, item := range v.list() {
-		f := item.fields("id", "name", "short", "tell", "between")
+	words := unique{}
+	for _, item := range v.entries() {
+		f := item.merged("id", "name", "short", "tell", "between", "words", "parts")
 		id := f.need("id", "id: leather-hard")
 		s := State{
 			ID:      id.choice(stateIDs...),
@@ -34,6 +35,8 @@ func readStates(v value) []State {
 		if !seen.add(id, s.ID) {
 			continue
 		}
+		s.Words = readStateWords(f, s.Name, words)
+		s.Parts = readParts(f.get("parts"), s.ID)
 		if n := len(states); n > 0 && slices.Index(stateIDs, states[n-1].ID) > slices.Index(stateIDs, s.ID) {
 			id.report(finding.ValueForm, fmt.Sprintf("`%s` stands after `%s`, but a pot passes through it before", s.ID, states[n-1].ID), "Order them: "+strings.Join(stateIDs, ", ")+".")
 		}
@@ -45,4 +48,51 @@ func readStates(v value) []State {
 		}
 	}
 	return states
+}
+
+// readStateWords reads what a person may call a state. No two states share a
+// word.
+func readStateWords(f fields, name string, taken unique) []string {
+	taken.addWord(f.get("name"), name)
+	var words []string
+	for _, item := range f.get("words").list() {
+		if word := item.text(); plainWord(item, word) && taken.addWord(item, word) {
+			words = append(words, word)
+		}
+	}
+	return words
+}
+
+// partIDs are the parts of leather-hard, in the order in which clay passes
+// through them.
+var partIDs = []string{"soft", "firm", "stiff"}
+
+// parted is the only state that has parts.
+const parted = "leather-hard"
+
+// readParts reads the parts of a state. They stand all three or not at all.
+func readParts(v value, state string) []Part {
+	if v.absent() {
+		return nil
+	}
+	if state != parted {
+		v.report(finding.UnknownKey, fmt.Sprintf("the state `%s` has no parts", state), "Take `parts` out; only `"+parted+"` has them.")
+		return nil
+	}
+	var parts []Part
+	for _, item := range v.entries() {
+		f := item.merged("id", "name", "tell")
+		parts = append(parts, Part{
+			ID:   f.need("id", "id: soft").choice(partIDs...),
+			Name: f.need("name", "name: Soft leather-hard").text(),
+			Tell: f.need("tell", "tell: A thumb leaves a dent.").text(),
+		})
+	}
+	for i, id := range partIDs {
+		if len(parts) != len(partIDs) || parts[i].ID != id {
+			v.report(finding.ValueForm, "the parts are not soft, firm and stiff, in this order", "Write the three of them: "+strings.Join(partIDs, ", ")+".")
+			return nil
+		}
+	}
+	return parts
 }

@@ -2,7 +2,6 @@ package course
 
 import (
 	"fmt"
-	"io/fs"
 	"regexp"
 	"strings"
 
@@ -15,25 +14,28 @@ const tableFile = "decoration.yaml"
 // pot passes through them. Drawings, addresses and the planner go by these.
 var stateIDs = []string{"wet", "leather-hard", "bone-dry", "bisque", "unfired-glaze", "glaze-fired"}
 
-// decoration reads the table of media by clay state. known says whether
-// course.yaml could be read, so that its clay bodies are known.
+// decoration reads the table of media by clay state: what the course says over
+// the program's own. known says whether course.yaml could be read, so that its
+// clay bodies are known.
 func (l *loader) decoration(known bool) {
-	if _, err := fs.Stat(l.fsys, tableFile); err != nil {
-		l.report(tableFile, finding.CourseNeeds, "there is no decoration.yaml", "Write it, with `states`, `media`, `over` and `transitions`: it says what may go on a pot in which state.")
-		return
-	}
-	root := l.sheet(tableFile, "states:")
-	f := root.fields("states", "media", "techniques", "over", "transitions", "exceptions", "firing")
-	t := &table{Decoration: l.course.Decoration, bodies: l.course.Bodies, bodiesKnown: known, media: unique{}, techniques: unique{}, typed: unique{}}
+	root := l.overBase(tableFile, "states:")
+	f := root.merged(keepsBase, "leave-out", "states", "media", "techniques", "over", "transitions", "exceptions", "firing", "metals", "phrases")
+	f.get(keepsBase).yes()
+	t := &table{Decoration: l.course.Decoration, bodies: l.course.Bodies, bodiesKnown: known, media: unique{}, techniques: unique{}, typed: unique{},
+		hazards: l.hazardIDs, hazardsRead: l.hazardsRead}
+	t.readLeftOut(f)
 	t.States = readStates(f.need("states", "states:"))
 	t.readMedia(f.need("media", "media:"))
 	t.readTechniques(f.get("techniques"))
 	t.readOvers(f)
 	t.readTransitions(f)
 	t.readExceptions(f.get("exceptions"))
-	t.Firing = f.get("firing").text()
-	if t.onGlaze() && f.get("firing").absent() {
-		root.report(finding.MissingKey, "`firing` is missing, and there are on-glaze media", "Write a line such as `firing: Fire it to the cone on its label.`.")
+	t.readMetals(f.get("metals"))
+	t.readPhrases(f.get("phrases"))
+	if firing := f.get("firing"); !firing.absent() {
+		t.readFiring(firing)
+	} else if t.onGlaze() {
+		root.report(finding.MissingKey, "`firing` is missing, and there are on-glaze media", "Write a line such as `firing: {name: Fire it to the cone on its label., who: instructor}`.")
 	}
 }
 
@@ -43,9 +45,12 @@ type table struct {
 	*Decoration
 	bodies      []Body
 	bodiesKnown bool
-	media       unique // ids
-	techniques  unique // ids
-	typed       unique // names and words of media, techniques, products and recipes
+	media       unique          // ids
+	techniques  unique          // ids
+	typed       unique          // names and words of media, techniques, products and recipes
+	hazards     unique          // ids
+	hazardsRead bool            // hazards.yaml could be read
+	leftOut     map[string]bool // ids of media and techniques of the program's own table
 }
 
 // named reads the name and the other words of something that a student may

@@ -38,14 +38,14 @@ func moveNames() []string {
 // readTransitions reads the ways from state to state that put nothing on.
 func (t *table) readTransitions(f fields) {
 	v := f.get("transitions")
-	items := v.list()
+	items := v.entries()
 	if v.absent() && f.of.isA(yaml.MappingNode) {
 		f.of.report(finding.TableMove, "`transitions` is missing", "Write a list of the ways from one state to the next, at least one with each `move`: "+explainMoves()+".")
 		return
 	}
 	seen := unique{}
 	for _, item := range items {
-		f := item.fields("id", "move", "from", "to", "name", "reason", "fault", "remedy")
+		f := item.merged("id", "move", "from", "to", "name", "reason", "fault", "remedy", "ask", "hazards", "who")
 		id := f.need("id", "id: let-stiffen")
 		tr := Transition{
 			ID:     id.id(),
@@ -56,8 +56,11 @@ func (t *table) readTransitions(f fields) {
 			Reason: f.need("reason", "reason: Wet clay sags under a brush.").text(),
 			Fault:  f.need("fault", "fault: The rim dries first and cracks.").text(),
 			Remedy: f.need("remedy", "remedy: Cover the rim with plastic.").text(),
+			Ask:    f.get("ask").text(),
+			Care:   t.readCare(f, Care{}),
 		}
 		if seen.add(id, tr.ID) && tr.possible(f) {
+			t.Origin.count(item, tr.Name)
 			t.Transitions = append(t.Transitions, tr)
 		}
 	}

@@ -20,6 +20,8 @@ type value struct {
 	node  *yaml.Node // nil: absent, and reported if it was needed
 	name  string     // its key, or that of the list it is in; empty for a whole sheet
 	item  bool       // it is in a list
+	base  *value     // what the program's own table has in its place; nil where it has nothing
+	seat  *value     // of a value of the program's own table: what stands round it in the course's file
 }
 
 func (v value) absent() bool { return v.node == nil }
@@ -35,8 +37,24 @@ func (v value) at() int {
 	return v.sheet.of(v.node)
 }
 
+// report adds a finding about the value. What is wrong with a value of the
+// program's own table is what the course's file has done to it, and is placed
+// there.
 func (v value) report(rule *finding.Rule, text, do string) {
+	if v.seat != nil {
+		v.seat.report(rule, text, do)
+		return
+	}
 	v.sheet.report(v.at(), rule, text, do)
+}
+
+// line says where a value stands, for a finding about another one: "line 12".
+func (v value) line() string {
+	if v.seat != nil {
+		return "the program's own table"
+	}
+	line, _ := v.sheet.place(v.at())
+	return fmt.Sprintf("line %d", line)
 }
 
 // is says whether the value is of this kind, and reports when it is another.
@@ -148,7 +166,7 @@ func (v value) list() []value {
 	}
 	items := make([]value, len(v.node.Content))
 	for i, n := range v.node.Content {
-		items[i] = value{sheet: v.sheet, node: n, name: v.name, item: true}
+		items[i] = value{sheet: v.sheet, node: n, name: v.name, item: true, seat: v.seat}
 	}
 	return items
 }
@@ -178,7 +196,7 @@ func (v value) fields(known ...string) fields {
 		return f
 	}
 	for i := 0; i+1 < len(v.node.Content); i += 2 {
-		key, of := value{sheet: v.sheet, node: v.node.Content[i]}, v.node.Content[i+1]
+		key, of := value{sheet: v.sheet, node: v.node.Content[i], seat: v.seat}, v.node.Content[i+1]
 		word := key.node.Value
 		first, repeated := f.byKey[word]
 		switch {
@@ -187,10 +205,9 @@ func (v value) fields(known ...string) fields {
 		case !slices.Contains(known, word):
 			key.report(finding.UnknownKey, fmt.Sprintf("`%s` is not a key that is known here", word), meant(word, known)+"The keys are: "+strings.Join(known, ", ")+".")
 		case repeated:
-			line, _ := v.sheet.place(first.at())
-			key.report(finding.RepeatedKey, fmt.Sprintf("`%s` stands here a second time", word), fmt.Sprintf("Keep one of the two; the other has its value in line %d.", line))
+			key.report(finding.RepeatedKey, fmt.Sprintf("`%s` stands here a second time", word), fmt.Sprintf("Keep one of the two; the other has its value in %s.", first.line()))
 		default:
-			f.byKey[word] = value{sheet: v.sheet, node: of, name: word}
+			f.byKey[word] = value{sheet: v.sheet, node: of, name: word, seat: v.seat}
 		}
 	}
 	return f

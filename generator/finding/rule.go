@@ -18,7 +18,7 @@ var (
 // The rules of the content folder: its files, its YAML, its tables, its
 // drawings.
 var (
-	CourseNeeds   = rule("course-needs", Error, "A course has a course.yaml, a home.md, a decoration.yaml and at least one unit.")
+	CourseNeeds   = rule("course-needs", Error, "A course has a course.yaml, a home.md and at least one unit.")
 	MissingFile   = rule("missing-file", Error, "Every unit and lesson that a list names has its file.")
 	UnlistedFile  = rule("unlisted-file", Error, "Every unit and lesson file is named by the list that puts it in order.")
 	StrayFile     = rule("stray-file", Warning, "Every file of the content folder is one that the handbook reads.")
@@ -37,6 +37,7 @@ var (
 	TableOver     = rule("table-over", Error, "Every medium that is put on before the glaze says once what may lie on it while it is not yet fired.")
 	TableMove     = rule("table-move", Error, "Every state is reached from the first, by moves that clay can make, and every kind of move is described.")
 	TablePhysics  = rule("table-physics", Error, "No exception allows what the table calls never by physics.")
+	HazardLesson  = rule("hazard-lesson", Warning, "Every hazard names the lesson that teaches what to do about it.")
 	DrawingForm   = rule("drawing-form", Error, "A drawing holds only plain shapes and words in the handbook's own line and colours.")
 	PictureKind   = rule("picture-kind", Error, "Every picture is SVG, PNG, JPEG or GIF, as its name says.")
 )

@@ -119,7 +119,7 @@ func (i *impression) cardWays(m course.Medium, address string) []line {
 	}
 	var ways []line
 	for _, t := range i.table.Techniques {
-		if l := techniqueIn(t, *best, address); goesWith(t, m.ID) && l.Verdict != "" && l.Verdict != course.Never {
+		if l := techniqueIn(t, m, *best, address); goesWith(t, m.ID) && l.Verdict != "" && l.Verdict != course.Never {
 			ways = append(ways, l)
 		}
 	}

@@ -93,8 +93,10 @@ func (i *impression) chartStates() []chartState {
 			c.Media = append(c.Media, mediumIn(m, s, chartAddress))
 		}
 		for _, t := range i.table.Techniques {
-			if l := techniqueIn(t, s, chartAddress); l.Verdict != "" {
-				c.Ways = append(c.Ways, l)
+			for _, m := range i.manners(t, s) {
+				if l := mannerIn(m, s, chartAddress); l.Verdict != "" {
+					c.Ways = append(c.Ways, l)
+				}
 			}
 		}
 		states = append(states, c)
@@ -113,11 +115,13 @@ func (i *impression) chartParts() []chartPart {
 		media = append(media, row)
 	}
 	for _, t := range i.table.Techniques {
-		row := chartRow{Name: link{Title: t.Name}}
-		for _, s := range i.table.States {
-			row.Cells = append(row.Cells, techniqueIn(t, s, chartAddress))
+		for _, m := range i.manners(t, i.table.States...) {
+			row := chartRow{Name: link{Title: m.name}}
+			for _, s := range i.table.States {
+				row.Cells = append(row.Cells, mannerIn(m, s, chartAddress))
+			}
+			ways = append(ways, row)
 		}
-		ways = append(ways, row)
 	}
 	parts := []chartPart{{"chart-media", media}}
 	if len(ways) > 0 {
@@ -136,7 +140,7 @@ func (i *impression) chartOthers() []chartOther {
 		if m, ok := i.table.FindMedium(e.Medium); ok {
 			o.About = m.Name
 		} else if t, ok := i.table.FindTechnique(e.Technique); ok {
-			o.About, place = t.Name, wayID(*t)
+			o.About, place = t.Name, wayID(t.ID)
 		}
 		for _, s := range i.table.States {
 			if pair, ok := e.On[s.ID]; ok {

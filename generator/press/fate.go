@@ -14,7 +14,6 @@ type fate struct {
 	Address string         // where the name leads; may be empty
 	Word    course.Verdict // said beside the name; empty where the heading over it says it
 	Best    bool           // preferred here
-	Plain   bool           // the heading over it says what physics is
 	course.Pair
 	Waits      []string // techniques with which it must wait for a firing
 	Instead    *link    // the state that the medium prefers, when it is another
@@ -23,10 +22,14 @@ type fate struct {
 	Exceptions []exception
 }
 
-// Physics says that no instructor can loosen this verdict.
+// Physics reports whether nothing gets round this verdict.
 func (f fate) Physics() bool { return f.Verdict == course.Never && f.Rule == "physics" }
 
-// House says that this verdict is a rule of the studio.
+// Trade reports whether potters do not do this, with an exception that the
+// reason names.
+func (f fate) Trade() bool { return f.Verdict == course.Never && f.Rule == "trade" }
+
+// House reports whether this verdict is a rule of the studio.
 func (f fate) House() bool { return f.Verdict == course.Never && f.Rule == "house" }
 
 // line is one pair of the table in a word and a few more.
@@ -63,14 +66,19 @@ func mediumIn(m course.Medium, s course.State, to string) line {
 	return line{m.Name, relative(to, stateAddress(s.ID)+"#"+m.ID), pair.Verdict, shortReason(pair), m.Best == s.ID}
 }
 
-// techniqueIn is a technique in a state as a line.
-func techniqueIn(t course.Technique, s course.State, to string) line {
-	pair := t.On[s.ID]
-	return line{t.Name, relative(to, stateAddress(s.ID)+"#"+wayID(t)), pair.Verdict, shortReason(pair), t.Best == s.ID}
+// mannerIn is a technique, for some media, in a state as a line.
+func mannerIn(m manner, s course.State, to string) line {
+	pair := m.on[s.ID]
+	return line{m.name, relative(to, stateAddress(s.ID)+"#"+wayID(m.id)), pair.Verdict, shortReason(pair), m.best == s.ID && pair.Verdict != course.Never}
+}
+
+// techniqueIn is a technique for one medium in a state as a line.
+func techniqueIn(t course.Technique, m course.Medium, s course.State, to string) line {
+	return mannerIn(manner{t.ID, t.Name, t.Best, map[string]course.Pair{s.ID: t.On[s.ID].For(m.ID)}}, s, to)
 }
 
 // wayID is where a technique stands on a state's page; media have the bare ids.
-func wayID(t course.Technique) string { return "way." + t.ID }
+func wayID(technique string) string { return "way." + technique }
 
 // named gives a line another name: that of the state it is about.
 func named(l line, name string) line {

@@ -90,7 +90,7 @@ func (i *impression) mediumWays(m course.Medium) []mediumWay {
 		}
 		w := mediumWay{Name: t.Name, About: t.About}
 		for _, s := range i.table.States {
-			l := techniqueIn(t, s, mediumAddress(m.ID))
+			l := techniqueIn(t, m, s, mediumAddress(m.ID))
 			l.Verdict = worse(l.Verdict, m.On[s.ID].Verdict)
 			l.Best = l.Best && l.Verdict == course.Yes
 			if l.Verdict != "" && l.Verdict != course.Never {

@@ -102,7 +102,7 @@ func TestWorse(t *testing.T) {
 func TestExceptionsStandByTheirPair(t *testing.T) {
 	c := small(t)
 	c.Decoration.Exceptions = append(c.Decoration.Exceptions,
-		course.Exception{ID: "no-wet", Kind: "house", Name: "No wiping at the wheel", Technique: "wiping-back", On: map[string]course.Pair{"wet": c.Decoration.Techniques[0].On["wet"]}})
+		course.Exception{ID: "no-wet", Kind: "house", Name: "No wiping at the wheel", Technique: "wiping-back", On: map[string]course.Pair{"wet": c.Decoration.Techniques[0].On["wet"].For("stain-wash")}})
 	e := printed(t, c)
 	for page, want := range map[string][]string{
 		"states/bone-dry.html":     {"Recipe card: Mill slip: risky. It has little clay. It may flake. Try a tile."},

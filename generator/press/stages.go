@@ -57,12 +57,13 @@ func (p *Press) stages(page *course.Page, b markup.Block) (stagesView, []markup.
 		v.Parts = append(v.Parts, part)
 	}
 	if a.technique != nil {
-		part := stagesPart{Of: link{Title: a.technique.Name}}
-		for _, s := range a.states {
-			l := techniqueIn(*a.technique, s, page.Address)
-			part.add(named(l, s.Name), a, a.technique.On[s.ID], p.exceptions("", a.technique.ID, s.ID))
+		for _, m := range p.mannersAsked(a) {
+			part := stagesPart{Of: link{Title: m.name}}
+			for _, s := range a.states {
+				part.add(named(mannerIn(m, s, page.Address), s.Name), a, m.on[s.ID], p.exceptions("", m.id, s.ID))
+			}
+			v.Parts = append(v.Parts, part)
 		}
-		v.Parts = append(v.Parts, part)
 	}
 	if len(v.Parts) == 0 {
 		s := a.states[0] // a block names something, so it is the state
@@ -76,13 +77,26 @@ func (p *Press) stages(page *course.Page, b markup.Block) (stagesView, []markup.
 	return v, nil
 }
 
+// mannersAsked is the technique that a block names, for the medium that it names
+// beside it, else for each group of media.
+func (p *Press) mannersAsked(a asked) []manner {
+	if a.medium == nil {
+		return p.manners(*a.technique, a.states...)
+	}
+	m := manner{a.technique.ID, a.technique.Name, a.technique.Best, map[string]course.Pair{}}
+	for _, s := range a.states {
+		m.on[s.ID] = a.technique.On[s.ID].For(a.medium.ID)
+	}
+	return []manner{m}
+}
+
 // together is a medium worked in one way, state by state: of what the table says
 // of the two, the worse, so that nobody takes one for the other.
 func (p *Press) together(a asked, from string) stagesPart {
 	name := a.medium.Name + ", " + strings.ToLower(a.technique.Name)
 	part := stagesPart{Of: link{Title: name, Address: relative(from, mediumAddress(a.medium.ID))}}
 	for _, s := range a.states {
-		l, way := mediumIn(*a.medium, s, from), techniqueIn(*a.technique, s, from)
+		l, way := mediumIn(*a.medium, s, from), techniqueIn(*a.technique, *a.medium, s, from)
 		if l.Verdict == "" || way.Verdict == "" {
 			continue
 		}

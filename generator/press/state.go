@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"html/template"
 	"slices"
+	"strconv"
 
 	"slipbook/calculators/catalog"
 	"slipbook/generator/course"
@@ -167,7 +168,6 @@ func (i *impression) groups(s course.State) []group {
 				continue
 			}
 			f := i.fate(m, s, stateAddress(s.ID))
-			f.Plain = v.verdict == course.Never
 			if f.Best {
 				g.Media = append(g.Media, f)
 			} else {
@@ -233,20 +233,30 @@ func (i *impression) ways(s course.State) []fate {
 	var ways []fate
 	for _, v := range verdicts {
 		for _, t := range i.table.Techniques {
-			if t.On[s.ID].Verdict != v.verdict {
-				continue
+			for n, m := range i.manners(t, s) {
+				if m.on[s.ID].Verdict == v.verdict {
+					ways = append(ways, i.way(m, n, s))
+				}
 			}
-			f := fate{
-				ID: wayID(t), Name: t.Name, Word: v.verdict,
-				Best:       t.Best == s.ID,
-				Pair:       t.On[s.ID],
-				Exceptions: i.exceptions("", t.ID, s.ID),
-			}
-			f.Instead, f.InsteadKey = i.preferred(t.Best, s, wayID(t), stateAddress(s.ID))
-			ways = append(ways, f)
 		}
 	}
 	return ways
+}
+
+// way tells of the n-th part of a technique, from 0, in a state. The first has
+// the technique's own place on the page.
+func (i *impression) way(m manner, n int, s course.State) fate {
+	f := fate{
+		ID: wayID(m.id), Name: m.name, Word: m.on[s.ID].Verdict,
+		Best:       m.best == s.ID && m.on[s.ID].Verdict != course.Never,
+		Pair:       m.on[s.ID],
+		Exceptions: i.exceptions("", m.id, s.ID),
+	}
+	if n > 0 {
+		f.ID += "." + strconv.Itoa(n+1)
+	}
+	f.Instead, f.InsteadKey = i.preferred(m.best, s, wayID(m.id), stateAddress(s.ID))
+	return f
 }
 
 // steps lists what may be done next with a pot in a state.

@@ -65,7 +65,7 @@ func TestNeverSaysWhoseRuleItIs(t *testing.T) {
 	e := printed(t, small(t))
 	for page, want := range map[string]string{
 		"states/bone-dry.html": "This is a house rule",
-		"states/bisque.html":   "Where it does not say house rule, this is physics",
+		"states/bisque.html":   "This is physics: there is no way round it.",
 	} {
 		group := elements(pageOf(t, e, page), func(n *html.Node) bool { return n.Data == "section" && classed("never")(n) })
 		if len(group) != 1 || !strings.Contains(text(group[0]), want) {

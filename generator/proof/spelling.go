@@ -300,6 +300,7 @@ func (s *spelling) checkText(text string, find func(fault, do string)) {
 // The files whose texts are checked without their places.
 const (
 	glossaryFile   = "glossary.yaml"
+	hazardsFile    = "hazards.yaml"
 	decorationFile = "decoration.yaml"
 )
 
@@ -314,6 +315,9 @@ func (s *spelling) checkTables(c *course.Course) finding.List {
 	var all finding.List
 	check := func(file, entry string, texts ...string) {
 		for _, text := range texts {
+			if c.Decoration.FromProgram(text) {
+				continue // nobody can mend it in this course
+			}
 			s.checkText(text, func(fault, do string) {
 				all = append(all, finding.Finding{File: file, Line: 1, Column: 1, Rule: finding.TwoSpellings,
 					Text: fmt.Sprintf("in `%s`: %s", entry, fault), Do: do})
@@ -324,38 +328,61 @@ func (s *spelling) checkTables(c *course.Course) finding.List {
 		check(glossaryFile, t.ID, t.Word, t.Means)
 	}
 	if d := c.Decoration; d != nil {
+		checkHazards(d, func(entry string, texts ...string) { check(hazardsFile, entry, texts...) })
 		checkDecoration(d, func(entry string, texts ...string) { check(decorationFile, entry, texts...) })
 	}
 	return all
 }
 
+// checkHazards hands out the texts of the hazards and places.
+func checkHazards(d *course.Decoration, check func(entry string, texts ...string)) {
+	for _, h := range d.Hazards {
+		check(h.ID, h.Title, h.Harm, h.Do, h.Short)
+		check(h.ID, h.Wear...)
+	}
+	for _, p := range d.Places {
+		check(p.ID, p.Name)
+	}
+}
+
 // checkDecoration hands out the texts of the decoration table.
 func checkDecoration(d *course.Decoration, check func(entry string, texts ...string)) {
+	pair := func(entry string, p course.Pair) { check(entry, p.Short, p.Reason, p.Fault, p.Remedy, p.Ask) }
 	pairs := func(entry string, on map[string]course.Pair) {
 		for _, state := range d.States {
-			p := on[state.ID]
-			check(entry, p.Short, p.Reason, p.Fault, p.Remedy)
+			pair(entry, on[state.ID])
 		}
 	}
 	for _, s := range d.States {
 		check(s.ID, s.Name, s.Short, s.Tell, s.Between)
+		for _, part := range s.Parts {
+			check(s.ID, part.Name, part.Tell)
+		}
 	}
 	for _, m := range d.Media {
 		check(m.ID, m.Name, m.About)
 		pairs(m.ID, m.On)
 	}
 	for _, t := range d.Techniques {
-		check(t.ID, t.Name, t.About)
-		pairs(t.ID, t.On)
+		check(t.ID, t.Name, t.About, t.Wait)
+		for _, state := range d.States {
+			for _, c := range t.On[state.ID] {
+				pair(t.ID, c.Pair)
+			}
+		}
 	}
 	for _, o := range d.Overs {
-		check(o.Above+" over "+o.Under, o.Short, o.Reason, o.Fault, o.Remedy)
+		pair(o.Above+" over "+o.Under, o.Pair)
 	}
 	for _, t := range d.Transitions {
-		check(t.ID, t.Name, t.Reason, t.Fault, t.Remedy)
+		check(t.ID, t.Name, t.Reason, t.Fault, t.Remedy, t.Ask)
 	}
 	for _, e := range d.Exceptions {
 		pairs(e.ID, e.On)
 	}
-	check("firing", d.Firing)
+	check("firing", d.Firing.Name)
+	check("metals", d.Metals.Ask)
+	for _, p := range d.Phrases {
+		check("phrases", p.Ask)
+	}
 }

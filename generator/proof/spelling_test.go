@@ -132,13 +132,15 @@ func TestTextsOfTheTable(t *testing.T) {
 	c := &course.Course{Language: "en-GB", Decoration: &course.Decoration{
 		States:      []course.State{{ID: "wet", Between: "Gray."}},
 		Media:       []course.Medium{{ID: "slip", About: "Gray.", On: on}},
-		Techniques:  []course.Technique{{ID: "dots", About: "Gray.", On: on}},
+		Techniques:  []course.Technique{{ID: "dots", About: "Gray.", Wait: "Gray.", On: map[string]course.Cell{"wet": {{Pair: on["wet"]}}}}},
 		Overs:       []course.Over{{Under: "slip", Above: "wash", Pair: course.Pair{Remedy: "Gray."}}},
 		Transitions: []course.Transition{{ID: "dry", Fault: "Gray."}},
 		Exceptions:  []course.Exception{{ID: "ours", On: on}},
-		Firing:      "Gray.",
+		Firing:      course.Firing{Name: "Gray."},
+		Hazards:     []course.Hazard{{ID: "dust", Title: "Gray", Harm: "Gray.", Do: "Gray.", Short: "Gray.", Wear: []string{"gray gloves"}}},
+		Places:      []course.Place{{ID: "booth", Name: "in the gray booth"}},
 	}}
-	if got := british().checkTables(c); len(got) != 9 {
-		t.Errorf("%d findings, want 9:\n%s", len(got), strings.Join(texts(got), "\n"))
+	if got := british().checkTables(c); len(got) != 16 {
+		t.Errorf("%d findings, want 16:\n%s", len(got), strings.Join(texts(got), "\n"))
 	}
 }

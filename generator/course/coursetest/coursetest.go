@@ -14,8 +14,8 @@ import (
 var small embed.FS
 
 // Small gives a new content folder of two units, four lessons, a glossary, a
-// decoration table of two media, one technique and two exceptions, and one
-// drawing. The caller may change it.
+// decoration table of its own, of two media, one technique and two exceptions,
+// two hazards, and one drawing. The caller may change it.
 func Small() fstest.MapFS {
 	files := fstest.MapFS{}
 	err := fs.WalkDir(small, "small", func(path string, e fs.DirEntry, err error) error {

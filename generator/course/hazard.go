@@ -1,0 +1,179 @@
+package course
+
+import (
+	"fmt"
+	"io/fs"
+	"path"
+	"slices"
+	"strings"
+
+	"slipbook/calculators/stage"
+	"slipbook/generator/finding"
+)
+
+const hazardsFile = "hazards.yaml"
+
+// cautionWords is how many words fit where a hazard is told in short: on a
+// card, in a plan, on a label.
+const cautionWords = 12
+
+// hazards reads what can hurt somebody, and where work is done.
+func (l *loader) hazards() {
+	root := l.overBase(hazardsFile, "hazards:")
+	f := root.merged(keepsBase, "hazards", "places")
+	f.get(keepsBase).yes()
+	d := l.course.Decoration
+	places := unique{}
+	for _, item := range f.get("places").entries() {
+		f := item.merged("id", "name")
+		id := f.need("id", "id: booth")
+		p := Place{ID: id.id(), Name: f.need("name", "name: in the spray booth").text()}
+		if places.add(id, p.ID) {
+			d.Places = append(d.Places, p)
+		}
+	}
+	l.hazardIDs, l.hazardsRead = unique{}, !root.absent()
+	for _, item := range f.get("hazards").entries() {
+		l.hazard(item, places)
+	}
+	if n := len(d.Hazards); n > stage.MostHazards {
+		f.get("hazards").report(finding.ValueForm, fmt.Sprintf("there are %d hazards; the planner counts to %d", n, stage.MostHazards), "Put those together that call for the same.")
+		d.Hazards = d.Hazards[:stage.MostHazards]
+	}
+}
+
+// hazard reads one hazard.
+func (l *loader) hazard(item value, places unique) {
+	f := item.merged("id", "title", "harm", "do", "short", "wear", "place", "lesson", "health")
+	id := f.need("id", "id: mist")
+	h := Hazard{
+		ID:     id.id(),
+		Title:  f.need("title", "title: Spray mist").text(),
+		Harm:   f.need("harm", "harm: It carries fine dust deep into the lungs.").text(),
+		Do:     f.need("do", "do: Spray in the booth alone, with its fan on.").text(),
+		Short:  f.need("short", "short: Booth, fan on, fitted respirator.").text(),
+		Wear:   f.get("wear").texts(),
+		Place:  places.known(f.get("place"), "place"),
+		Health: f.need("health", "health: yes").yes(),
+	}
+	if n := len(strings.Fields(h.Short)); n > cautionWords {
+		f.get("short").report(finding.ValueForm, fmt.Sprintf("`short` has %d words; a card or a plan has room for %d", n, cautionWords), "Say it shorter; the rest belongs in `do`.")
+	}
+	if lesson := f.get("lesson"); !lesson.absent() {
+		h.Lesson = path.Clean(lesson.text())
+		l.taught = append(l.taught, lesson)
+	}
+	if l.hazardIDs.add(id, h.ID) {
+		l.course.Decoration.Hazards = append(l.course.Decoration.Hazards, h)
+	}
+}
+
+// findTaught makes sure that the lessons that hazards name are there. It comes
+// after the pages. Of a lesson whose file is there and that no list names,
+// somebody else has told.
+func (l *loader) findTaught(known bool) {
+	if len(l.course.Units) == 0 {
+		known = false
+	}
+	for _, v := range l.taught {
+		file := path.Clean(v.text())
+		if _, there := l.course.FindPage(file); there || file == "." {
+			continue
+		}
+		if _, err := fs.Stat(l.fsys, file); known && (err != nil || path.Ext(file) != ".md") {
+			v.report(finding.UnknownName, fmt.Sprintf("there is no page %s", file), meant(file, l.pathsFrom("course"))+"Write the path of a lesson as the content folder has it, such as `units/safety/dust.md`.")
+		}
+		for i := range l.course.Decoration.Hazards {
+			if h := &l.course.Decoration.Hazards[i]; h.Lesson == file {
+				h.Lesson = ""
+			}
+		}
+	}
+}
+
+// untaught warns of hazards that lead to no lesson.
+func (l *loader) untaught() {
+	var ids []string
+	for _, h := range l.course.Decoration.Hazards {
+		if h.Lesson == "" {
+			ids = append(ids, h.ID)
+		}
+	}
+	if len(ids) == 0 {
+		return
+	}
+	text := "no lesson is named for these hazards: "
+	if _, err := fs.Stat(l.fsys, hazardsFile); err != nil {
+		text = "there is no hazards.yaml, so no lesson is named for these hazards: "
+	}
+	l.report(hazardsFile, finding.HazardLesson, text+strings.Join(ids, ", "), "Write for each an entry such as `{id: "+ids[0]+", lesson: units/safety/dust.md}` under `hazards` in hazards.yaml.")
+}
+
+// care reads what a row says of safety. Of a row of the course that is silent,
+// what the program's own table says there stays.
+func (t *table) readCare(f fields, below Care) Care {
+	c := Care{Who: Who(f.get("who").choice(string(Student), string(WithInstructor), string(Instructor)))}
+	for _, item := range f.get("hazards").list() {
+		if id := t.hazard(item); id != "" && !slices.Contains(c.Hazards, id) {
+			c.Hazards = append(c.Hazards, id)
+		}
+	}
+	if f.get("hazards").absent() {
+		c.Hazards = below.Hazards
+	}
+	if c.Who == "" {
+		c.Who = below.Who
+	}
+	return c
+}
+
+// hazard gives the id of a hazard. While hazards.yaml could not be read, any
+// will do.
+func (t *table) hazard(v value) string {
+	if !t.hazardsRead {
+		return v.text()
+	}
+	if len(t.hazards) == 0 {
+		v.report(finding.UnknownName, "there are no hazards", "Write them in hazards.yaml, or take the key out.")
+		return ""
+	}
+	return t.hazards.known(v, "hazard")
+}
+
+// HazardsOf returns the hazards that some rows of the table name together, in
+// the table's order and each once, and the strictest of the people whom they
+// allow.
+func (d *Decoration) HazardsOf(rows ...Care) ([]Hazard, Who) {
+	var all []Hazard
+	for _, h := range d.Hazards {
+		if slices.ContainsFunc(rows, func(c Care) bool { return slices.Contains(c.Hazards, h.ID) }) {
+			all = append(all, h)
+		}
+	}
+	return all, strictest(rows...)
+}
+
+// strictest returns the strictest of the people whom some rows allow; a
+// student where none says anything.
+func strictest(rows ...Care) Who {
+	people := []Who{Student, WithInstructor, Instructor}
+	n := 0
+	for _, c := range rows {
+		n = max(n, slices.Index(people, c.Who))
+	}
+	return people[n]
+}
+
+// with returns what two rows say of safety together.
+func (c Care) with(other Care) Care {
+	both := Care{Hazards: slices.Clone(c.Hazards)}
+	for _, id := range other.Hazards {
+		if !slices.Contains(both.Hazards, id) {
+			both.Hazards = append(both.Hazards, id)
+		}
+	}
+	if c.Who+other.Who != "" {
+		both.Who = strictest(c, other)
+	}
+	return both
+}
