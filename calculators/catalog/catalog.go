@@ -52,6 +52,7 @@ type Input struct {
 	Most    int      // of a list: the largest number of values
 	Whole   bool     // a whole number
 	Choices []Choice // instead of a quantity: one of these
+	Said    []Said   // other words for the choices
 	Words   bool     // instead of a quantity: words, as they are typed
 	First   bool     // in sight at once; the others stand behind "more"
 	Low     Limit    // values below are refused
@@ -60,6 +61,13 @@ type Input struct {
 
 // Choice is one of the things that an input may be.
 type Choice struct{ ID, Label string }
+
+// Said is what people also say for a choice.
+type Said struct {
+	Words string // in small letters
+	ID    string // of the choice; empty = it may mean several
+	Ask   string // then, what to say instead, a sentence
+}
 
 // Limit is one end of the range of an input, in canonical units.
 type Limit struct {

@@ -80,12 +80,17 @@ func checkWords(t *testing.T, in Input) {
 	if in.Words && len(in.Choices) > 0 || in.Whole || in.Low.Set || in.High.Set {
 		t.Errorf("input %q is words and something else", in.Name)
 	}
-	if in.Default != "" && len(in.Choices) > 0 && in.choice(in.Default) != in.Default {
+	if id, _ := in.choice(in.Default); in.Default != "" && len(in.Choices) > 0 && id != in.Default {
 		t.Errorf("input %q: its default %q is none of the choices", in.Name, in.Default)
 	}
 	for _, c := range in.Choices {
-		if !kebab.MatchString(c.ID) || c.Label == "" || in.choice(c.Label) != c.ID {
+		if id, _ := in.choice(c.Label); !kebab.MatchString(c.ID) || c.Label == "" || id != c.ID {
 			t.Errorf("input %q: choice %+v", in.Name, c)
+		}
+	}
+	for _, s := range in.Said {
+		if id, _ := in.choice(s.ID); (s.ID == "") == (s.Ask == "") || s.ID != "" && id != s.ID {
+			t.Errorf("input %q: %+v means no choice, and asks nothing", in.Name, s)
 		}
 	}
 }

@@ -1,6 +1,9 @@
 package catalog
 
 import (
+	"strconv"
+
+	"slipbook/calculators/letters"
 	"slipbook/calculators/quantity"
 	"slipbook/calculators/sketch"
 	"slipbook/calculators/stage"
@@ -12,8 +15,10 @@ var stagePlan = &Calculator{
 	Purpose: "Plans the layers you want on a pot in the state it is in: the safest order the studio’s table allows, step by step.",
 	Inputs: []Input{
 		{Name: "state", Label: "Your pot is now", Help: "See the pages of the six states if you are not sure.", Kind: quantity.Number, Needed: true, First: true, Choices: []Choice{
-			{"wet", "Wet"}, {"leather-hard", "Leather-hard"}, {"bone-dry", "Bone dry"}, {"bisque", "Bisque"}, {"unfired-glaze", "Unfired glaze"}, {"glaze-fired", "Glaze-fired"}}},
-		{Name: "layers", Label: "Layers you want, the lowest first", Help: "For example: slip by stencil, wash wiped back, clear glaze brushed.", Kind: quantity.Number, Needed: true, First: true, Words: true, List: true, Most: stage.MostLayers},
+			{"wet", "Wet"}, {"leather-hard", "Leather-hard, not sure how stiff"}, {"soft-leather-hard", "Soft leather-hard"}, {"firm-leather-hard", "Firm leather-hard"}, {"stiff-leather-hard", "Stiff leather-hard"},
+			{"bone-dry", "Bone dry"}, {"bisque", "Bisque"}, {"unfired-glaze", "Unfired glaze"}, {"glaze-fired", "Glaze-fired"}}, Said: saidStates},
+		{Name: "already", Label: "On the pot already, the lowest first", Help: "For example: slip fixed, wash loose. Leave it blank for a bare pot.", Kind: quantity.Number, Words: true, List: true, Most: stage.MostLayers},
+		{Name: "layers", Label: "Layers you want, the lowest first", Help: "For example: slip by paper stencil then scratched, wash wiped back, clear glaze.", Kind: quantity.Number, Needed: true, First: true, Words: true, List: true, Most: stage.MostLayers},
 		{Name: "places", Label: "Where they go", Help: "On the same place they lie on one another; on different places they do not touch.", Kind: quantity.Number, Default: "same", First: true, Choices: []Choice{{"same", "All on the same place"}, {"different", "Each on a place of its own"}}},
 		{Name: "food", Label: "For food or drink", Help: "Say no only for a pot that nobody will eat or drink from.", Kind: quantity.Number, Default: "yes", Choices: []Choice{{"yes", "Yes"}, {"no", "No"}}},
 		{Name: "finish", Label: "The pot ends", Help: "A bare pot is fired without glaze, like a sculpture.", Kind: quantity.Number, Default: "glazed", Choices: []Choice{{"glazed", "Glazed"}, {"bare", "Bare"}}},
@@ -24,24 +29,34 @@ var stagePlan = &Calculator{
 		{Name: "rule", Label: "Because", Unit: "1", Text: true},
 		{Name: "nearest", Label: "The nearest that works", Unit: "1", Text: true},
 		{Name: "changed", Label: "What is changed", Unit: "1", Text: true},
-		{Name: "risky-steps", Label: "Risky steps", Unit: "1", Digits: 3},
-		{Name: "label-questions", Label: "Questions to the label", Unit: "1", Digits: 3},
+		{Name: "today", Label: "What works today", Unit: "1", Text: true},
+		{Name: "steps", Label: "Steps", Unit: "1", Digits: 3},
 		{Name: "firings", Label: "Firings", Unit: "1", Digits: 3},
+		{Name: "risky", Label: "Risky steps", Unit: "1", Digits: 3},
+		{Name: "questions", Label: "Questions to ask first", Unit: "1", Digits: 3},
+		{Name: "fewer-firings", Label: "One firing fewer", Unit: "1", Text: true},
 	},
 	Columns: []Column{
 		{Name: "step", Label: "Step", Unit: "1", Digits: 3},
 		{Name: "state", Label: "The pot is", Text: true},
 		{Name: "action", Label: "Action", Text: true},
+		{Name: "wear", Label: "Wear", Text: true},
+		{Name: "place", Label: "Place", Text: true},
+		{Name: "who", Label: "Who", Text: true},
+		{Name: "caution", Label: "Take care", Text: true},
+		{Name: "lesson", Label: "Where to read about it", Text: true},
+		{Name: "ask", Label: "Ask first", Text: true},
+		{Name: "wait", Label: "Wait", Text: true},
 		{Name: "what", Label: "Do this", Text: true},
 		{Name: "why", Label: "Why", Text: true},
-		{Name: "caution", Label: "Look out", Text: true},
+		{Name: "trouble", Label: "What goes wrong, and what then", Text: true},
 	},
 	Notes: []string{
 		"The plan rests on the studio’s table, which is common practice of the trade. The product’s label, its safety data sheet and your own test tiles come first.",
 	},
 	Example: Example{
-		Case:  "A leather-hard mug gets slip by stencil, a wash wiped back, and a brushed clear glaze.",
-		Given: []Setting{{"state", "leather-hard"}, {"layers", "slip by stencil, wash wiped back, clear glaze brushed"}},
+		Case:  "A leather-hard mug gets slip, scratched through, then a wash wiped back on the bisque, and a clear glaze.",
+		Given: []Setting{{"state", "leather-hard"}, {"layers", "slip poured then scratched, wash wiped back, clear glaze"}},
 	},
 	Table: Table{
 		Caption: "One layer and a clear glaze, from where the pot is",
@@ -54,12 +69,35 @@ var stagePlan = &Calculator{
 			{"Wash, unfired glaze", []Setting{{"state", "unfired-glaze"}, {"layers", "stain wash"}}},
 			{"Enamel, glaze-fired", []Setting{{"state", "glaze-fired"}, {"layers", "enamel"}}},
 		},
-		Show: []string{"risky-steps", "label-questions", "firings", "changed"},
+		Show: []string{"firings", "risky", "questions", "changed"},
 	},
 	NeedsTable: true,
 
 	work: workPlan,
 	draw: drawPlan,
+}
+
+// saidStates are other words for the states, and those that may mean two.
+var saidStates = []Said{
+	{"leatherhard", "leather-hard", ""}, {"leather hard", "leather-hard", ""}, {"bonedry", "bone-dry", ""}, {"dry", "bone-dry", ""}, {"plastic", "wet", ""}, {"fresh", "wet", ""},
+	{"soft leather-hard", "soft-leather-hard", ""}, {"soft leather hard", "soft-leather-hard", ""}, {"firm leather-hard", "firm-leather-hard", ""}, {"firm leather hard", "firm-leather-hard", ""},
+	{"stiff leather-hard", "stiff-leather-hard", ""}, {"stiff leather hard", "stiff-leather-hard", ""}, {"cheese-hard", "soft-leather-hard", ""},
+	{"biscuit", "bisque", ""}, {"bisqued", "bisque", ""}, {"bisqueware", "bisque", ""}, {"biscuit-fired", "bisque", ""},
+	{"glost", "glaze-fired", ""}, {"finished", "glaze-fired", ""},
+	{"greenware", "", "Greenware is any clay that was not fired. Say leather-hard if it is cool and dark, bone dry if it is pale all over."},
+	{"glazed", "", "A glazed pot may be fired or not. Say unfired glaze if the coat rubs off as powder, glaze-fired if it is glassy."},
+	{"fired", "", "Which firing has it had? Say bisque after the first, glaze-fired after the glaze firing."},
+	{"raw", "", "Raw clay, or raw glaze? Say leather-hard or bone dry for clay, unfired glaze for a coat that rubs off."},
+}
+
+// people says who may do a step.
+var people = [...]string{stage.Student: "you", stage.WithInstructor: "you, with the instructor beside you", stage.Instructor: "the instructor; you watch"}
+
+// bases says what a rule rests on.
+var bases = [...]string{
+	stage.Physics: "That is physics: there is no way round it.",
+	stage.Trade:   "That is the custom of the trade: whoever does it knows the exception and has tested it.",
+	stage.House:   "That is a rule of the house: ask the instructor.",
 }
 
 func workPlan(b *bench) {
@@ -73,38 +111,71 @@ func workPlan(b *bench) {
 		return
 	}
 	p := t.Plan(wish)
-	if c := p.Conflict; c != nil {
-		b.conflict(c)
+	if p.Conflict != nil {
+		b.conflict(p.Conflict)
 	}
-	if p.Conflict == nil || p.Conflict.Changed != "" {
-		b.set("risky-steps", float64(p.Risky))
-		b.set("label-questions", float64(p.Label))
+	if p.Today != "" {
+		b.tell("today", p.Today)
+	}
+	if len(p.Steps) > 0 || p.Conflict == nil {
+		b.set("steps", float64(len(p.Steps)))
 		b.set("firings", float64(p.Firings))
+		b.set("risky", float64(p.Risky))
+		b.set("questions", float64(p.Questions))
+	}
+	if p.Fewer != "" {
+		b.tell("fewer-firings", p.Fewer)
 	}
 	for i, step := range p.Steps {
-		b.row(float64(i+1), t.States[step.State].Name, step.Action, step.What, step.Why, join(step.Ask, step.Caution))
+		state := t.States[step.State].Name
+		if step.Part > 0 && wish.Part > 0 {
+			state = upperFirst(t.States[step.State].Parts[step.Part-1].Name)
+		}
+		b.row(float64(i+1), state, step.Action, step.Wear, step.Place, people[step.Who], step.Caution, step.Lesson, step.Ask, step.Wait, step.What, step.Why, step.Trouble)
 	}
 	if p.Conflict == nil {
-		b.headline("{} steps, {firings} firings: {}", b.text(float64(len(p.Steps)), 3), p.Steps[0].What)
+		b.headline("{}", works(p))
 	}
-	for _, note := range p.Notes {
-		b.answer.Notes = append(b.answer.Notes, note)
-	}
+	b.answer.Notes = append(b.answer.Notes, p.Notes...)
 	if p.Shorter != "" {
 		b.answer.Notes = append(b.answer.Notes, p.Shorter)
 	}
 }
 
+// works is the headline of a plan: what must be known before anything else,
+// then how long it takes and how it ends.
+func works(p stage.Plan) string {
+	if len(p.Steps) == 0 {
+		return "Nothing is left to do."
+	}
+	text := "Works: " + counted(len(p.Steps), "step") + ", " + counted(p.Firings, "firing") + "."
+	if p.Undone > 0 {
+		text = "Works only if what is on the pot comes off again: " + counted(len(p.Steps), "step") + ", " + counted(p.Firings, "firing") + "."
+	}
+	if p.Risky > 0 {
+		text = join(text, upperFirst(counted(p.Risky, "risky step"))+".")
+	}
+	if p.Questions > 0 {
+		text = join(text, upperFirst(counted(p.Questions, "question"))+" to ask first.")
+	}
+	for _, end := range p.Ends {
+		text = join(text, end)
+	}
+	return text
+}
+
+// counted words a number of things.
+func counted(n int, thing string) string {
+	if n == 1 {
+		return "1 " + thing
+	}
+	return strconv.Itoa(n) + " " + thing + "s"
+}
+
 // conflict says why a wish cannot be had and what can.
 func (b *bench) conflict(c *stage.Conflict) {
-	rule := c.Rule
-	if c.Physics {
-		rule = join(rule, "That is physics: there is no way round it.")
-	} else if c.House {
-		rule = join(rule, "That is a rule of the house: ask the instructor.")
-	}
 	b.tell("conflict", c.What)
-	b.tell("rule", rule)
+	b.tell("rule", join(c.Rule, bases[c.Basis]))
 	if c.Changed == "" {
 		b.headline("That does not work: {}", c.What)
 		return
@@ -116,28 +187,71 @@ func (b *bench) conflict(c *stage.Conflict) {
 
 // wish reads what is asked for; false when the table does not know it.
 func (b *bench) wish(t *stage.Table) (stage.Wish, bool) {
-	w := stage.Wish{Apart: b.word("places") == "different", Food: b.word("food") != "no", Bare: b.word("finish") == "bare", State: -1, Body: -1}
+	w := stage.Wish{Apart: b.word("places") == "different", Food: b.word("food") != "no", Bare: b.word("finish") == "bare", State: -1}
+	b.state(t, &w)
+	if w.State >= 0 {
+		b.coats(t, &w)
+	}
+	understood, err := t.Layers(b.word("layers"))
+	w.Layers = understood.Layers
+	if err != nil {
+		b.answer.refuse("layers", err.Error())
+	} else if len(w.Layers) == 0 {
+		b.answer.refuse("layers", missing(b.calculator.Input("layers")))
+	}
+	b.heard(understood)
+	w.Body = b.body(t)
+	for _, layer := range w.Layers {
+		if w.Bare && layer.Medium >= 0 && t.Media[layer.Medium].Kind == stage.Glaze {
+			b.refuse("finish", "A pot with a glaze on it does not end bare. Say glazed, or leave the glaze out.")
+		}
+	}
+	return w, !b.refused()
+}
+
+// state finds the state of the pot, and of leather-hard the part that was said.
+func (b *bench) state(t *stage.Table, w *stage.Wish) {
+	said := b.word("state")
 	for i, s := range t.States {
-		if s.ID == b.word("state") {
+		if s.ID == said {
 			w.State = i
+		}
+		for j, p := range s.Parts {
+			if p.ID+"-"+s.ID == said {
+				w.State, w.Part = i, j+1
+			}
 		}
 	}
 	if w.State < 0 {
 		b.refuse("state", "The studio’s table has no such state.")
 	}
-	var err error
-	if w.Layers, err = t.Layers(b.word("layers")); err != nil {
-		b.answer.refuse("layers", err.Error())
-	} else if len(w.Layers) == 0 {
-		b.answer.refuse("layers", missing(b.calculator.Input("layers")))
+}
+
+// coats reads what is on the pot already.
+func (b *bench) coats(t *stage.Table, w *stage.Wish) {
+	coats, understood, err := t.Coats(b.word("already"), w.State)
+	if err != nil {
+		b.answer.refuse("already", err.Error())
+		return
 	}
-	w.Body = b.body(t)
-	for _, layer := range w.Layers {
-		if w.Bare && t.Media[layer.Medium].Kind == stage.Glaze {
-			b.refuse("finish", "A pot with a glaze on it does not end bare. Say glazed, or leave the glaze out.")
+	w.Already = coats
+	b.heard(understood)
+}
+
+// heard tells how words were read, and which were left out.
+func (b *bench) heard(u stage.Understood) {
+	for _, read := range u.Read {
+		b.note("{}.", read)
+	}
+	if len(u.Left) > 0 {
+		b.note("Left out: “{}”. The plan goes by the medium and by how it is worked.", letters.Join(u.Left, "”, “"))
+	}
+	for _, w := range u.Left {
+		if w == "inside" || w == "outside" {
+			b.note("If inside and outside get different layers, say under “Where they go” that each has a place of its own, or plan them one after the other.")
+			return
 		}
 	}
-	return w, !b.refused()
 }
 
 // body finds the clay that a person named, -1 when none was.
@@ -156,6 +270,14 @@ func (b *bench) body(t *stage.Table) int {
 		b.refuse("body", "The studio’s table makes no exception for “{}”. Leave this blank, or give one of: {}.", clip(typed), listing(names))
 	}
 	return -1
+}
+
+// upperFirst makes a text fit the beginning of a sentence.
+func upperFirst(text string) string {
+	if text == "" || text[0] < 'a' || text[0] > 'z' {
+		return text
+	}
+	return string(text[0]&^0x20) + text[1:]
 }
 
 // join puts two sentences one after the other, where there are two.
@@ -187,10 +309,10 @@ func drawPlan(b *bench) string {
 	for i, row := range rows {
 		x := 20 + float64((float64(i)+0.5)*room)
 		switch row[2].Text {
-		case "put on":
+		case "put on", "work":
 			d.Dot("colour", x, 80, 14)
 			d.Dot("ink", x, 80, 14)
-		case "dry", "wash off":
+		case "dry", "wait", "wash off":
 			d.Dot("paper", x, 80, 8)
 			d.Dot("ink", x, 80, 8)
 		default:

@@ -101,7 +101,11 @@ func (b *bench) readWords(in *Input, text string) {
 		return
 	}
 	if len(in.Choices) > 0 {
-		id := in.choice(text)
+		id, ask := in.choice(text)
+		if ask != "" {
+			b.answer.refuse(in.Name, ask)
+			return
+		}
 		if id == "" {
 			b.answer.refuse(in.Name, "“"+clip(text)+"” is none of the choices. They are: "+in.choices()+".")
 			return
@@ -111,14 +115,20 @@ func (b *bench) readWords(in *Input, text string) {
 	b.answer.Inputs = append(b.answer.Inputs, Given{Name: in.Name, Text: text, List: in.List})
 }
 
-// choice gives the id of the choice that a text names, or "".
-func (in *Input) choice(text string) string {
+// choice returns the id of the choice that a text names, or what to ask where
+// it may mean several; both are empty where it names none.
+func (in *Input) choice(text string) (id, ask string) {
 	for _, c := range in.Choices {
 		if sameWord(text, c.ID) || sameWord(text, c.Label) {
-			return c.ID
+			return c.ID, ""
 		}
 	}
-	return ""
+	for _, s := range in.Said {
+		if sameWord(text, s.Words) {
+			return s.ID, s.Ask
+		}
+	}
+	return "", ""
 }
 
 func (in *Input) choices() string {

@@ -1,204 +1,152 @@
 package stage
 
 // around answers a wish that cannot be had: the first layer that finds no
-// place, the rule that keeps it out, and the nearest wish that works, tried in
-// this order: the same media in another order, another medium of the same
-// look, one layer left out, a new pot.
-func (t *Table) around(w Wish) Plan {
-	c := t.conflict(w)
-	for _, try := range t.repairs() {
-		near, changed := try(w, c.Layer)
-		if changed == "" {
-			continue
-		}
-		s := t.newSearch(near)
-		p := t.tell(s, s.run())
-		c.Changed, c.Nearest = changed, t.say(near)
+// place, the rule that keeps it out, and the nearest wish that works. Ways
+// round are tried in this order: the same in another order, in another way of
+// working, another medium of the same look, one layer left out, a new pot; of
+// one kind the best by the order of preference counts. None that is worse for
+// health than what was asked for is named.
+func (t *Table) around(s *search) Plan {
+	c := s.conflict()
+	p := Plan{Conflict: c}
+	if near, best := s.nearest(c.Layer); best != nil {
+		steps := best.path(best.run())
+		p = best.tell(steps)
+		c.Changed, c.Nearest = near.changed, t.say(near.wish)
 		p.Conflict = c
-		return p
 	}
-	return Plan{Conflict: c}
+	p.Today = s.today(nil)
+	return p
 }
 
-// repairs are the ways round a conflict, the nearest first. Another way of
-// working changes least of all after another order, so it comes before another
-// medium.
-func (t *Table) repairs() []func(Wish, int) (Wish, string) {
-	return []func(Wish, int) (Wish, string){t.reordered, t.reworked, t.replaced, t.shortened, t.afresh}
+// change is a wish that may stand in for another, and what was changed.
+type change struct {
+	wish    Wish
+	changed string
+	free    bool // the layers may lie in any order
 }
 
-// conflict finds the first layer that cannot be added to those before it, and
-// the rule that says so on the pot that would otherwise be the cheapest.
-func (t *Table) conflict(w Wish) *Conflict {
-	k := 0
-	for ; k+1 < len(w.Layers); k++ {
-		if first := w.upTo(k + 1); !t.possible(first) {
-			break
+// nearest is the nearest wish that works, with the search that finds it; nil
+// where there is none.
+func (s *search) nearest(blocked int) (change, *search) {
+	asked := s.wishPeril()
+	for _, kind := range s.repairs(blocked) {
+		var near change
+		var best *search
+		node, least := int32(-1), unreachable
+		for _, try := range kind {
+			found := s.t.newSearch(try.wish, safest)
+			found.free, found.limit = try.free, least
+			at := found.run()
+			if at < 0 || s.t.worse(found.pathPeril(found.path(at), false), asked) {
+				continue
+			}
+			near, best, node, least = try, found, at, found.reached[at].cost
 		}
-	}
-	s := t.newSearch(w.upTo(k + 1))
-	s.blind = true
-	s.run()
-	c := &Conflict{Layer: k}
-	t.blame(s, s.soonest(k), w.Layers[k], c)
-	return c
-}
-
-// soonest is the pot with the first k layers on that takes the fewest steps
-// from now: where the student would stand and ask. Where they cannot be put on
-// before another one, it is the pot as it is now.
-func (s *search) soonest(k int) pot {
-	best, fewest := s.start(), -1
-	for _, n := range s.reached {
-		if n.pot.done != 1<<k-1 {
+		if best == nil {
 			continue
 		}
-		if steps := n.cost.actions(); fewest < 0 || steps < fewest {
-			best, fewest = n.pot, steps
+		if near.free {
+			near.wish = best.reordered(node)
 		}
+		return near, s.t.newSearch(near.wish, safest)
 	}
-	return best
+	return change{}, nil
 }
 
-// blame words why a layer does not go on a pot: what lies loose below it first,
-// since that holds in every state, then the technique, then the state.
-func (t *Table) blame(s *search, p pot, layer Layer, c *Conflict) {
-	m := &t.Media[layer.Medium]
-	on := " on a pot that is “" + lower(t.States[p.state].Name) + "”."
-	rules, _ := s.rules(p, layer)
-	for _, i := range []int{2, 0, 1} {
-		r := rules[i]
-		if r == nil || r.Verdict != Never {
-			continue
-		}
-		switch i {
-		case 0:
-			c.What = m.Name + on
-		case 1:
-			c.What = t.Techniques[layer.Technique].Name + on
-		case 2:
-			c.What = m.Name + " over " + lower(t.Media[s.w.Layers[p.top-1].Medium].Name) + " that no firing has fixed."
-		}
-		c.Rule, c.Physics, c.House = r.Reason, r.Basis == Physics, i < 2 && r.Basis != Physics
-		return
-	}
-	switch {
-	case !s.inTime(p, m) && p.top > 0:
-		c.What = m.Name + " after " + lower(t.Media[s.w.Layers[p.top-1].Medium].Name) + "."
-		c.Rule, c.Physics = "After the glaze firing each firing is cooler than the last: this one would melt what is there.", true
-	case s.glaze < 0 && !s.w.Bare:
-		c.What = m.Name + on
-		c.Rule = "The table has no clear glaze to finish the pot with."
-	default:
-		c.What = m.Name + on
-		c.Rule = "It can be put on, but what has to follow cannot: no way leads from there to a finished pot."
-	}
+// repairs are the ways round a conflict, kind by kind, the nearest first.
+func (s *search) repairs(blocked int) [][]change {
+	one, all := s.otherWays()
+	return [][]change{s.anyOrder(), one, all, s.standIns(false), s.standIns(true), s.without(blocked), s.newPots()}
 }
 
-// possible says whether a wish has a plan.
-func (t *Table) possible(w Wish) bool { return t.newSearch(w).run() >= 0 }
-
-// upTo is a wish with its first n layers only.
-func (w Wish) upTo(n int) Wish {
-	w.Layers = w.Layers[:n]
-	return w
+// anyOrder is the same wish with its layers in any order.
+func (s *search) anyOrder() []change {
+	if s.w.Apart || len(s.w.Layers) < 2 {
+		return nil
+	}
+	return []change{{s.w, "The same in another order.", true}}
 }
 
-// with is a wish with layers of its own.
-func (w Wish) with(layers []Layer) Wish {
-	w.Layers = layers
-	return w
-}
-
-// reordered looks for a plan with the same layers in any order.
-func (t *Table) reordered(w Wish, _ int) (Wish, string) {
-	if w.Apart || len(w.Layers) < 2 {
-		return w, ""
-	}
-	s := t.newSearch(w)
-	s.free = true
-	at := s.run()
-	if at < 0 {
-		return w, ""
-	}
+// reordered is the wish with its layers in the order of a plan found.
+func (s *search) reordered(at int32) Wish {
 	var layers []Layer
-	for _, step := range s.steps(at) {
-		if step.layer >= 0 && step.layer != added {
-			layers = append(layers, w.Layers[step.layer])
+	for _, next := range s.path(at) {
+		if next.act >= 0 && s.acts[next.act].first {
+			layers = append(layers, s.w.Layers[s.acts[next.act].layer])
 		}
 	}
-	return w.with(layers), "The same in another order."
+	return s.w.with(layers)
 }
 
-// reworked looks for a plan with the technique of one layer left open, the
-// layer in the way first.
-func (t *Table) reworked(w Wish, blocked int) (Wish, string) {
-	for _, i := range w.from(blocked) {
-		layer := w.Layers[i]
-		if layer.Technique < 0 {
+// otherWays leaves one way of working open, and where that is not enough all of
+// them.
+func (s *search) otherWays() (one, all []change) {
+	var none []Layer
+	var names []string
+	for i, layer := range s.w.Layers {
+		open := Layer{Medium: layer.Medium, Metal: layer.Metal}
+		if layer.Medium < 0 || len(layer.Ways) == 0 {
+			none = append(none, layer)
 			continue
 		}
-		near := w.with(swapped(w.Layers, i, Layer{Medium: layer.Medium, Technique: -1}))
-		if t.possible(near) {
-			return near, t.Media[layer.Medium].Name + " in another way than " + lower(t.Techniques[layer.Technique].Name) + "."
+		for j, q := range layer.Ways {
+			name := lower(s.t.Techniques[q].Name)
+			names = union(names, name)
+			less := open
+			less.Ways = append(append([]int(nil), layer.Ways[:j]...), layer.Ways[j+1:]...)
+			one = append(one, change{wish: s.w.with(swapped(s.w.Layers, i, less)), changed: s.t.Media[layer.Medium].Name + " in another way than " + name + "."})
 		}
+		none = append(none, open)
 	}
-	return w, ""
+	if len(names) > 1 {
+		all = append(all, change{wish: s.w.with(none), changed: "In other ways than " + either(names) + "."})
+	}
+	return one, all
 }
 
-// replaced looks for the best plan with one layer of another medium of the
-// same look, the layer in the way first; work on the fired glaze stands in only
-// where nothing else does.
-func (t *Table) replaced(w Wish, blocked int) (Wish, string) {
-	for _, i := range w.from(blocked) {
-		for _, late := range []bool{false, true} {
-			if near, changed := t.standIn(w, i, late); changed != "" {
-				return near, changed
+// standIns puts another medium of the same look in the place of one layer; on
+// the fired glaze only where nothing else does.
+func (s *search) standIns(late bool) []change {
+	var changes []change
+	for i, layer := range s.w.Layers {
+		if layer.Medium < 0 || layer.Metal != "" {
+			continue
+		}
+		old := &s.t.Media[layer.Medium]
+		for j := range s.t.Media {
+			m := &s.t.Media[j]
+			if m.Look == "" || m.Look != old.Look || j == layer.Medium || (m.Kind == OnGlaze) != late || s.beside(i, j) {
+				continue
+			}
+			with, words := s.t.inPlace(layer, j), m.Name+" instead of "+lower(old.Name)
+			if len(with.Ways) < len(layer.Ways) {
+				words += ", in another way"
+			}
+			changes = append(changes, change{wish: s.w.with(swapped(s.w.Layers, i, with)), changed: words + "."})
+			if len(with.Ways) > 0 {
+				changes = append(changes, change{wish: s.w.with(swapped(s.w.Layers, i, Layer{Medium: j})), changed: m.Name + " instead of " + lower(old.Name) + ", in another way."})
 			}
 		}
 	}
-	return w, ""
+	return changes
 }
 
-// standIn looks for the best plan with another medium of the same look for one
-// layer, among those that go on the fired glaze or among the others.
-func (t *Table) standIn(w Wish, i int, late bool) (Wish, string) {
-	var best Wish
-	bestCost, changed := cost(0), ""
-	old := &t.Media[w.Layers[i].Medium]
-	for j := range t.Media {
-		m := &t.Media[j]
-		if m.Look == "" || m.Look != old.Look || j == w.Layers[i].Medium || (m.Kind == OnGlaze) != late {
-			continue
-		}
-		if i > 0 && w.Layers[i-1].Medium == j || i+1 < len(w.Layers) && w.Layers[i+1].Medium == j {
-			continue // the same twice is no wish
-		}
-		layer, words := Layer{Medium: j, Technique: -1}, m.Name+" instead of "+lower(old.Name)
-		if q := w.Layers[i].Technique; q >= 0 && t.Techniques[q].serves(m.Base) && t.possible(w.with(swapped(w.Layers, i, Layer{Medium: j, Technique: q}))) {
-			layer.Technique = q
-		} else if q >= 0 {
-			words += ", in another way than " + lower(t.Techniques[q].Name)
-		}
-		near := w.with(swapped(w.Layers, i, layer))
-		s := t.newSearch(near)
-		if at := s.run(); at >= 0 && (changed == "" || s.reached[at].cost < bestCost) {
-			best, bestCost = near, s.reached[at].cost
-			changed = words + "."
+// inPlace is a layer of another medium, in those of the ways that are for it.
+func (t *Table) inPlace(layer Layer, medium int) Layer {
+	with := Layer{Medium: medium}
+	for _, q := range layer.Ways {
+		if t.Techniques[q].serves(t.Media[medium].Base) {
+			with.Ways = append(with.Ways, q)
 		}
 	}
-	return best, changed
+	return with
 }
 
-// from lists the layers, one of them first.
-func (w Wish) from(first int) []int {
-	order := []int{first}
-	for i := range w.Layers {
-		if i != first {
-			order = append(order, i)
-		}
-	}
-	return order
+// beside reports whether a layer lies next to one of a medium: the same medium
+// twice, one on the other, is not what somebody wants.
+func (s *search) beside(layer, medium int) bool {
+	return layer > 0 && s.w.Layers[layer-1].Medium == medium || layer+1 < len(s.w.Layers) && s.w.Layers[layer+1].Medium == medium
 }
 
 func swapped(layers []Layer, i int, with Layer) []Layer {
@@ -207,44 +155,125 @@ func swapped(layers []Layer, i int, with Layer) []Layer {
 	return changed
 }
 
-// shortened looks for a plan with one layer left out, the one in the way
-// first.
-func (t *Table) shortened(w Wish, blocked int) (Wish, string) {
-	if len(w.Layers) < 2 {
-		return w, ""
-	}
-	for _, i := range w.from(blocked) {
-		layers := append(append([]Layer(nil), w.Layers[:i]...), w.Layers[i+1:]...)
-		if near := w.with(layers); t.possible(near) {
-			return near, "Without " + lower(t.Media[w.Layers[i].Medium].Name) + "."
+// without leaves one layer out, the one in the way first, but never the last
+// one that decorates.
+func (s *search) without(blocked int) []change {
+	var changes []change
+	for k := range s.w.Layers {
+		i := (blocked + k) % len(s.w.Layers)
+		layers := append(append([]Layer(nil), s.w.Layers[:i]...), s.w.Layers[i+1:]...)
+		if len(layers) > 0 && (s.t.decorates(layers) || !s.t.decorates(s.w.Layers)) {
+			changes = append(changes, change{wish: s.w.with(layers), changed: "Without " + s.t.say(Wish{Layers: s.w.Layers[i : i+1]}) + "."})
 		}
 	}
-	return w, ""
+	return changes
 }
 
-// afresh looks for a plan on a new pot.
-func (t *Table) afresh(w Wish, _ int) (Wish, string) {
-	if w.State == 0 {
-		return w, ""
+// newPots begins anew, in any state before the glaze.
+func (s *search) newPots() []change {
+	var changes []change
+	for state := range s.t.States {
+		if state == s.w.State && len(s.w.Already) == 0 || s.raw>>state&1 == 0 {
+			continue
+		}
+		w := s.w
+		w.State, w.Part, w.Already = state, 0, nil
+		changes = append(changes, change{wish: w, changed: "Too late for this pot. On a new pot, begun while it is “" + lower(s.t.States[state].Name) + "”."})
 	}
-	w.State = 0
-	if !t.possible(w) {
-		return w, ""
-	}
-	return w, "On a new pot, begun while it is “" + lower(t.States[0].Name) + "”."
+	return changes
 }
 
-// say words a wish.
-func (t *Table) say(w Wish) string {
-	text := ""
-	for i, layer := range w.Layers {
-		if i > 0 {
-			text += ", "
-		}
-		text += lower(t.Media[layer.Medium].Name)
-		if layer.Technique >= 0 {
-			text += " (" + lower(t.Techniques[layer.Technique].Name) + ")"
+// conflict finds the first layer that cannot be added to those before it, and
+// the rule that says so on the pot where the student would stand and ask.
+func (s *search) conflict() *Conflict {
+	k := 0
+	for ; k+1 < len(s.w.Layers); k++ {
+		if s.t.newSearch(s.w.upTo(k+1), safest).run() < 0 {
+			break
 		}
 	}
-	return text
+	all := s.t.newSearch(s.w.upTo(k+1), safest)
+	all.blind = true
+	all.run()
+	c := &Conflict{Layer: k}
+	p, act := all.soonest(k)
+	all.blame(&p, all.acts[act], c)
+	return c
+}
+
+// soonest is the pot with the acts before a layer done, and as many of its own
+// as can be, that takes the fewest steps from now, and the act that comes next.
+// Where they cannot be done before another one, it is the pot as it is now.
+func (s *search) soonest(layer int) (pot, int) {
+	from := len(s.acts) - 1
+	for i, a := range s.acts {
+		if a.layer == layer && a.first {
+			from = i
+		}
+	}
+	for next := len(s.acts) - 1; next >= from; next-- {
+		best, fewest := pot{}, -1
+		for _, n := range s.reached {
+			if steps := n.cost.actions(); n.pot.done == 1<<next-1 && (fewest < 0 || steps < fewest) {
+				best, fewest = n.pot, steps
+			}
+		}
+		if fewest >= 0 {
+			return best, next
+		}
+	}
+	return s.start(), from
+}
+
+// blame words why an act cannot be done on a pot: what lies loose below it
+// first, since that holds in every state, then the medium, then the way of
+// working.
+func (s *search) blame(p *pot, a act, c *Conflict) {
+	on := " on a pot that is “" + lower(s.t.States[p.state].Name) + "”."
+	name := "This"
+	if layer := s.w.Layers[a.layer]; layer.Medium >= 0 {
+		name = s.t.Media[layer.Medium].Name
+	}
+	rules := s.rules(p, a)
+	for _, of := range []origin{ofUnder, ofMedium, ofWay} {
+		for _, r := range rules {
+			if r.of != of || r.Verdict != Never {
+				continue
+			}
+			switch of {
+			case ofUnder:
+				c.What = name + s.by(a) + " over " + lower(s.t.Media[r.which].Name) + " that no firing has fixed."
+			case ofMedium:
+				c.What = name + on
+			default:
+				c.What = s.t.Techniques[r.which].Name + on
+			}
+			c.Rule, c.Basis = r.Reason, r.Basis
+			return
+		}
+	}
+	c.What, c.Basis = name+on, Physics
+	switch {
+	case a.takes && !s.there(p, a):
+		c.What = s.t.Techniques[a.ways[0]].Name + " in " + lower(name) + "."
+		c.Rule = "The coat is fixed or covered by then, so there is nothing left to work."
+	case !a.takes && !a.bare && (p.heat > 0 || p.pending > 0) && !s.inTime(p, s.medium(a)):
+		c.Rule = "After the glaze firing each firing is cooler than the last: this one would melt what is there."
+	case s.glaze < 0 && !s.w.Bare:
+		c.Rule = "The table has no clear glaze to finish the pot with."
+	default:
+		c.Rule = "It can be put on, but what has to follow cannot: no way leads from there to a finished pot."
+	}
+}
+
+// by names the ways of an act: " by brushing".
+func (s *search) by(a act) string {
+	var names []string
+	for _, q := range a.ways {
+		names = append(names, lower(s.t.Techniques[q].Name))
+	}
+	if len(names) == 0 {
+		return ""
+	}
+	return " by " + listed(names, ", ")
 }

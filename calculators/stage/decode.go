@@ -82,7 +82,7 @@ func (t *Table) takeMedium(f *fields) bool {
 }
 
 func (t *Table) takeTechnique(f *fields) bool {
-	return add(&t.Techniques, Technique{ID: f.text(), Name: f.text(), Words: f.list(), With: f.list(), Best: f.digit(99) - 1, Takes: f.flag(), Bare: f.flag(),
+	return add(&t.Techniques, Technique{ID: f.text(), Name: f.text(), Words: f.list(), With: f.list(), Best: f.digit(99) - 1, Coats: f.flag(), Takes: f.flag(), Bare: f.flag(),
 		Wait: f.text(), Hazards: f.hazards(), Who: f.who()})
 }
 

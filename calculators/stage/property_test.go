@@ -2,7 +2,6 @@ package stage_test
 
 import (
 	"math/rand/v2"
-	"strings"
 	"testing"
 
 	"slipbook/calculators/stage"
@@ -33,26 +32,14 @@ func TestBest(t *testing.T) {
 			t.Errorf("a plan exists: %v, conflict %+v", exists, p.Conflict)
 			return
 		}
-		if planned := [5]int{p.Risky, questions(p), p.Firings, p.Away, len(p.Steps)}; exists && planned != best {
+		if planned := [6]int{p.Undone, p.Risky, p.Questions, p.Firings, p.Away, len(p.Steps)}; exists && planned != best {
 			t.Errorf("planned %v, best %v", planned, best)
 		}
 	})
 }
 
-// questions counts those of a plan that are not on a risky step anyway.
-func questions(p stage.Plan) int {
-	n := p.Label
-	for _, step := range p.Steps {
-		if step.Verdict == stage.Risky {
-			n -= strings.Count(step.Ask, "?")
-		}
-	}
-	return n
-}
-
-// TestAllowed walks every plan with rules of its own and wants each step
-// allowed and the pot finished.
-func TestAllowed(t *testing.T) {
+// TestWorded wants every plan to say all that a step needs, and a conflict why.
+func TestWorded(t *testing.T) {
 	planned := 0
 	each(t, 6, func(t *testing.T, seed uint64, table *stage.Table, w stage.Wish) {
 		p := table.Plan(w)
@@ -63,9 +50,6 @@ func TestAllowed(t *testing.T) {
 			return
 		}
 		planned++
-		if wrong := table.Walk(w); wrong != "" {
-			t.Errorf("%s\n%+v", wrong, p.Steps)
-		}
 		for _, step := range p.Steps {
 			if step.What == "" || step.Why == "" || step.Verdict == stage.Label && step.Ask == "" || step.Verdict == stage.Never {
 				t.Errorf("step %+v", step)
@@ -107,10 +91,15 @@ func TestMoreAllowed(t *testing.T) {
 		}
 		rule.Verdict--
 		after, has := table.Cost(w)
-		if had && (!has || after > before) {
-			t.Errorf("cost %x became %x (%v)", before, after, has)
+		if had && !has {
+			t.Errorf("cost %v became none", before)
 		}
-		if had && after < before {
+		// A risk loosened to a question leaves the risk of a step with another
+		// one, and adds the question: that alone may count as more.
+		if had && has && stage.Less(before, after) && rule.Verdict != stage.Label {
+			t.Errorf("cost %v became %v", before, after)
+		}
+		if had && stage.Less(after, before) {
 			loosened++
 		}
 	})
@@ -125,8 +114,8 @@ func anyRule(random *rand.Rand, table *stage.Table, w stage.Wish) *stage.Rule {
 	layer := w.Layers[random.IntN(len(w.Layers))]
 	switch random.IntN(4) {
 	case 0:
-		if layer.Technique >= 0 {
-			return table.Techniques[layer.Technique].On[state].For(table.Media[layer.Medium].Base)
+		if len(layer.Ways) > 0 {
+			return table.Techniques[layer.Ways[0]].On[state].For(table.Media[layer.Medium].Base)
 		}
 	case 1:
 		if n := len(table.Overs); n > 0 {

@@ -1,134 +1,72 @@
 package stage
 
-// A plan is found as the cheapest path through the conditions a pot can be in.
-// The table is the map: media and techniques with their rules are ways that
-// put a layer on, transitions are ways that do not. Costs are sums of whole
-// numbers in the order of preference, packed into one number so that one
-// comparison decides: risky steps, then label questions, then firings, then
-// how far each layer is from its medium's best state, then actions.
-
-// cost is a packed sum, worst first.
-type cost uint64
-
-const (
-	oneAction cost = 1
-	oneAway   cost = 1 << 10
-	oneFiring cost = 1 << 20
-	oneLabel  cost = 1 << 28
-	oneRisk   cost = 1 << 36
-	mask10         = 1<<10 - 1
-	mask8          = 1<<8 - 1
-)
-
-// Risky, Questions, Firings, Away and Actions unpack a cost.
-func (c cost) risky() int     { return int(c >> 36) }
-func (c cost) questions() int { return int(c >> 28 & mask8) }
-func (c cost) firings() int   { return int(c >> 20 & mask8) }
-func (c cost) away() int      { return int(c >> 10 & mask10) }
-func (c cost) actions() int   { return int(c & mask10) }
-
-// quick is the same cost for one who only wants to be done: actions count
-// before everything. It finds the shorter, riskier way that a plan names.
-func (c cost) quick() cost { return cost(c.actions())<<46 | c>>10 }
-
-// pot is a condition of the pot.
-type pot struct {
-	state   uint8
-	done    uint8 // layers that are on, by bit
-	loose   uint8 // of them, those not yet fixed by a firing
-	top     uint8 // the layer put on last, plus 1; 0 = none
-	pending uint8 // heat of on-glaze that is on and not yet fired; 0 = none
-	heat    uint8 // of the last on-glaze firing; 0 = none yet
-	damp    bool  // unfired clay wetted by a layer since it last dried
-	glazed  bool  // under a coat of glaze, fired or not
-	green   bool  // the coat lies on unfired clay
-	painted bool  // something lies on the unfired coat
-	wished  bool  // a glaze of the wish is on, so that it is not washed off
-}
-
-// key packs a pot into a number, so that pots are found quickly.
-func (p pot) key() uint64 {
-	k := uint64(p.state)<<40 | uint64(p.done)<<32 | uint64(p.loose)<<24 | uint64(p.top)<<20 | uint64(p.pending)<<13 | uint64(p.heat)<<6
-	for i, is := range [...]bool{p.damp, p.glazed, p.green, p.painted, p.wished} {
-		if is {
-			k |= 1 << i
-		}
-	}
-	return k
-}
-
-// way is one step from a pot to the next.
-type way struct {
-	to    pot
-	cost  cost
-	layer int  // put on by this step; -1 = none, added = the glaze that nobody wished for
-	move  int  // transition of the table; -1 = none
-	other What // a step that is no transition of the table
-	rules [3]*Rule
-}
-
-// added stands for the glaze that the planner adds by itself.
-const added = MostLayers
-
-// What names a step that the table has no row for.
-type What uint8
-
-const (
-	nothing  What = iota
-	dryAgain      // the clay was wetted and has to dry through before the fire
-	onGlaze       // an on-glaze firing
-)
+// A plan is found by A*: the cheapest path through the conditions that a pot
+// can be in, looked for first where the cost so far and the least that must
+// still come are smallest together. The table is the map: media and techniques
+// with their rules are steps that put a layer on or work it, transitions are
+// steps that do not.
 
 // search is one question to the table.
 type search struct {
-	t      *Table
-	w      Wish
-	free   bool // the layers may lie in any order
-	hurry  bool // actions count first
-	blind  bool // look without the bound, and so at every pot that can be reached
-	enough int  // in a hurry: a way with so many actions is no shorter
-	glaze  int  // the medium added where a glaze is missing; -1 = there is none
+	t     *Table
+	w     Wish
+	acts  []act
+	free  bool  // the layers may lie in any order
+	blind bool  // without the heuristic, and so over every pot that can be reached
+	order order // of preference
+	limit cost  // give up at this cost, in the order of the search
+	glaze int   // the medium added where a glaze is missing; -1 = there is none
 	facts
-	bound
-	ways    []way // of the pot being looked at
+	heuristic
+	steps   []step // out of the pot being expanded
 	reached []node
-	index   map[uint64]int32 // of reached, by pot.key
+	index   map[key]int32 // of reached
 }
 
 // facts are what the search asks of the table again and again.
 type facts struct {
-	coat  uint8    // the state of an unfired coat of glaze
-	last  uint8    // the state of a finished pot
-	raw   uint64   // states of clay that was never fired, by bit
-	ready uint64   // states from which the bisque firing starts, by bit
-	kinds [6]uint8 // layers of the wish by kind, by bit
-	block bool     // a coat of unfired glaze stands in the way of the wish
-	worn  bool     // the pot wears such a coat, and it does not stand in the way
+	coat      uint8  // the state of an unfired coat of glaze
+	last      uint8  // the state of a finished pot
+	raw       uint64 // states of clay that was never fired, by bit
+	ready     uint64 // states from which the bisque firing starts, by bit
+	layers    []int  // medium of each layer, those on the pot first; -1 = work on the clay itself
+	before    int    // how many layers are on the pot already
+	onGlaze   set    // acts that put something on the fired glaze
+	kept      set    // layers that bisque heat does not fix
+	resist    set    // layers that repel, until any firing burns them off
+	alike     []set  // on places of their own: the bit that stands for a loose layer
+	parts     uint64 // parts that some act wants, by bit, from 1
+	stillSoft Rule   // the question whether the clay is still in the first part of its state
 }
 
 // node is a pot that was reached, and how.
 type node struct {
-	pot  pot
-	cost cost // in the order of the search
-	from int32
-	way  way
-	shut bool
+	pot    pot
+	cost   cost // in the order of the search
+	from   int32
+	step   step
+	closed bool
 }
 
-func (t *Table) newSearch(w Wish) *search {
-	s := &search{t: t, w: w, glaze: t.clear()}
-	s.index = make(map[uint64]int32, 32)
-	s.reached = make([]node, 0, 32)
+func (t *Table) newSearch(w Wish, o order) *search {
+	s := &search{t: t, w: w, order: o, acts: t.acts(w.Layers), glaze: t.clear(), limit: unreachable}
+	s.index = make(map[key]int32, 64)
 	s.coat, s.last = uint8(len(t.States)), uint8(len(t.States))
 	for i := len(t.Transitions) - 1; i >= 0; i-- {
 		s.note(&t.Transitions[i])
 	}
-	for i, layer := range w.Layers {
-		s.kinds[t.Media[layer.Medium].Kind] |= 1 << i
+	s.before = len(w.Already)
+	for _, coat := range w.Already {
+		s.layers = append(s.layers, coat.Medium)
 	}
-	s.block = s.coat < uint8(len(t.States)) && s.inTheWay()
-	s.worn = uint8(w.State) == s.coat && !s.block
-	s.bound = s.newBound()
+	for _, layer := range w.Layers {
+		s.layers = append(s.layers, layer.Medium)
+	}
+	s.sortLayers()
+	if parts := s.t.States[w.State].Parts; len(parts) > 0 {
+		s.stillSoft.Ask = "Is it still " + parts[0].Name + "? " + parts[0].Tell + " If it is not, leave this out."
+	}
+	s.heuristic = s.newHeuristic()
 	return s
 }
 
@@ -146,6 +84,57 @@ func (s *search) note(tr *Transition) {
 	}
 }
 
+// sortLayers notes how each layer behaves in a firing, and which layers the
+// search need not tell apart.
+func (s *search) sortLayers() {
+	s.alike = make([]set, len(s.layers))
+	for i, medium := range s.layers {
+		s.alike[i] = 1 << i
+		if medium < 0 {
+			continue
+		}
+		m := &s.t.Media[medium]
+		if m.Kind == Resist {
+			s.resist |= 1 << i
+		} else if m.Fixed != Fixed {
+			s.kept |= 1 << i
+		}
+		for j := range i {
+			if s.layers[j] >= 0 && s.w.Apart && s.plain(i) && s.plain(j) && s.alikeInFire(j, m) {
+				s.alike[i] = s.alike[j]
+				break
+			}
+		}
+	}
+	for i, a := range s.acts {
+		if !a.bare && !a.takes && s.t.Media[s.w.Layers[a.layer].Medium].Kind == OnGlaze {
+			s.onGlaze |= 1 << i
+		}
+		for state := range s.t.States {
+			for _, r := range s.rulesIn(a, state) {
+				s.parts |= 1 << r.Part
+			}
+		}
+	}
+}
+
+// plain reports whether a layer is only laid on, and not worked afterwards.
+func (s *search) plain(layer int) bool {
+	for _, a := range s.acts {
+		if a.layer+s.before == layer && a.takes {
+			return false
+		}
+	}
+	return true
+}
+
+// alikeInFire reports whether a layer and a medium behave the same in every
+// firing.
+func (s *search) alikeInFire(layer int, m *Medium) bool {
+	other := &s.t.Media[s.layers[layer]]
+	return other.Kind == m.Kind && other.Fixed == m.Fixed
+}
+
 // clear is the first glaze of the table through which colour is seen; -1 when
 // there is none.
 func (t *Table) clear() int {
@@ -157,79 +146,102 @@ func (t *Table) clear() int {
 	return -1
 }
 
-// start is the pot as the student holds it.
+// start is the pot as the student holds it. Of a state with parts the one that
+// was said counts; unsaid, the first where some act wants it, so that the plan
+// asks, and otherwise the middle.
 func (s *search) start() pot {
 	p := pot{state: uint8(s.w.State)}
 	p.glazed = p.state == s.coat || p.state == s.last
+	if parts := len(s.t.States[p.state].Parts); s.w.Part > 0 {
+		p.part = uint8(s.w.Part - 1)
+	} else if parts > 0 && s.parts>>1&1 == 0 {
+		p.part = uint8(parts / 2)
+	}
+	for i, coat := range s.w.Already {
+		switch {
+		case s.t.Media[coat.Medium].Kind == Glaze:
+			p.open = 0
+		case coat.Loose:
+			p.loose |= s.alike[i]
+			p.open |= s.alike[i]
+		}
+	}
+	if p.state == s.coat && !s.glazeSaid() {
+		p.open = 0
+	}
 	return p
 }
 
-// finished says whether nothing is left to do.
-func (s *search) finished(p pot) bool {
+// glazeSaid reports whether a glaze is among the layers on the pot.
+func (s *search) glazeSaid() bool {
+	for _, coat := range s.w.Already {
+		if s.t.Media[coat.Medium].Kind == Glaze {
+			return true
+		}
+	}
+	return false
+}
+
+// finished reports whether nothing is left to do.
+func (s *search) finished(p *pot) bool {
 	return p.done == s.all() && p.state == s.last && p.pending == 0 && p.loose == 0 && (p.glazed || s.w.Bare)
 }
 
-func (s *search) all() uint8 { return uint8(1<<len(s.w.Layers) - 1) }
+// all are all acts of the wish.
+func (s *search) all() set { return 1<<len(s.acts) - 1 }
 
-// run looks for the cheapest way to a finished pot and gives its node, or -1.
-// It shuts each pot at its smallest cost; of equal costs the first found
+// run looks for the cheapest way to a finished pot and returns its node, or -1.
+// It closes each pot at its smallest cost; of equal costs the first found
 // counts, which follows the order of the wish and of the table.
 func (s *search) run() int32 {
 	var h heap
-	s.reach(&h, s.start(), 0, -1, way{layer: -1, move: -1})
+	s.reach(&h, s.start(), 0, -1, step{act: -1, move: -1})
 	for len(h) > 0 {
 		top := h.pop()
-		if s.hurry && int(top.cost>>46) >= s.enough {
+		if top.cost >= s.limit {
 			return -1
 		}
 		at := top.node
-		if s.reached[at].shut {
+		if s.reached[at].closed {
 			continue
 		}
-		s.reached[at].shut = true
-		if s.finished(s.reached[at].pot) {
+		s.reached[at].closed = true
+		if s.finished(&s.reached[at].pot) {
 			return at
 		}
-		s.ways = s.ways[:0]
-		s.look(s.reached[at].pot)
-		for _, w := range s.ways {
-			c := w.cost
-			if s.hurry {
-				c = c.quick()
-			}
-			s.reach(&h, w.to, s.reached[at].cost+c, at, w)
+		s.steps = s.steps[:0]
+		s.expand(s.reached[at].pot)
+		for _, next := range s.steps {
+			s.reach(&h, next.to, s.reached[at].cost+next.cost.in(s.order), at, next)
 		}
 	}
 	return -1
 }
 
-func (s *search) reach(h *heap, p pot, c cost, from int32, w way) {
+func (s *search) reach(h *heap, p pot, c cost, from int32, by step) {
 	key := p.key()
 	i, known := s.index[key]
 	if known && s.reached[i].cost <= c {
 		return
 	}
-	left := s.left(p)
-	if left >= never {
+	left := s.left(&p)
+	if left >= unreachable {
 		return
-	}
-	if s.hurry {
-		left = left.quick()
 	}
 	if !known {
 		i = int32(len(s.reached))
 		s.index[key] = i
 		s.reached = append(s.reached, node{})
 	}
-	s.reached[i] = node{pot: p, cost: c, from: from, way: w}
+	s.reached[i] = node{pot: p, cost: c, from: from, step: by}
 	h.push(entry{c + left, i})
 }
 
-// steps gives the ways from the start to a node.
-func (s *search) steps(at int32) []way {
-	var back []way
+// path returns the steps from the start to a node.
+func (s *search) path(at int32) []step {
+	var back []step
 	for ; s.reached[at].from >= 0; at = s.reached[at].from {
-		back = append(back, s.reached[at].way)
+		back = append(back, s.reached[at].step)
 	}
 	for i, j := 0, len(back)-1; i < j; i, j = i+1, j-1 {
 		back[i], back[j] = back[j], back[i]
@@ -237,48 +249,11 @@ func (s *search) steps(at int32) []way {
 	return back
 }
 
-// entry is a node in the heap at the cost it had when it was put there, with
-// the bound for the rest.
-type entry struct {
-	cost cost
-	node int32
-}
-
-// heap is a binary heap of entries by cost; of equal costs the node that was
-// reached first comes first.
-type heap []entry
-
-func (e entry) before(o entry) bool {
-	return e.cost < o.cost || e.cost == o.cost && e.node < o.node
-}
-
-func (h *heap) push(e entry) {
-	*h = append(*h, e)
-	for i := len(*h) - 1; i > 0; {
-		up := (i - 1) / 2
-		if !(*h)[i].before((*h)[up]) {
-			return
-		}
-		(*h)[i], (*h)[up] = (*h)[up], (*h)[i]
-		i = up
+// sum adds up the costs of some steps.
+func sum(steps []step) cost {
+	c := cost(0)
+	for i := range steps {
+		c += steps[i].cost
 	}
-}
-
-func (h *heap) pop() entry {
-	top, end := (*h)[0], len(*h)-1
-	(*h)[0] = (*h)[end]
-	*h = (*h)[:end]
-	for i := 0; ; {
-		least := i
-		for down := 2*i + 1; down <= 2*i+2 && down < end; down++ {
-			if (*h)[down].before((*h)[least]) {
-				least = down
-			}
-		}
-		if least == i {
-			return top
-		}
-		(*h)[i], (*h)[least] = (*h)[least], (*h)[i]
-		i = least
-	}
+	return c
 }

@@ -28,7 +28,7 @@ func (t *Table) Encode() string {
 		}
 	}
 	for _, q := range t.Techniques {
-		w.line("technique", q.ID, q.Name, list(q.Words), list(q.With), digit(q.Best+1), flag(q.Takes), flag(q.Bare), q.Wait, q.Hazards.text(), digit(int(q.Who)))
+		w.line("technique", q.ID, q.Name, list(q.Words), list(q.With), digit(q.Best+1), flag(q.Coats), flag(q.Takes), flag(q.Bare), q.Wait, q.Hazards.text(), digit(int(q.Who)))
 		for _, cell := range q.On {
 			w.line("cell")
 			for _, c := range cell {

@@ -140,7 +140,7 @@ func (i *impression) cardPlan(m course.Medium) []string {
 	}
 	for n, medium := range t.Media {
 		if medium.ID == m.ID {
-			wish.Layers = []stage.Layer{{Medium: n, Technique: -1}}
+			wish.Layers = []stage.Layer{{Medium: n}}
 		}
 	}
 	if wish.State < 0 || wish.Layers == nil {

@@ -89,11 +89,11 @@ func TestTableStaysOutOfPages(t *testing.T) {
 func TestStepsAskTheirQuestions(t *testing.T) {
 	cell := func(column, text string) catalog.Cell { return catalog.Cell{Column: column, Text: text, IsText: true} }
 	answer := &catalog.Answer{Rows: [][]catalog.Cell{
-		{cell("step", "1"), cell("state", "Bisque"), cell("what", "Put it on."), cell("why", "It holds."), cell("caution", "Does the label say so? If not, do not.")},
+		{cell("step", "1"), cell("state", "Bisque"), cell("what", "Put it on."), cell("why", "It holds."), cell("caution", "Wear gloves."), cell("ask", "Does the label say so?")},
 		{cell("step", "2"), cell("state", "Bisque"), cell("what", "Fire it."), cell("why", ""), cell("caution", "It is hot.")},
 	}}
 	want := []stepView{
-		{State: "Bisque", What: "Put it on.", Why: "It holds.", Ask: "Does the label say so?", Caution: "If not, do not."},
+		{State: "Bisque", What: "Put it on.", Why: "It holds.", Ask: "Does the label say so?", Caution: "Wear gloves."},
 		{State: "Bisque", What: "Fire it.", Caution: "It is hot."},
 	}
 	if diff := cmp.Diff(want, steps(answer)); diff != "" {

@@ -3,7 +3,7 @@
 package trial
 
 import (
-	"slices"
+	"reflect"
 	"strconv"
 	"strings"
 	"testing"
@@ -84,7 +84,7 @@ func means(t *testing.T, in *catalog.Input, still, text string) bool {
 		return still == text
 	}
 	held, err := table.Layers(still)
-	return err == nil && slices.Equal(said, held)
+	return err == nil && reflect.DeepEqual(said.Layers, held.Layers)
 }
 
 // clears checks that a form opened by a link offers to clear it, and does.

@@ -112,10 +112,11 @@ const rows = `document.querySelectorAll("[data-layers] li")`
 func (f *form) layers(text string) {
 	f.t.Helper()
 	table := settings(f.t).Table
-	wanted, err := table.Layers(text)
+	understood, err := table.Layers(text)
 	if err != nil {
 		f.t.Fatal(err)
 	}
+	wanted := understood.Layers
 	click := func(what string) { ask[bool](f.tab, "document.querySelector('"+what+"').click() || true") }
 	for n := ask[int](f.tab, rows+".length"); n > max(1, len(wanted)); n-- {
 		click("[data-less]")
@@ -127,8 +128,8 @@ func (f *form) layers(text string) {
 		row := fmt.Sprintf("%s[%d]", rows, n)
 		f.pick(row+".querySelector('[data-medium]')", table.Media[layer.Medium].Name)
 		technique := ""
-		if layer.Technique >= 0 {
-			technique = table.Techniques[layer.Technique].Name
+		if len(layer.Ways) > 0 {
+			technique = table.Techniques[layer.Ways[0]].Name
 		}
 		f.pick(row+".querySelector('[data-technique]')", technique)
 	}

@@ -4,20 +4,37 @@
 package stagetest
 
 import (
-	"math/rand/v2"
 	"strings"
 
 	"slipbook/calculators/stage"
 )
 
 // states are those of a studio, in order.
-var states = []stage.State{{ID: "wet", Name: "Wet"}, {ID: "leather-hard", Name: "Leather-hard"}, {ID: "bone-dry", Name: "Bone dry"},
+var states = []stage.State{{ID: "wet", Name: "Wet"}, {ID: "leather-hard", Name: "Leather-hard", Parts: []stage.Part{{ID: "soft", Name: "soft leather-hard", Tell: "Handles still join."}, {ID: "firm", Name: "firm leather-hard", Tell: "A knife cuts a curl."}, {ID: "stiff", Name: "stiff leather-hard", Tell: "It hardly gives."}}}, {ID: "bone-dry", Name: "Bone dry"},
 	{ID: "bisque", Name: "Bisque"}, {ID: "unfired-glaze", Name: "Unfired glaze"}, {ID: "glaze-fired", Name: "Glaze-fired"}}
+
+// hazards of the table, so many that each kind is there.
+var hazards = []stage.Hazard{
+	{ID: "dust", Title: "Dust", Short: "Keep it wet, and wipe up wet.", Wear: []string{"a fitted respirator"}, Lesson: "safety/dust.html", Health: true},
+	{ID: "mist", Title: "Mist", Short: "Spray in the booth only.", Wear: []string{"a fitted respirator", "safety glasses"}, Place: "in the booth", Lesson: "safety/spray.html", Health: true},
+	{ID: "metal", Title: "Raw metal", Short: "Gloves on, and wash your hands.", Wear: []string{"gloves"}, Lesson: "safety/metal.html", Health: true},
+	{ID: "heat", Title: "Heat", Short: "Keep away from the hot kiln.", Place: "in the kiln room"},
+}
+
+// The hazards by bit.
+const (
+	Dust stage.Hazards = 1 << iota
+	Mist
+	Metal
+	Heat
+)
 
 // Table is the heart of a studio's table (common practice of the trade): one
 // letter a state, y(es), l(abel), r(isky), n(ever).
 func Table() *stage.Table {
-	t := &stage.Table{States: states, Firing: "Fire it to the cone on its label."}
+	t := &stage.Table{States: states, Firing: "Fire it to the cone on its label.", Fire: stage.Rule{Hazards: Heat, Who: stage.Instructor}, Hazards: hazards}
+	t.Metals = stage.Metals{Words: []string{"cobalt", "lead"}, Rule: stage.Rule{Ask: "Is it the raw metal?", Hazards: Metal, Who: stage.WithInstructor}}
+	t.Phrases = []stage.Phrase{{Words: []string{"majolica"}, Layers: "white glaze, wash brushed"}, {Words: []string{"overglaze"}, Ask: "Do you mean enamel, or wash on the unfired glaze?"}}
 	addMedia(t)
 	addTechniques(t)
 	addOvers(t)
@@ -34,13 +51,14 @@ func addMedia(t *stage.Table) {
 		{stage.Medium{ID: "coloured-slip", Name: "Coloured slip", Words: []string{"slip"}, Kind: stage.Clay, Look: "solid", Best: 1, Food: true}, "yynnnn"},
 		{stage.Medium{ID: "engobe", Name: "Engobe", Kind: stage.Clay, Look: "solid", Best: 1, Food: true}, "ryllnn"},
 		{stage.Medium{ID: "underglaze", Name: "Underglaze", Kind: stage.Colour, Look: "solid", Best: 1, Food: true}, "ryylln"},
-		{stage.Medium{ID: "stain-wash", Name: "Stain wash", Words: []string{"wash"}, Kind: stage.Powder, Look: "line", Best: 3, Food: true}, "nryyyn"},
-		{stage.Medium{ID: "oxide-wash", Name: "Oxide wash", Kind: stage.Powder, Look: "line", Best: 3, Food: true}, "nrryyn"},
+		{stage.Medium{ID: "stain-wash", Name: "Stain wash", Words: []string{"wash"}, Kind: stage.Powder, Look: "line", Best: 3, Food: true, Fixed: stage.RubTest}, "nryyyn"},
+		{stage.Medium{ID: "oxide-wash", Name: "Oxide wash", Kind: stage.Powder, Look: "line", Best: 3, Food: true, Fixed: stage.Loose, Hazards: Metal, Who: stage.WithInstructor}, "nrryyn"},
 		{stage.Medium{ID: "glaze", Name: "Glaze", Words: []string{"clear glaze"}, Kind: stage.Glaze, Look: "gloss", Best: 3, Food: true}, "nllyrr"},
 		{stage.Medium{ID: "opaque-glaze", Base: "glaze", Name: "Opaque glaze", Words: []string{"white glaze"}, Kind: stage.Glaze, Look: "gloss", Best: 3, Food: true, Hides: true}, "nllyrr"},
-		{stage.Medium{ID: "enamel", Name: "Enamel", Kind: stage.OnGlaze, Look: "solid", Best: 5, Heat: 3}, "nnnnny"},
+		{stage.Medium{ID: "enamel", Name: "Enamel", Kind: stage.OnGlaze, Look: "solid", Best: 5, Heat: 3, Hazards: Metal, Who: stage.Instructor}, "nnnnny"},
 		{stage.Medium{ID: "decal", Name: "Decal", Kind: stage.OnGlaze, Look: "on-glaze", Best: 5, Heat: 2}, "nnnnnl"},
 		{stage.Medium{ID: "lustre", Name: "Lustre", Kind: stage.OnGlaze, Look: "on-glaze", Best: 5, Heat: 1}, "nnnnnl"},
+		{stage.Medium{ID: "wax", Name: "Wax", Words: []string{"waxed"}, Kind: stage.Resist, Best: 3}, "nyyyyn"},
 	} {
 		if m.medium.Base == "" {
 			m.medium.Base = m.medium.ID
@@ -57,16 +75,35 @@ func addTechniques(t *stage.Table) {
 	}{
 		{stage.Technique{ID: "stencil", Name: "Stencil"}, "rynrnn"},
 		{stage.Technique{ID: "trailing", Name: "Trailing", Words: []string{"trailed"}, With: []string{"coloured-slip", "engobe"}}, "yynnnn"},
-		{stage.Technique{ID: "wiping-back", Name: "Wiping back", Words: []string{"wiped back", "wiped"}, With: []string{"stain-wash", "oxide-wash"}}, "nrrynn"},
-		{stage.Technique{ID: "brushing", Name: "Brushing", Words: []string{"brushed", "brush"}}, "yyyyyy"},
-		{stage.Technique{ID: "dipping", Name: "Dipping", Words: []string{"dipped"}}, "nyyyyy"},
-		{stage.Technique{ID: "spraying", Name: "Spraying", Words: []string{"sprayed"}}, "ryyyyy"},
+		{stage.Technique{ID: "wiping-back", Name: "Wiping back", Words: []string{"wiped back", "wiped"}, With: []string{"stain-wash", "oxide-wash"}, Takes: true}, "nrrynn"},
+		{stage.Technique{ID: "scratching", Name: "Scratching", Words: []string{"scratched", "sgraffito"}, With: []string{"coloured-slip", "engobe", "underglaze", "glaze"}, Takes: true, Wait: "Wait until the coat is stiff."}, "nyrrrn"},
+		{stage.Technique{ID: "carving", Name: "Carving", Words: []string{"carved"}, Bare: true, Takes: true}, "rynnnn"},
+		{stage.Technique{ID: "brushing", Name: "Brushing", Words: []string{"brushed", "brush"}, Coats: true}, "yyyyyy"},
+		{stage.Technique{ID: "dipping", Name: "Dipping", Words: []string{"dipped"}, Coats: true}, "nyyyyy"},
+		{stage.Technique{ID: "spraying", Name: "Spraying", Words: []string{"sprayed"}, Coats: true, Hazards: Mist}, "ryyyyy"},
 	} {
 		for _, r := range rules(q.technique.Name, q.on) {
 			q.technique.On = append(q.technique.On, stage.Cell{{Rule: r}})
 			q.technique.Best = -1
 		}
 		t.Techniques = append(t.Techniques, q.technique)
+	}
+	part := func(technique string, part uint8) {
+		for i := range t.Techniques {
+			if t.Techniques[i].ID == technique {
+				t.Techniques[i].On[1][0].Part = part
+			}
+		}
+	}
+	part("trailing", 1)
+	part("carving", 2)
+	part("scratching", 3)
+	for i := range t.Techniques {
+		if t.Techniques[i].ID == "scratching" {
+			for state := 2; state < 5; state++ {
+				t.Techniques[i].On[state][0].Hazards = Dust
+			}
+		}
 	}
 }
 
@@ -87,6 +124,8 @@ func addOvers(t *stage.Table) {
 	over("stain-wash", "glaze", "y", "brushing")
 	over("oxide-wash", "coloured-slip", "n")
 	over("oxide-wash", "glaze", "y", "brushing")
+	over("wax", "glaze", "l")
+	t.Overs[len(t.Overs)-1].Ask = "Where the wax is the pot stays bare. Is that meant?"
 }
 
 func addTransitions(t *stage.Table) {
@@ -98,7 +137,14 @@ func addTransitions(t *stage.Table) {
 		{ID: "wash-off", Move: stage.Strip, From: 4, To: 3, Name: "Wash the glaze off."},
 		{ID: "glaze-fire", Move: stage.Fire, From: 4, To: 5, Name: "Glaze fire it."},
 		{ID: "last-fire", Move: stage.Fire, From: 3, To: 5, Name: "Fire it bare."},
+		{ID: "refire", Move: stage.Fire, From: 5, To: 5, Name: "Glaze fire it again."},
 	} {
+		if m.Move == stage.Bisque || m.Move == stage.Harden || m.Move == stage.Fire {
+			m.Hazards = Heat
+		}
+		if m.Move == stage.Strip {
+			m.Ask = "Shall the coat really come off?"
+		}
 		m.Reason = "The reason of " + m.ID + "."
 		t.Transitions = append(t.Transitions, m)
 	}
@@ -120,42 +166,4 @@ func rules(name, verdicts string) []stage.Rule {
 		list = append(list, r)
 	}
 	return list
-}
-
-// Random gives a table with the states and transitions of a studio and random
-// verdicts everywhere, and a wish of up to most layers for it.
-func Random(random *rand.Rand, most int) (*stage.Table, stage.Wish) {
-	t := Table()
-	verdict := func() stage.Verdict { return []stage.Verdict{0, 0, 0, 1, 2, 3, 3}[random.IntN(7)] }
-	for i := range t.Media {
-		for j := range t.Media[i].On {
-			t.Media[i].On[j].Verdict = verdict()
-		}
-		t.Media[i].Best = random.IntN(len(t.States))
-		if t.Media[i].Kind == stage.OnGlaze {
-			t.Media[i].Heat = 1 + random.IntN(3)
-		}
-	}
-	for i := range t.Techniques {
-		t.Techniques[i].With = nil
-		for j := range t.Techniques[i].On {
-			t.Techniques[i].On[j][0].Verdict = verdict()
-		}
-	}
-	for i := range t.Overs {
-		t.Overs[i].Verdict = verdict()
-	}
-	for i := range t.Transitions {
-		if random.IntN(8) == 0 {
-			t.Transitions[i].Verdict = stage.Risky
-		}
-	}
-	w := stage.Wish{State: random.IntN(len(t.States)), Apart: random.IntN(3) == 0, Food: random.IntN(2) == 0, Bare: random.IntN(4) == 0, Body: random.IntN(2) - 1}
-	for range 1 + random.IntN(most) {
-		w.Layers = append(w.Layers, stage.Layer{Medium: random.IntN(len(t.Media)), Technique: random.IntN(len(t.Techniques)+3) - 3})
-		if l := &w.Layers[len(w.Layers)-1]; l.Technique < 0 {
-			l.Technique = -1
-		}
-	}
-	return t, w
 }

@@ -11,14 +11,12 @@ export function showSteps(root: HTMLElement, answer: URLSearchParams): void {
   const steps: HTMLElement[] = []
   for (let n = 1; answer.has(`row.${n}.what`); n++) {
     const say = (column: string): string => answer.get(`row.${n}.${column}`) ?? ''
-    const [ask = '', ...rest] = say('caution').split(/(?<=\?)/)
-    const asks = ask.endsWith('?')
     steps.push(make('li', '',
       make('p', 'reckon-do', say('what')),
       make('p', 'reckon-state', fill(words['calculator-step-state'], say('state'))),
-      asks ? make('p', 'reckon-ask', ask) : undefined,
+      say('ask') ? make('p', 'reckon-ask', say('ask')) : undefined,
       say('why') ? make('p', '', say('why')) : undefined,
-      care(asks ? rest.join('').trim() : say('caution')),
+      care(say('caution')),
     ))
   }
   list.replaceChildren(...steps)

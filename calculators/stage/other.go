@@ -1,0 +1,168 @@
+package stage
+
+// most is how many media are named for today.
+const most = 3
+
+// shorter names a way with fewer actions, or with fewer firings, and more risk
+// than the best one.
+func (s *search) shorter(best []step) string {
+	text := ""
+	for _, o := range []order{shortest, coolest} {
+		other := s.t.newSearch(s.w, o)
+		at := other.run()
+		if at < 0 {
+			continue
+		}
+		steps := other.path(at)
+		was, is := sum(best), sum(steps)
+		saved := count(was.actions()-is.actions(), "step")
+		if o == coolest {
+			saved = count(was.firings()-is.firings(), "firing")
+		}
+		gain := o == shortest && is.actions() < was.actions() || o == coolest && is.firings() < was.firings()
+		if !gain || is.risky()+is.questions() <= was.risky()+was.questions() || is.undone() > was.undone() || s.t.worse(other.pathPeril(steps, true), s.pathPeril(best, true)) {
+			continue
+		}
+		said := "With " + saved + " fewer, but " + count(is.risky(), "risky step") + " and " + count(is.questions(), "question") + ": " + other.sketch(steps)
+		if !holds(text, said) {
+			text = join(text, said)
+		}
+		if is.firings() < was.firings() {
+			break
+		}
+	}
+	return text
+}
+
+// sketch tells the acts of a way in short, with what makes them risky.
+func (s *search) sketch(steps []step) string {
+	text := ""
+	now := s.start()
+	for i := range steps {
+		if next := &steps[i]; next.act >= 0 || next.extra == addGlaze {
+			told := s.word(&now, next)
+			text = join(text, told.What+" (The pot is "+lower(s.t.States[told.State].Name)+".)")
+			if told.Verdict == Risky {
+				text = join(text, told.Why)
+			}
+		}
+		now = steps[i].to
+	}
+	return text
+}
+
+// fewer names other ways of laying one layer on that save a firing, with no
+// more risk and no more questions: dipping a glaze instead of brushing it.
+func (s *search) fewer(best []step) string {
+	was, peril := sum(best), s.pathPeril(best, true)
+	for i, layer := range s.w.Layers {
+		var names []string
+		var is cost
+		var steps int
+		for _, ways := range s.t.otherLaying(layer) {
+			w := s.w.with(swapped(s.w.Layers, i, Layer{Medium: layer.Medium, Ways: ways, Metal: layer.Metal}))
+			other := s.t.newSearch(w, safest)
+			at := other.run()
+			if at < 0 {
+				continue
+			}
+			path := other.path(at)
+			c := sum(path)
+			if c.firings() >= was.firings() || c>>28 > was>>28 || s.t.worse(other.pathPeril(path, true), peril) {
+				continue
+			}
+			names = append(names, lower(s.t.Techniques[ways[0]].Name))
+			is, steps = c, len(path)
+		}
+		if len(names) > 0 {
+			return s.t.Media[layer.Medium].Name + " by " + either(names) + ": " + count(was.firings()-is.firings(), "firing") + " fewer (" + count(steps, "step") + ", " + count(is.firings(), "firing") + ")."
+		}
+	}
+	return ""
+}
+
+// otherLaying gives, for a layer that is laid on in one way, each other way in
+// its place.
+func (t *Table) otherLaying(layer Layer) [][]int {
+	if layer.Medium < 0 || len(layer.Ways) == 0 || t.Techniques[layer.Ways[0]].Takes {
+		return nil
+	}
+	var others [][]int
+	for q := range t.Techniques {
+		if q != layer.Ways[0] && t.Techniques[q].Coats && t.Techniques[q].serves(t.Media[layer.Medium].Base) {
+			others = append(others, append([]int{q}, layer.Ways[1:]...))
+		}
+	}
+	return others
+}
+
+// today names media that go on the pot as it is, where the first layer of the
+// wish has to wait or finds no place: those of the same look, and where there
+// are none, any that decorate; each only if the whole wish works with it, and
+// never one that is worse for health.
+func (s *search) today(best []step) string {
+	i := s.firstDecor()
+	if i < 0 || s.begunNow(best, i) {
+		return ""
+	}
+	var same, any []string
+	for j := range s.t.Media {
+		m := &s.t.Media[j]
+		if m.Kind == Glaze || m.Kind == Resist || j == s.w.Layers[i].Medium || s.beside(i, j) || !s.worksNow(i, j) {
+			continue
+		}
+		any = append(any, lower(m.Name))
+		if m.Look != "" && m.Look == s.t.Media[s.w.Layers[i].Medium].Look {
+			same = append(same, lower(m.Name))
+		}
+	}
+	if len(same) == 0 {
+		same = any
+	}
+	if len(same) == 0 {
+		return ""
+	}
+	return "Today, on a pot that is “" + lower(s.t.States[s.w.State].Name) + "”: " + either(same[:min(most, len(same))]) + "."
+}
+
+// begunNow reports whether a plan puts a layer on before the pot has moved on
+// to another state.
+func (s *search) begunNow(steps []step, layer int) bool {
+	for i := range steps {
+		switch {
+		case steps[i].move >= 0:
+			return false
+		case steps[i].act >= 0 && s.acts[steps[i].act].layer == layer:
+			return true
+		}
+	}
+	return false
+}
+
+// firstDecor is the first layer of the wish that decorates; -1 for none.
+func (s *search) firstDecor() int {
+	for i, layer := range s.w.Layers {
+		if layer.Medium >= 0 && s.t.decorates(s.w.Layers[i:i+1]) {
+			return i
+		}
+	}
+	return -1
+}
+
+// worksNow reports whether another medium in the place of a layer goes on the
+// pot as it is without risk or question, and the whole wish works with it.
+func (s *search) worksNow(layer, medium int) bool {
+	w := s.w.with(swapped(s.w.Layers, layer, s.t.inPlace(s.w.Layers[layer], medium)))
+	other := s.t.newSearch(w, safest)
+	p := other.start()
+	for _, a := range other.acts {
+		if a.layer != layer || !a.first {
+			continue
+		}
+		if rules := other.rules(&p, a); worst(rules) != Yes || price(rules) > 0 || !other.inTime(&p, other.medium(a)) {
+			return false
+		}
+	}
+	at := other.run()
+	return at >= 0 && !s.t.worse(other.pathPeril(other.path(at), false), s.wishPeril())
+}

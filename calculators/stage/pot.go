@@ -1,0 +1,55 @@
+package stage
+
+// set is a set of acts or of layers, by bit.
+type set uint32
+
+func (s set) has(i int) bool { return s>>i&1 == 1 }
+
+// pot is a condition of the pot. Layers are those on it already, from bit 0,
+// and after them those of the wish.
+type pot struct {
+	state   uint8
+	part    uint8 // of a state with parts, from 0
+	done    set   // acts that are done
+	loose   set   // layers that no firing has fixed
+	open    set   // of them, those that no coat of glaze covers
+	pending uint8 // heat of on-glaze that is on and not yet fired; 0 = none
+	heat    uint8 // of the last on-glaze firing; 0 = none yet
+	damp    bool  // something wet went on since it last dried
+	glazed  bool  // under a coat of glaze, fired or not
+	green   bool  // the coat lies on unfired clay
+}
+
+// key packs a pot into two numbers, so that pots are found quickly.
+type key struct{ layers, rest uint64 }
+
+func (p *pot) key() key {
+	k := key{uint64(p.loose)<<32 | uint64(p.open), uint64(p.done)<<32 | uint64(p.state)<<26 | uint64(p.part)<<22 | uint64(p.pending)<<14 | uint64(p.heat)<<6}
+	for i, is := range [...]bool{p.damp, p.glazed, p.green} {
+		if is {
+			k.rest |= 1 << i
+		}
+	}
+	return k
+}
+
+// step is one way from a pot to the next.
+type step struct {
+	to    pot
+	cost  cost
+	act   int      // of the wish, done by this step; -1 = none
+	move  int      // transition of the table; -1 = none
+	extra extra    // a step that is neither
+	rules []ground // what it rests on
+}
+
+// extra names a step that is neither an act of the wish nor a transition.
+type extra uint8
+
+const (
+	nothing     extra = iota
+	addGlaze          // the glaze that nobody wished for but the pot needs
+	dryAgain          // something wet went on: it dries before the next coat of glaze, and before the fire
+	stiffen           // the clay passes into a later part of its state
+	onGlazeFire       // an on-glaze firing
+)

@@ -1,0 +1,112 @@
+package stage
+
+// ground is a rule that a step rests on, and what it is a rule of.
+type ground struct {
+	*Rule
+	of    origin
+	which int // the medium, the technique, the medium below, the part from 1, or the transition
+}
+
+// origin says what a rule is a rule of.
+type origin uint8
+
+const (
+	ofMedium origin = iota
+	ofWay
+	ofUnder
+	ofMetal
+	ofPart
+	ofMove
+)
+
+// rules gathers what the table says of an act on a pot: of the medium in this
+// state, of each way of working, of what lies loose below, and of a metal that
+// was named. The worst of them decides.
+func (s *search) rules(p *pot, a act) []ground {
+	rules := s.rulesIn(a, int(p.state))
+	if a.takes || a.bare {
+		return rules
+	}
+	rules = append(rules, s.overRules(p, s.medium(a), a.layer+s.before, a.ways)...)
+	if s.w.Layers[a.layer].Metal != "" {
+		rules = append(rules, ground{&s.t.Metals.Rule, ofMetal, 0})
+	}
+	return rules
+}
+
+// rulesIn gathers what the table says of an act in a state, whatever lies
+// below.
+func (s *search) rulesIn(a act, state int) []ground {
+	rules := make([]ground, 0, 4)
+	base := ""
+	if !a.bare {
+		m := s.medium(a)
+		base = m.Base
+		if !a.takes {
+			rules = append(rules, ground{s.mediumRule(m, state), ofMedium, s.w.Layers[a.layer].Medium})
+		}
+	}
+	for _, q := range a.ways {
+		rules = append(rules, ground{s.t.Techniques[q].On[state].For(base), ofWay, q})
+	}
+	return rules
+}
+
+// mediumRule is the rule of a medium in a state, for the clay in hand.
+func (s *search) mediumRule(m *Medium, state int) *Rule {
+	if s.w.Body >= 0 {
+		for i := range s.t.Bodies[s.w.Body].Changes {
+			c := &s.t.Bodies[s.w.Body].Changes[i]
+			if c.Medium == m.Base && c.State == state {
+				return &c.Rule
+			}
+		}
+	}
+	return &m.On[state]
+}
+
+// overRules are the rules of a medium on each loose layer below it that no
+// glaze covers. On places of their own layers do not meet.
+func (s *search) overRules(p *pot, m *Medium, layer int, ways []int) []ground {
+	var rules []ground
+	if s.w.Apart {
+		return nil
+	}
+	for i, under := range s.layers {
+		if i == layer || under < 0 || !p.open.has(i) {
+			continue
+		}
+		o := s.t.over(s.t.Media[under].Base, m.Base)
+		if o == nil {
+			continue
+		}
+		r := &o.Rule
+		for _, q := range ways {
+			if has(o.Unless, s.t.Techniques[q].ID) {
+				r = o.forbidden()
+				break
+			}
+		}
+		rules = append(rules, ground{r, ofUnder, under})
+	}
+	return rules
+}
+
+// forbidden is the rule of a row for a way of working that has to wait until
+// what lies below is fixed. What a firing would allow is no house rule.
+func (o *Over) forbidden() *Rule {
+	wait := o.Rule
+	wait.Verdict, wait.Basis = Never, Trade
+	return &wait
+}
+
+// over is the row of the table about one medium on another; nil where it has
+// none.
+func (t *Table) over(under, above string) *Over {
+	for i := range t.Overs {
+		if o := &t.Overs[i]; o.Under == under && o.Above == above {
+			return o
+		}
+	}
+	return nil
+}

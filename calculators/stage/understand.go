@@ -1,0 +1,400 @@
+package stage
+
+import (
+	"errors"
+
+	"slipbook/calculators/letters"
+)
+
+// Understood is what was made of a text that somebody typed.
+type Understood struct {
+	Layers []Layer
+	Read   []string // how words were read that were not written so: "“underglase” is read as underglaze"
+	Left   []string // words that were left out, as typed
+}
+
+// Layers understands layers in a person's words, parted by commas, plus signs
+// or the words then and and: "blue slip by stencil, then wash wiped back, clear
+// glaze dipped". Each part names a medium and how it is put on and worked; a
+// part without a medium is a further way of working the layer before it, or at
+// the beginning, work on the clay itself. "A over B" lays A on B. What is left
+// out is told. An error says which words were not understood.
+func (t *Table) Layers(text string) (Understood, error) {
+	r := &reader{t: t}
+	for _, part := range parted(text) {
+		if err := r.part(plain(part)); err != nil {
+			return Understood{}, err
+		}
+	}
+	if len(r.Layers) > MostLayers || len(t.acts(r.Layers)) > mostActs {
+		return Understood{}, errors.New("Those are too many layers. Plan the first ones, then ask again.")
+	}
+	return r.Understood, nil
+}
+
+// Coats understands what is on a pot already, as Layers does. Each may be said
+// to be fixed or loose; unsaid, a pot that was fired has fixed what bisque heat
+// fixes.
+func (t *Table) Coats(text string, state int) ([]Coat, Understood, error) {
+	r := &reader{t: t, already: true}
+	for _, part := range parted(text) {
+		if err := r.part(plain(part)); err != nil {
+			return nil, Understood{}, err
+		}
+	}
+	if len(r.Layers) > MostLayers {
+		return nil, Understood{}, errors.New("Those are too many layers for one pot. Name the upper ones.")
+	}
+	var coats []Coat
+	for i, layer := range r.Layers {
+		if layer.Medium < 0 {
+			continue
+		}
+		loose := !t.firedIn(state) || t.Media[layer.Medium].Fixed != Fixed || t.Media[layer.Medium].Kind == Resist
+		if said, is := r.fixed[i]; is {
+			loose = !said
+		}
+		if t.finishedIn(state) {
+			loose = false
+		}
+		coats = append(coats, Coat{layer.Medium, loose})
+	}
+	return coats, r.Understood, nil
+}
+
+// firedIn reports whether clay in a state has been fired.
+func (t *Table) firedIn(state int) bool {
+	for _, tr := range t.Transitions {
+		if (tr.Move == Dry || tr.Move == Bisque) && tr.From == state || tr.Move == Dry && tr.To == state {
+			return false
+		}
+	}
+	return true
+}
+
+// finishedIn reports whether a pot in a state has had its last firing.
+func (t *Table) finishedIn(state int) bool {
+	for _, tr := range t.Transitions {
+		if tr.Move == Fire && tr.To == state {
+			return true
+		}
+	}
+	return false
+}
+
+// reader makes layers of words.
+type reader struct {
+	t       *Table
+	already bool
+	fixed   map[int]bool // by layer: said to be fixed, or loose
+	Understood
+}
+
+// parted cuts a text at what parts layers for certain.
+func parted(text string) []string {
+	var parts []string
+	for text != "" {
+		end := letters.IndexAny(text, ",;+/&\n")
+		if end < 0 {
+			return append(parts, text)
+		}
+		parts = append(parts, text[:end])
+		text = text[end+1:]
+	}
+	return parts
+}
+
+// joiners part layers, or ways of working one.
+var joiners = []string{"then", "and", "plus", "next", "before", "afterwards", "followed"}
+
+// reversers lay what stands before them on what stands after them; the second
+// list lays it below.
+var (
+	reversers  = []string{"over", "onto", "atop", "after"}
+	forwarders = []string{"under", "underneath", "beneath", "below"}
+)
+
+// part understands one part of a text: phrases that stand for whole wishes, and
+// else layers joined by small words.
+func (r *reader) part(words []string) error {
+	if len(words) == 0 {
+		return nil
+	}
+	words = r.t.mended(words, r)
+	if i, rest := longest(words, len(r.t.Phrases), func(i int) []string { return r.t.Phrases[i].Words }); i >= 0 {
+		return r.phrase(&r.t.Phrases[i], rest)
+	}
+	from, below := 0, -1 // where the piece begins; the place below what it was said to lie under
+	for i := 0; i <= len(words); i++ {
+		if i < len(words) && (!has(joiners, words[i]) && !has(reversers, words[i]) && !has(forwarders, words[i]) || r.onlyWays(words[from:i])) {
+			continue
+		}
+		before := len(r.Layers)
+		if err := r.layer(words[from:i]); err != nil {
+			return err
+		}
+		added := len(r.Layers) > before
+		if below >= 0 && added {
+			r.sink(before, below)
+		}
+		switch {
+		case i == len(words) || !has(reversers, words[i]):
+			below = -1
+		case below < 0 && added:
+			below = before
+		}
+		from = i + 1
+	}
+	return nil
+}
+
+// onlyWays reports whether some words at the very beginning name ways of
+// working alone that need a medium: "scratched and dipped slip" is one layer.
+func (r *reader) onlyWays(words []string) bool {
+	if len(r.Layers) > 0 {
+		return false
+	}
+	if m, _, _ := find(words, len(r.t.Media), func(i int) []string { return r.t.Media[i].phrases() }); m >= 0 {
+		return false
+	}
+	q, _, _ := find(words, len(r.t.Techniques), func(i int) []string { return r.t.Techniques[i].phrases() })
+	return q >= 0 && !r.t.Techniques[q].Bare
+}
+
+// sink moves a layer down to a place.
+func (r *reader) sink(layer, to int) {
+	sunk := r.Layers[layer]
+	copy(r.Layers[to+1:layer+1], r.Layers[to:layer])
+	r.Layers[to] = sunk
+}
+
+// phrase puts the layers in that a phrase stands for, or asks which of its
+// meanings is meant. Words beside it belong to the last of them.
+func (r *reader) phrase(p *Phrase, rest []string) error {
+	if p.Layers == "" {
+		return errors.New(p.Ask)
+	}
+	for _, part := range parted(p.Layers) {
+		if err := r.layer(plain(part)); err != nil {
+			return err
+		}
+	}
+	r.Read = append(r.Read, "“"+p.Words[0]+"” is read as "+p.Layers)
+	return r.layer(rest)
+}
+
+// layer understands the words of one layer, or of further ways of working the
+// one before it.
+func (r *reader) layer(words []string) error {
+	layer := Layer{Medium: -1}
+	if refused := without(words, nil, refusals); len(refused) < len(words) {
+		return errors.New("In “" + spoken(words) + "” something is ruled out. Say what you want on the pot, and leave out what you do not want.")
+	}
+	medium, rest := longest(words, len(r.t.Media), func(i int) []string { return r.t.Media[i].phrases() })
+	layer.Medium = medium
+	if second, _ := longest(rest, len(r.t.Media), func(i int) []string { return r.t.Media[i].phrases() }); second >= 0 {
+		return r.twoMedia(words, medium, second)
+	}
+	rest, err := r.ways(&layer, rest)
+	if err != nil {
+		return err
+	}
+	rest = r.leftOver(&layer, rest)
+	if medium < 0 && len(layer.Ways) == 0 {
+		return r.nothing(words, rest, layer.Metal)
+	}
+	if medium < 0 {
+		return r.further(layer, words)
+	}
+	for _, q := range layer.Ways {
+		if err := r.t.serve(q, medium); err != nil {
+			return err
+		}
+	}
+	r.Layers = append(r.Layers, layer)
+	return nil
+}
+
+// twoMedia takes a resist for a layer of its own, "wash waxed"; other media
+// side by side have no order that could be told.
+func (r *reader) twoMedia(words []string, first, second int) error {
+	a, b := &r.t.Media[first], &r.t.Media[second]
+	if a.Kind != Resist && b.Kind != Resist {
+		return errors.New("In “" + spoken(words) + "” there are two layers, " + lower(a.Name) + " and " + lower(b.Name) + ". Part them with a comma, the lower one first.")
+	}
+	resist := b
+	if a.Kind == Resist {
+		resist = a
+	}
+	_, rest := longest(words, 1, func(int) []string { return resist.phrases() })
+	if err := r.layer(rest); err != nil {
+		return err
+	}
+	return r.layer(plain(resist.Name))
+}
+
+// ways takes the techniques out of some words, in the order in which they were
+// said, those that lay on first.
+func (r *reader) ways(layer *Layer, words []string) ([]string, error) {
+	type said struct{ at, technique int }
+	var found []said
+	for {
+		q, start, many := find(words, len(r.t.Techniques), func(i int) []string { return r.t.Techniques[i].phrases() })
+		if q < 0 {
+			break
+		}
+		found = append(found, said{start, q})
+		words = append([]string(nil), words...)
+		for i := start; i < start+many; i++ {
+			words[i] = ""
+		}
+	}
+	for at := range words {
+		for _, f := range found {
+			if f.at == at && !hasInt(layer.Ways, f.technique) {
+				layer.Ways = append(layer.Ways, f.technique)
+			}
+		}
+	}
+	if len(layer.Ways) > mostWays {
+		return nil, errors.New("In “" + spoken(words) + "” there are too many ways of working for one layer. Give it " + digit(mostWays) + " at most.")
+	}
+	layer.Ways = r.t.layFirst(layer.Ways)
+	return without(words, []string{""}, nil), nil
+}
+
+// layFirst puts the ways that lay on before those that take away.
+func (t *Table) layFirst(ways []int) []int {
+	var sorted []int
+	for _, takes := range []bool{false, true} {
+		for _, q := range ways {
+			if t.Techniques[q].Takes == takes {
+				sorted = append(sorted, q)
+			}
+		}
+	}
+	return sorted
+}
+
+// leftOver looks through what names neither medium nor technique: metals are
+// never dropped, small words are dropped in silence, all others are told.
+func (r *reader) leftOver(layer *Layer, words []string) []string {
+	var left []string
+	for _, w := range words {
+		switch {
+		case has(r.t.Metals.Words, w):
+			if layer.Metal != "" {
+				layer.Metal += " "
+			}
+			layer.Metal += w
+		case r.already && has(fixedWords, w), r.already && has(looseWords, w):
+			if r.fixed == nil {
+				r.fixed = map[int]bool{}
+			}
+			r.fixed[len(r.Layers)] = has(fixedWords, w)
+		case !has(small, w) && !has(joiners, w):
+			left = append(left, w)
+		}
+	}
+	r.Left = union(r.Left, left...)
+	return left
+}
+
+// words that say of what is on a pot whether a firing has fixed it.
+var (
+	fixedWords = []string{"fixed", "fired", "clean", "hardened"}
+	looseWords = []string{"loose", "unfired", "raw", "powdery", "dusty"}
+)
+
+// nothing answers words that name neither a medium nor a way of working.
+func (r *reader) nothing(words, left []string, metal string) error {
+	switch {
+	case len(words) == 0 || metal == "" && len(r.Layers) > 0 && len(without(left, colours, nil)) == 0:
+		return nil
+	case metal != "":
+		return errors.New("“" + spoken(words) + "” names a metal and no medium. Write what it is in, such as oxide wash or underglaze, and ask the instructor before you open the jar.")
+	}
+	return errors.New("“" + spoken(words) + "” names no medium of the table. " + r.t.nearest(left) + "There are: " + r.t.mediaNames() + ".")
+}
+
+// further adds ways of working to the layer before, or works the clay itself
+// where there is none.
+func (r *reader) further(layer Layer, words []string) error {
+	if n := len(r.Layers); n > 0 && r.Layers[n-1].Medium >= 0 {
+		last := &r.Layers[n-1]
+		for _, q := range layer.Ways {
+			if err := r.t.serve(q, last.Medium); err != nil {
+				return err
+			}
+			if !hasInt(last.Ways, q) {
+				last.Ways = append(last.Ways, q)
+			}
+		}
+		last.Ways = r.t.layFirst(last.Ways)
+		if len(last.Ways) > mostWays {
+			return errors.New("There are too many ways of working " + lower(r.t.Media[last.Medium].Name) + ". Give it " + digit(mostWays) + " at most.")
+		}
+		return nil
+	}
+	for _, q := range layer.Ways {
+		if !r.t.Techniques[q].Bare {
+			return errors.New("“" + spoken(words) + "” is a way of working, and names no medium. Write it beside one of: " + r.t.mediaNames() + ".")
+		}
+	}
+	r.Layers = append(r.Layers, layer)
+	return nil
+}
+
+// serve checks that a technique is for a medium.
+func (t *Table) serve(technique, medium int) error {
+	q, m := &t.Techniques[technique], &t.Media[medium]
+	if q.serves(m.Base) {
+		return nil
+	}
+	return errors.New(q.Name + " is not a way of working with " + lower(m.Name) + ". There are: " + t.techniqueNames(medium) + ".")
+}
+
+// small words may stand anywhere in a layer.
+var small = []string{"a", "an", "the", "by", "with", "in", "on", "of", "it", "i", "to", "my", "want", "some", "put", "coat", "coats", "coated", "layer", "layers",
+	"thin", "thick", "using", "first", "from", "top", "all", "is", "pot", "for", "through", "into", "at", "out", "up"}
+
+// refusals rule something out, which a wish cannot do.
+var refusals = []string{"no", "not", "without", "never", "except", "instead", "don", "unglazed"}
+
+func (m *Medium) phrases() []string    { return append([]string{m.Name}, m.Words...) }
+func (q *Technique) phrases() []string { return append([]string{q.Name}, q.Words...) }
+
+// serves reports whether a technique is for a medium, by base id.
+func (q *Technique) serves(base string) bool {
+	return len(q.With) == 0 || has(q.With, base)
+}
+
+func (t *Table) mediaNames() string {
+	var names []string
+	for _, m := range t.Media {
+		names = append(names, lower(m.Name))
+	}
+	return letters.Join(names, ", ")
+}
+
+func (t *Table) techniqueNames(medium int) string {
+	var names []string
+	for i := range t.Techniques {
+		if t.Techniques[i].serves(t.Media[medium].Base) {
+			names = append(names, lower(t.Techniques[i].Name))
+		}
+	}
+	return letters.Join(names, ", ")
+}
+
+// spoken is what was typed, without the words that were taken out of it.
+func spoken(words []string) string { return letters.Join(without(words, []string{""}, nil), " ") }
+
+func hasInt(list []int, n int) bool {
+	for _, x := range list {
+		if x == n {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,176 @@
+package stage
+
+// word words one step.
+func (s *search) word(now *pot, next *step) Step {
+	told := Step{State: int(now.state), Verdict: worst(next.rules)}
+	if len(s.t.States[now.state].Parts) > 0 {
+		told.Part = int(now.part) + 1
+	}
+	switch {
+	case next.act >= 0:
+		s.wordAct(&told, now, next)
+	case next.move >= 0:
+		tr := &s.t.Transitions[next.move]
+		told.Action, told.What = actions[tr.Move], tr.Name
+	case next.extra == addGlaze:
+		told.Action = "put on"
+		told.What = s.layingOn(now, Layer{Medium: s.glaze}, next)
+	case next.extra == dryAgain:
+		told.Action = actions[Dry]
+		told.What, told.Why = "Let it dry through again, until no part is cool or dark.", "What was put on has wetted the clay, and only a pot that is bone dry goes into the kiln."
+		if s.raw>>now.state&1 == 0 {
+			told.What, told.Why = "Let it dry overnight.", "What was put on has wetted the pot. Damp bisque takes a glaze unevenly, and only a dry pot goes into the kiln."
+		}
+	case next.extra == stiffen:
+		part := s.t.States[now.state].Parts[next.to.part]
+		told.Action = "wait"
+		told.What = "Let it stiffen until it is " + part.Name + ". " + part.Tell
+		told.Why = "The next step wants clay that is " + part.Name + "."
+	case next.extra == onGlazeFire:
+		told.Action, told.What = "on-glaze fire", s.t.Firing
+		told.Why = "On-glaze colours melt into the glaze at a heat of their own, each firing cooler than the last."
+	}
+	if told.Why == "" {
+		told.Why = why(next.rules)
+	}
+	told.Ask = s.questions(now, next)
+	told.Trouble = trouble(next.rules)
+	s.guard(&told, now, next)
+	return told
+}
+
+// actions names the moves in a word or two.
+var actions = [...]string{Dry: "dry", Bisque: "bisque fire", Harden: "harden on", Strip: "wash off", Fire: "fire"}
+
+// wordAct words an act of the wish.
+func (s *search) wordAct(told *Step, now *pot, next *step) {
+	a := s.acts[next.act]
+	layer := s.w.Layers[a.layer]
+	switch {
+	case a.bare:
+		told.Action, told.What = "work", "Work the clay: "+lower(s.t.Techniques[a.ways[0]].Name)+"."
+	case a.takes:
+		q := &s.t.Techniques[a.ways[0]]
+		told.Action, told.What, told.Wait = "work", "Work the coat of "+lower(s.t.Media[layer.Medium].Name)+": "+lower(q.Name)+".", q.Wait
+	default:
+		told.Action = "put on"
+		told.What = s.layingOn(now, Layer{Medium: layer.Medium, Ways: a.ways}, next)
+		if now.open != 0 && now.damp && !s.w.Apart {
+			told.Wait = "Wait until the coat below has lost its shine."
+		}
+	}
+	if s.peril(next).who == Instructor {
+		told.What = "The instructor does this step, and you watch. " + told.What
+	}
+}
+
+// layingOn words how a layer goes on.
+func (s *search) layingOn(now *pot, layer Layer, next *step) string {
+	m := &s.t.Media[layer.Medium]
+	text := "Put on " + lower(m.Name)
+	for i, q := range layer.Ways {
+		if i == 0 {
+			text += ": "
+		} else {
+			text += ", "
+		}
+		text += lower(s.t.Techniques[q].Name)
+	}
+	if how := s.howOver(now, m, layer.Ways, next); how != "" {
+		text += " " + how + ": what lies under it is still loose"
+	}
+	return text + "."
+}
+
+// why gives the reasons of the worst rules of a step, or where nothing is
+// wrong, those of its medium and its way of working.
+func why(rules []ground) string {
+	text, worst := "", worst(rules)
+	for _, r := range rules {
+		if r.Verdict == worst && (worst > Yes || r.of != ofUnder) && !holds(text, r.Reason) {
+			text = join(text, r.Reason)
+		}
+	}
+	return text
+}
+
+// trouble gives the faults of the rules of a step, each with its remedy, those
+// of the worst first.
+func trouble(rules []ground) string {
+	text, worst := "", worst(rules)
+	for _, first := range []bool{true, false} {
+		for _, r := range rules {
+			if (r.Verdict == worst) == first && r.Fault != "" && !holds(text, r.Fault) {
+				text = join(text, join(r.Fault, r.Remedy))
+			}
+		}
+	}
+	return text
+}
+
+// questions are what a step asks, one after the other.
+func (s *search) questions(now *pot, next *step) string {
+	text := ""
+	for _, r := range next.rules {
+		ask := r.Ask
+		if ask == "" && r.Verdict == Label {
+			ask = "Does the label, or the studio’s recipe card, say that " + s.asked(now, next, r) + "? If it does not say so, do not."
+		}
+		if r.of == ofMetal {
+			ask = "You wrote “" + s.w.Layers[s.acts[next.act].layer].Metal + "”. " + ask
+		}
+		text = join(text, ask)
+	}
+	return text
+}
+
+// asked words what the label has to say for a rule.
+func (s *search) asked(now *pot, next *step, r ground) string {
+	state := "in the state “" + lower(s.t.States[now.state].Name) + "”"
+	switch r.of {
+	case ofWay:
+		return lower(s.t.Techniques[r.which].Name) + " may be done " + state
+	case ofUnder:
+		m, _ := s.laid(next)
+		return lower(m.Name) + " may go on " + lower(s.t.Media[r.which].Name) + " that no firing has fixed"
+	case ofMove:
+		return "this may be done " + state
+	}
+	return lower(s.t.Media[r.which].Name) + " may be used " + state
+}
+
+// guard puts the hazards of a step into words: what to wear, where, who, and
+// how not to come to harm; and what must not touch food.
+func (s *search) guard(told *Step, now *pot, next *step) {
+	p := s.peril(next)
+	told.Hazards, told.Who = p.hazards, p.who
+	var wear, place []string
+	for i := range s.t.Hazards {
+		h := &s.t.Hazards[i]
+		if p.hazards>>i&1 == 0 {
+			continue
+		}
+		told.Caution = join(told.Caution, h.Short)
+		wear = union(wear, h.Wear...)
+		if h.Place != "" {
+			place = union(place, h.Place)
+		}
+		if told.Lesson == "" {
+			told.Lesson = h.Lesson
+		}
+	}
+	told.Wear, told.Place = listed(wear, ", "), listed(place, "; ")
+	told.Caution = join(told.Caution, s.keepOff(now, next))
+}
+
+// keepOff warns where colour ends on top of the glaze of a pot for food.
+func (s *search) keepOff(now *pot, next *step) string {
+	m, _ := s.laid(next)
+	if !s.w.Food || m == nil || next.extra == addGlaze || m.Kind == Resist {
+		return ""
+	}
+	if !m.Food || m.Kind != Glaze && (now.state == s.coat || now.state == s.last) {
+		return "Keep it off every surface that food, drink or lips touch."
+	}
+	return ""
+}
