@@ -7,7 +7,6 @@ import (
 	"strings"
 
 	"slipbook/calculators/catalog"
-	"slipbook/calculators/quantity"
 	"slipbook/generator/course"
 	"slipbook/generator/finding"
 )
@@ -114,7 +113,7 @@ func (c *calcCommand) settings(s *streams) (catalog.Settings, error) {
 		return settings, errSaid
 	}
 	if c.Content != "" {
-		settings.Style = quantity.Style{Decimal: lessons.Decimal, Measures: lessons.Measures}
+		settings = lessons.Answers()
 	}
 	if planned && lessons.Decoration != nil {
 		settings.Table = lessons.Decoration.Table()

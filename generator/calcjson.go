@@ -19,6 +19,12 @@ type (
 		Rows       []rowShape    `json:"rows"`
 		Notes      []string      `json:"notes"`
 		Cautions   []string      `json:"cautions"`
+		Judged     []string      `json:"judged"`
+		Next       []nextShape   `json:"next"`
+	}
+	nextShape struct {
+		Words   string `json:"words"`
+		Request string `json:"request"`
 	}
 	inputShape struct {
 		Name  string `json:"name"`
@@ -84,7 +90,10 @@ func jsonAnswer(a *catalog.Answer) answerShape {
 	shape := answerShape{
 		Calculator: a.Calculator,
 		Inputs:     []inputShape{}, Outputs: []outputShape{}, Rows: []rowShape{},
-		Notes: append([]string{}, a.Notes...), Cautions: append([]string{}, a.Cautions...),
+		Notes: loose(a.Notes), Cautions: loose(a.Cautions), Judged: loose(a.Judged), Next: []nextShape{},
+	}
+	for _, next := range a.Next {
+		shape.Next = append(shape.Next, nextShape(next))
 	}
 	for _, in := range a.Inputs {
 		shape.Inputs = append(shape.Inputs, inputShape{in.Name, jsonValue(in), in.Unit})
@@ -94,12 +103,25 @@ func jsonAnswer(a *catalog.Answer) answerShape {
 			shape.Outputs = append(shape.Outputs, outputShape{Name: out.Name, Value: out.Text, Text: out.Text})
 			continue
 		}
-		shape.Outputs = append(shape.Outputs, outputShape{out.Name, out.Value, out.Unit, out.Text})
+		shape.Outputs = append(shape.Outputs, outputShape{out.Name, out.Value, out.Unit, unbound(out.Text)})
 	}
 	for _, row := range a.Rows {
 		shape.Rows = append(shape.Rows, row)
 	}
 	return shape
+}
+
+// unbound parts numbers from their units with plain spaces: what keeps them on
+// one line of a page is in the way of other programs and of a terminal.
+func unbound(text string) string { return strings.ReplaceAll(text, "\u00a0", " ") }
+
+// loose gives sentences unbound, and a list where there are none.
+func loose(sentences []string) []string {
+	list := make([]string, len(sentences))
+	for i, s := range sentences {
+		list[i] = unbound(s)
+	}
+	return list
 }
 
 // jsonValue gives what an input was understood as.

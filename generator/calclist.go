@@ -24,6 +24,7 @@ func writeList(w io.Writer) error {
 func writeDescription(w io.Writer, c *catalog.Calculator) error {
 	var b strings.Builder
 	b.WriteString(c.Name + ": " + c.Title + "\n" + fold(c.Purpose, ""))
+	section(&b, "Caution", points(c.Cautions))
 	var inputs strings.Builder
 	for i := range c.Inputs {
 		inputs.WriteString(describeInput(c, &c.Inputs[i]))
@@ -47,8 +48,7 @@ func writeDescription(w io.Writer, c *catalog.Calculator) error {
 		}
 	}
 	section(&b, "Formulas", formulas.String())
-	section(&b, "Cautions", points(c.Cautions))
-	section(&b, "For example", fold(c.Example.Case, "  ")+"  "+command(c)+"\n")
+	section(&b, "For example", fold(c.Example.Case, "  ")+"  "+command(c.Name, c.Example.Given)+"\n")
 	_, err := io.WriteString(w, b.String())
 	return err
 }
@@ -128,10 +128,10 @@ func withUnit(label, unit string) string {
 	return label + " (" + unit + ")"
 }
 
-// command gives the worked example as it is typed at a shell.
-func command(c *catalog.Calculator) string {
-	words := []string{"slipbook", "calc", c.Name}
-	for _, g := range c.Example.Given {
+// command gives a calculator with its inputs as it is typed at a shell.
+func command(calculator string, given []catalog.Setting) string {
+	words := []string{"slipbook", "calc", calculator}
+	for _, g := range given {
 		word := g.Name + "=" + g.Text
 		if strings.ContainsAny(g.Text, " ;,'\"$&|<>()*") {
 			word = g.Name + "='" + g.Text + "'"

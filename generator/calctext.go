@@ -2,6 +2,7 @@ package main
 
 import (
 	"io"
+	"net/url"
 	"strings"
 	"unicode/utf8"
 
@@ -9,15 +10,22 @@ import (
 	"slipbook/calculators/quantity"
 )
 
-// writeAnswer lays an answer out for a terminal: the answer in words, then the
-// numbers, what they came from, the rows, and what has to be said with them.
+// writeAnswer lays an answer out for a terminal: what may hurt, then the answer
+// in words and whether it is any good, the numbers, what they came from, the
+// rows, what has to be said with them, and where to go on.
 func writeAnswer(w io.Writer, a *catalog.Answer, s catalog.Settings) error {
 	c := catalog.Find(a.Calculator)
 	var b strings.Builder
+	if len(a.Cautions) > 0 {
+		b.WriteString("Caution\n" + points(a.Cautions) + "\n")
+	}
 	b.WriteString(fold(a.Headline, ""))
+	for _, sentence := range a.Judged {
+		b.WriteString(fold(sentence, ""))
+	}
 	numbers := grid{}
 	for _, out := range a.Outputs {
-		numbers = append(numbers, []string{c.Output(out.Name).Label, unitAfter(out.Text, out.Unit)})
+		numbers = append(numbers, []string{c.Output(out.Name).Label, unbound(out.Text)})
 	}
 	section(&b, "", numbers.lines(false))
 	section(&b, "", rowLines(c, a.Rows))
@@ -27,9 +35,35 @@ func writeAnswer(w io.Writer, a *catalog.Answer, s catalog.Settings) error {
 	}
 	section(&b, "Reckoned from", from.lines(false))
 	section(&b, "Notes", points(a.Notes))
-	section(&b, "Cautions", points(a.Cautions))
+	var next []string
+	for _, n := range a.Next {
+		next = append(next, n.Words+": "+command(onward(n.Request)))
+	}
+	section(&b, "Next", points(next))
 	_, err := io.WriteString(w, b.String())
 	return err
+}
+
+// onward reads the calculator of a request and its inputs, each unit behind its
+// number.
+func onward(request string) (calculator string, given []catalog.Setting) {
+	for pair := range strings.SplitSeq(request, "&") {
+		name, text, _ := strings.Cut(pair, "=")
+		text, err := url.QueryUnescape(text)
+		if err != nil {
+			continue // no request of the catalog's
+		}
+		if name == "calculator" {
+			calculator = text
+			continue
+		}
+		if of, isUnit := strings.CutSuffix(name, ".unit"); isUnit && len(given) > 0 && given[len(given)-1].Name == of {
+			given[len(given)-1].Text += " " + text
+			continue
+		}
+		given = append(given, catalog.Setting{Name: name, Text: text})
+	}
+	return calculator, given
 }
 
 // rowLines lays out the rows of an answer under their columns' names. Columns

@@ -91,8 +91,29 @@ func (b *bench) doubtShare(name string) {
 func (b *bench) set(name string, value float64) {
 	o := b.calculator.Output(name)
 	b.answer.Outputs = append(b.answer.Outputs, Result{
-		Name: name, Value: value, Unit: o.Unit, Text: b.places(b.text(value, o.Digits), o.Places),
+		Name: name, Value: value, Unit: o.Unit,
+		Text:   b.amount(value, o.Unit, o.Digits, o.Places, o.As),
+		Figure: quantity.FormatPlaces(value, o.Digits, o.Places, b.settings.Style),
 	})
+}
+
+// setWithin gives an output a value with its standard uncertainty u, and lets
+// its text show no more than that allows; where u is 0 it is set.
+func (b *bench) setWithin(name string, value, u float64) {
+	b.set(name, value)
+	if u > 0 {
+		r := &b.answer.Outputs[len(b.answer.Outputs)-1]
+		r.Text, r.u = b.doubtful(value, u, r.Unit), u
+	}
+}
+
+// show gives an output that was set other words for its text.
+func (b *bench) show(name, text string) {
+	for i := range b.answer.Outputs {
+		if b.answer.Outputs[i].Name == name {
+			b.answer.Outputs[i].Text = text
+		}
+	}
 }
 
 // tell gives an output its words.
@@ -110,22 +131,24 @@ func (b *bench) result(name string) (Result, bool) {
 	return Result{}, false
 }
 
-// shown gives an output's text with its unit, "666.7 mL", or an input's as it
-// was understood.
+// shown gives an output's text with its unit, "670 mL", or an input's as it
+// was understood, in the unit it was typed in.
 func (b *bench) shown(name string) string {
 	if r, ok := b.result(name); ok {
-		return withUnit(r.Text, r.Unit)
+		return r.Text
 	}
-	if g := b.given(name); g != nil && len(g.Values) == 0 {
+	g := b.given(name)
+	switch {
+	case g == nil:
+		return ""
+	case len(g.Values) == 0:
 		return g.Text
-	} else if g != nil {
-		text := b.text(g.Values[0], 6)
-		if b.calculator.Input(name).Kind == quantity.Gravity {
-			text = b.places(text, 2)
-		}
-		return withUnit(text, g.Unit)
+	case b.calculator.Input(name).Kind == quantity.Gravity:
+		return quantity.FormatPlaces(g.Values[0], 6, 2, b.settings.Style)
+	case len(g.typed) > 0 && b.typed(name):
+		return withUnit(b.text(g.typed[0].Given, 6), g.typed[0].Unit)
 	}
-	return ""
+	return withUnit(b.text(g.Values[0], 6), g.Unit)
 }
 
 // words fills a sentence: "{water}" becomes the output or input of that name
@@ -160,7 +183,11 @@ func (b *bench) row(values ...any) {
 		case string:
 			row = append(row, Cell{Column: column.Name, Text: v, IsText: true})
 		case float64:
-			row = append(row, Cell{Column: column.Name, Value: v, Text: b.text(v, column.Digits)})
+			text := b.text(v, column.Digits)
+			if step := b.stepOf(column.As, v); step > 0 && v >= step/2 {
+				text = quantity.FormatTo(v, step, quantity.Nearest, b.settings.Style)
+			}
+			row = append(row, Cell{Column: column.Name, Value: v, Text: text})
 		}
 	}
 	b.answer.Rows = append(b.answer.Rows, row)
@@ -185,20 +212,9 @@ func (b *bench) text(value float64, digits int) string {
 	return quantity.Format(value, digits, b.settings.Style)
 }
 
-// places fills a number's text up with zeros to so many digits after the mark.
-func (b *bench) places(text string, places int) string {
-	if places == 0 {
-		return text
-	}
-	mark := letters.IndexByte(text, b.settings.Style.Decimal)
-	if mark < 0 {
-		mark = len(text)
-		text += string(rune(b.settings.Style.Decimal))
-	}
-	for len(text)-mark-1 < places {
-		text += "0"
-	}
-	return text
+// gravity prints a specific gravity: 1.50, not 1.5.
+func (b *bench) gravity(value float64) string {
+	return quantity.FormatPlaces(value, 4, 2, b.settings.Style)
 }
 
 // refuse adds an error, one for an input: the first said is the one to mend.

@@ -14,10 +14,7 @@
 // float64(a*b), so that amd64, arm64 and wasm agree to the last bit.
 package catalog
 
-import (
-	"slipbook/calculators/quantity"
-	"slipbook/calculators/stage"
-)
+import "slipbook/calculators/quantity"
 
 // Calculator is one calculator's whole declaration.
 type Calculator struct {
@@ -32,7 +29,8 @@ type Calculator struct {
 	Example  Example
 	Table    Table
 
-	NeedsTable bool // it answers from the course's decoration table: Settings.Table
+	Next       []Next // where to go from its answer
+	NeedsTable bool   // it answers from the course's decoration table: Settings.Table
 
 	work func(*bench) // reads inputs, sets outputs
 	draw func(*bench) string
@@ -81,18 +79,20 @@ type Limit struct {
 type Output struct {
 	Name   string
 	Label  string
-	Unit   string // "g", "mL", "%", "1" for none
-	Digits int    // significant digits in its text
-	Places int    // digits after the mark that its text has at least: 1.50, not 1.5
-	Aside  bool   // stands behind "more" on the page
-	Text   bool   // holds words, not a number
+	Unit   string  // "g", "mL", "%", "1" for none
+	Digits int     // significant digits in its text, unless As says otherwise
+	Places int     // digits after the mark that its text has at least: 1.50, not 1.5
+	As     Measure // how it is measured out
+	Aside  bool    // stands behind "more" on the page
+	Text   bool    // holds words, not a number
 }
 
 // Column is one column of the rows of an answer.
 type Column struct {
 	Name, Label, Unit string
 	Digits            int
-	Text              bool // holds words, not numbers
+	As                Measure // how it is measured out
+	Text              bool    // holds words, not numbers
 }
 
 // Example is a worked example: what is typed, and a sentence about the case.
@@ -131,10 +131,12 @@ type Answer struct {
 	Inputs     []Given  // what was understood, defaults included, in order of declaration
 	Read       []Phrase // "read as 1745 g" beside an input, only where it helps
 	Headline   string   // the first answer, in words
+	Judged     []string // whether the numbers are any good, a sentence each
 	Outputs    []Result
 	Rows       [][]Cell // in the order of Columns
 	Notes      []string // the declaration's and those of this answer
 	Cautions   []string
+	Next       []Onward // the calculators to go on to, with the numbers carried over
 	Errors     []Phrase // by input, in order of declaration
 	Drawing    string   // SVG with a text alternative
 }
@@ -146,15 +148,21 @@ type Given struct {
 	List   bool
 	Text   string // for inputs that are a choice (its id) or words; Values is empty then
 	Unit   string
+
+	typed []quantity.Quantity // the values as they were typed; empty where none were
 }
 
-// Result is one output with its full value and its text.
+// Result is one output: its full value in its own unit, and its text, which
+// may be in another unit and always names it.
 type Result struct {
 	Name   string
 	Value  float64
 	Unit   string
-	Text   string
-	IsText bool // Text is the only content
+	Text   string // for people: rounded, in their measures, with its unit and its doubt
+	Figure string // for tables, whose heads name the unit: the value to its digits
+	IsText bool   // Text is the only content
+
+	u float64 // its standard uncertainty; 0 where it is not known
 }
 
 // Cell is one place in a row.
@@ -167,9 +175,3 @@ type Cell struct {
 
 // Phrase is a sentence about one input.
 type Phrase struct{ Input, Text string }
-
-// Settings are the course's own constants, given to every answer.
-type Settings struct {
-	Style quantity.Style
-	Table *stage.Table // the course's decoration table; nil where only sums are asked for
-}

@@ -20,11 +20,11 @@ var slipColour = &Calculator{
 		powderDensity("stain-density", "How heavy the stain is", "4.5"),
 	},
 	Outputs: []Output{
-		{Name: "stain-mass", Label: "Stain to add", Unit: "g", Digits: 4},
-		{Name: "water-to-hold", Label: "Water to add, at most", Unit: "g", Digits: 4},
-		{Name: "new-volume", Label: "With both the bucket holds", Unit: "mL", Digits: 4},
+		{Name: "stain-mass", Label: "Stain to add", Unit: "g", Digits: 4, As: Weighed},
+		{Name: "water-to-hold", Label: "Water to add, at most", Unit: "g", Digits: 4, As: Bucket},
+		{Name: "new-volume", Label: "With both the bucket holds", Unit: "mL", Digits: 4, As: Bucket},
 		{Name: "specific-gravity-if-no-water", Label: "Specific gravity without that water", Unit: "1", Digits: 4, Places: 2},
-		{Name: "dry-base", Label: "Dry base in the bucket", Unit: "g", Digits: 4},
+		{Name: "dry-base", Label: "Dry base in the bucket", Unit: "g", Digits: 4, As: Weighed},
 	},
 	Notes: []string{
 		"Stain is counted over the dry base alone: not over the wet slip, and not over base and stain together.",

@@ -49,6 +49,10 @@ var slipDensity = &Calculator{
 		Show: []string{"specific-gravity", "dry-per-litre", "water-per-litre", "twaddell", "baume"},
 		Also: []Setting{{"tare", "0"}, {"volume", "100 mL"}},
 	},
+	Next: []Next{
+		{Words: "Make the bucket thinner or thicker", Calculator: "slip-adjust", Carry: []Carry{{"from", "specific-gravity"}, {"solids-density", "solids-density"}}},
+		{Words: "Colour this bucket", Calculator: "slip-colour", Carry: []Carry{{"specific-gravity", "specific-gravity"}, {"solids-density", "solids-density"}}},
+	},
 	work: workDensity,
 	draw: drawDensity,
 }
@@ -67,7 +71,7 @@ var solidsDensity = Input{
 func (b *bench) tooHeavy(gravity float64, input, sentence string, texts ...string) {
 	if solids := b.value("solids-density"); solids <= gravity && !same(solidsDensity.Default, solids) {
 		b.refuse("solids-density", "Powder of {solids-density} cannot make a slip of {}: dry powder is heavier than any slip of it. Either number may be mistyped; clay is about 2.6.",
-			b.places(b.text(gravity, 4), 2))
+			b.gravity(gravity))
 		return
 	}
 	b.refuse(input, sentence, texts...)
@@ -149,6 +153,7 @@ func (b *bench) answerDensity(mass, volume, gravity, u, water float64) {
 	b.set("pint-weight", slip.PintWeight(gravity))
 	b.set("specific-gravity-u", u)
 	b.sayDensity()
+	b.judge(OfSlip, gravity, b.text(gravity, 3))
 	if gravity < 1.15 {
 		b.note("This is under 1.15. So thin a mix is not judged by weighing a jar: a small error in the weight becomes a large one in the dry clay. Reckon from what was weighed in.")
 	}

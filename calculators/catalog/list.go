@@ -10,22 +10,22 @@ import (
 
 // readValues understands the text of a box: one quantity, or for a list
 // several.
-func readValues(in *Input, t box, style quantity.Style) ([]float64, error) {
+func readValues(in *Input, t box, style quantity.Style) ([]quantity.Quantity, error) {
 	if !in.List {
 		q, err := quantity.Read(t.text, in.Kind, t.unit, style)
-		return []float64{q.Value}, err
+		return []quantity.Quantity{q}, err
 	}
 	pieces := split(t.text, in.Kind)
 	if len(pieces) > in.Most {
 		return nil, errors.New("There are " + strconv.Itoa(len(pieces)) + " values here, and at most " + strconv.Itoa(in.Most) + " can be reckoned at once.")
 	}
-	values := make([]float64, len(pieces))
+	values := make([]quantity.Quantity, len(pieces))
 	for i, piece := range pieces {
 		q, err := quantity.Read(piece, in.Kind, t.unit, style)
 		if err != nil {
 			return nil, errors.New("Value " + strconv.Itoa(i+1) + ", “" + clip(piece) + "”: " + err.Error() + " Part the values with spaces or semicolons.")
 		}
-		values[i] = q.Value
+		values[i] = q
 	}
 	return values, nil
 }

@@ -19,9 +19,9 @@ var washMix = &Calculator{
 		powderDensity("flux-density", "How heavy the flux is", "2.5"),
 	}...),
 	Outputs: []Output{
-		{Name: "stain-mass", Label: "Stain", Unit: "g", Digits: 4},
-		{Name: "flux-mass", Label: "Flux", Unit: "g", Digits: 4},
-		{Name: "water", Label: "Water", Unit: "g", Digits: 4},
+		{Name: "stain-mass", Label: "Stain", Unit: "g", Digits: 4, As: Weighed},
+		{Name: "flux-mass", Label: "Flux", Unit: "g", Digits: 4, As: Weighed},
+		{Name: "water", Label: "Water", Unit: "g", Digits: 4, As: Poured},
 		{Name: "strength", Label: "Strength: dry powder in 100 mL", Unit: "g/100 mL", Digits: 4},
 		{Name: "stain-strength", Label: "of it, stain", Unit: "g/100 mL", Digits: 4},
 		{Name: "stain-by-mass", Label: "Stain by weight", Unit: "%", Digits: 3, Aside: true},

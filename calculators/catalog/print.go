@@ -83,7 +83,10 @@ func put(given []Setting, s Setting) []Setting {
 func (a *Answer) textOf(output string) string {
 	for _, r := range a.Outputs {
 		if r.Name == output {
-			return r.Text
+			if r.IsText {
+				return r.Text
+			}
+			return r.Figure
 		}
 	}
 	return ""

@@ -75,18 +75,21 @@ func (b *bench) read(in *Input, texts map[string]box) {
 		b.readWords(in, t.text)
 		return
 	}
-	values, err := readValues(in, t, style)
+	read, err := readValues(in, t, style)
 	if err != nil {
 		b.answer.refuse(in.Name, err.Error())
 		return
 	}
-	for i, v := range values {
+	values := make([]float64, len(read))
+	for i, q := range read {
+		v := q.Value
+		values[i] = v
 		if why := in.outside(v, b.settings.Style); why != "" {
 			b.answer.refuse(in.Name, in.which(i, t.text)+why)
 			return
 		}
 	}
-	b.answer.Inputs = append(b.answer.Inputs, Given{Name: in.Name, Values: values, List: in.List, Unit: quantity.Canonical(in.Kind)})
+	b.answer.Inputs = append(b.answer.Inputs, Given{Name: in.Name, Values: values, List: in.List, Unit: quantity.Canonical(in.Kind), typed: read})
 	b.understood(in, t.text, values)
 }
 

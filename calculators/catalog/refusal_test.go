@@ -69,7 +69,7 @@ func TestRefusals(t *testing.T) {
 		{"a batch without water", "calculator=slip-batch&volume=1 L&specific-gravity=2.7&stain=8", "specific-gravity", "There is no slip of 2.70 without water in it: the dry mix itself is only 2.684\u00a0g/mL."},
 		{"clay wetter than the slip", "calculator=slip-batch&volume=1 L&specific-gravity=1.75&clay-water=40", "clay-water", "The damp clay brings 812.5\u00a0g of water with it, and this slip has room for 531.3\u00a0g. Let the clay dry to 30\u00a0% of water or less, or start from powder."},
 		{"hardly any clay", "calculator=slip-batch&volume=1 L&specific-gravity=1.2&clay-water=95", "clay-water", "That is water with a little clay in it. Clay from the bag holds about 20 %."},
-		{"loads without end", "calculator=slip-batch&volume=100 L&specific-gravity=1.45&scale-limit=2 kg", "scale-limit", "In loads of 2000\u00a0g this would take more than 60 of them. Use a scale that bears more, or make less slip."},
+		{"loads without end", "calculator=slip-batch&volume=100 L&specific-gravity=1.45&scale-limit=2 kg", "scale-limit", "In loads of 2\u00a0kg this would take more than 60 of them. Use a scale that bears more, or make less slip."},
 		{"colour taken out", "calculator=slip-colour&volume=1 L&specific-gravity=1.45&stain=3&stain-now=8", "stain", "There is more stain in it already (8\u00a0%) than the 3\u00a0% you want, and stain cannot be taken out. Mix in slip without stain instead."},
 		{"no stain named", "calculator=slip-colour&volume=1 L&specific-gravity=1.45", "stain", "This is still missing: “Stain wanted”."},
 		{"a bucket heavier than powder", "calculator=slip-colour&volume=1 L&specific-gravity=2.65&stain=3", "specific-gravity", "A slip of 2.65 would be heavier than its dry powder (2.6\u00a0g/mL). Measure it again."},

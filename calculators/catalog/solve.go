@@ -25,6 +25,7 @@ func Solve(calculator string, given []Setting, s Settings) (answer *Answer) {
 	c.work(b)
 	b.finish()
 	if !b.refused() {
+		b.onward()
 		answer.Drawing = c.draw(b)
 	}
 	return answer

@@ -5,8 +5,6 @@ import (
 	"strconv"
 
 	"slipbook/calculators/letters"
-	"slipbook/calculators/quantity"
-	"slipbook/calculators/stage"
 )
 
 // The bounds of a request: more than any form holds, little enough that
@@ -56,50 +54,9 @@ func decodeRequest(request string) (name string, given []Setting, err error) {
 	return name, given, nil
 }
 
-// Encode writes settings in the form that Configure reads.
-func (s Settings) Encode() string {
-	var b []byte
-	b = field(b, "decimal", string(s.Style.Decimal))
-	b = field(b, "measures", s.Style.Measures)
-	if s.Table != nil {
-		b = field(b, "table", s.Table.Encode())
-	}
-	return string(b)
-}
-
-// Configure reads the settings from their encoded form, for example
-// "decimal=%2C&measures=us". What is left out stays as Plain has it.
-func Configure(encoded []byte) (Settings, error) {
-	fields, err := decode(string(encoded), mostSettings)
-	if err != nil {
-		return Settings{}, err
-	}
-	s := Plain()
-	for _, f := range fields {
-		switch {
-		case f.Name == "decimal" && (f.Text == "." || f.Text == ","):
-			s.Style.Decimal = f.Text[0]
-		case f.Name == "measures" && contains([]string{"metric", "us", "imperial"}, f.Text):
-			s.Style.Measures = f.Text
-		case f.Name == "table":
-			if s.Table, err = stage.Decode(f.Text); err != nil {
-				return Settings{}, err
-			}
-		default:
-			return Settings{}, errors.New("The setting “" + clip(f.Name) + "=" + clip(f.Text) + "” is not known.")
-		}
-	}
-	return s, nil
-}
-
-// Plain gives the settings of the command line: the point is the decimal mark,
-// and a bare pint is asked about.
-func Plain() Settings {
-	return Settings{Style: quantity.Style{Decimal: '.', Measures: "metric"}}
-}
-
-// encode writes an answer: value.X, unit.X, text.X, row.N.COLUMN, note,
-// caution, error.INPUT, read.INPUT, headline and drawing.
+// encode writes an answer, what may hurt before what is reckoned: error.INPUT,
+// read.INPUT, caution, headline, judged, value.X, unit.X, text.X,
+// row.N.COLUMN, note, next.N.words, next.N.request and drawing.
 func (a *Answer) encode() []byte {
 	var b []byte
 	b = field(b, "calculator", a.Calculator)
@@ -109,8 +66,14 @@ func (a *Answer) encode() []byte {
 	for _, r := range a.Read {
 		b = field(b, "read."+r.Input, r.Text)
 	}
+	for _, c := range a.Cautions {
+		b = field(b, "caution", c)
+	}
 	if a.Headline != "" {
 		b = field(b, "headline", a.Headline)
+	}
+	for _, j := range a.Judged {
+		b = field(b, "judged", j)
 	}
 	for _, r := range a.Outputs {
 		if !r.IsText {
@@ -127,8 +90,10 @@ func (a *Answer) encode() []byte {
 	for _, n := range a.Notes {
 		b = field(b, "note", n)
 	}
-	for _, c := range a.Cautions {
-		b = field(b, "caution", c)
+	for n, next := range a.Next {
+		key := "next." + strconv.Itoa(n+1)
+		b = field(b, key+".words", next.Words)
+		b = field(b, key+".request", next.Request)
 	}
 	if a.Drawing != "" {
 		b = field(b, "drawing", a.Drawing)

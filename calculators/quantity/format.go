@@ -1,6 +1,9 @@
 package quantity
 
-import "strconv"
+import (
+	"math"
+	"strconv"
+)
 
 // Format prints a number with the given count of significant digits (at least
 // one) in the style, without exponent, groups of three parted by narrow
@@ -11,6 +14,67 @@ import "strconv"
 // NaN and the infinities are "not a number".
 func Format(value float64, digits int, style Style) string {
 	return layOut(value, digits, style, "\u202f", "\u2212")
+}
+
+// Round says which way FormatTo rounds.
+type Round uint8
+
+// The ways to round.
+const (
+	Nearest Round = iota // halves up
+	Down
+	Up
+)
+
+// FormatTo prints a number that is not negative as a multiple of step (above
+// 0), rounded the given way, with as many digits after the mark as step has,
+// zeros too: 53 to a step of 0.1 is "53.0". A number that is a multiple but for
+// what a computer's fractions lose, one part in a thousand million, counts as one.
+func FormatTo(value, step float64, way Round, style Style) string {
+	const hair = 1e-9
+	steps := value / step
+	switch way {
+	case Down:
+		steps = math.Floor(steps + hair)
+	case Up:
+		steps = math.Ceil(steps - hair)
+	default:
+		steps = math.Floor(steps + 0.5 + hair)
+	}
+	rounded := float64(steps * step)
+	if parts := math.Floor(1/step + 0.5); step < 1 && math.Abs(float64(parts*step)-1) < hair {
+		rounded = steps / parts // 3 steps of 0.1 are 0.3, and not its neighbour
+	}
+	text := Format(rounded, 12, style)
+	places := 0
+	for scaled := step; places < 9 && math.Abs(scaled-math.Floor(scaled+0.5)) > hair; places++ {
+		scaled = float64(scaled * 10)
+	}
+	return padded(text, places, style)
+}
+
+// padded fills a number's text up with zeros to so many digits after the mark.
+func padded(text string, places int, style Style) string {
+	if places == 0 {
+		return text
+	}
+	mark := 0
+	for mark < len(text) && text[mark] != style.mark() {
+		mark++
+	}
+	if mark == len(text) {
+		text += string(rune(style.mark()))
+	}
+	for len(text)-mark-1 < places {
+		text += "0"
+	}
+	return text
+}
+
+// FormatPlaces is Format with at least so many digits after the mark: 1.50, not
+// 1.5.
+func FormatPlaces(value float64, digits, places int, style Style) string {
+	return padded(Format(value, digits, style), places, style)
 }
 
 // plainText is Format with what a keyboard has, for sentences that say what to

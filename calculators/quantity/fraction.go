@@ -8,7 +8,7 @@ import (
 
 // fraction reads "5/8", "4 1/2" and "4-1/2", without a sign. Whether a
 // fraction is allowed is for the unit to say, which is not known yet.
-func (b *box) fraction(t *typed) (float64, error) {
+func (b *box) fraction(t *typed) (value, step float64, err error) {
 	above, below, _ := letters.Cut(t.number, "/")
 	above, below = letters.TrimSuffix(above, " "), letters.TrimPrefix(below, " ")
 	whole := "0"
@@ -20,15 +20,15 @@ func (b *box) fraction(t *typed) (float64, error) {
 	n, okN := natural(above)
 	d, okD := natural(below)
 	if !okW || !okN || !okD || !grouped(whole, true) {
-		return 0, b.notNumber(t.text)
+		return 0, 0, b.notNumber(t.text)
 	}
 	if d == 0 {
-		return 0, refuse("$ divides by 0. Write the fraction as on the rule, for example 4 1/2 in.", t.signed())
+		return 0, 0, refuse("$ divides by 0. Write the fraction as on the rule, for example 4 1/2 in.", t.signed())
 	}
 	if cut >= 0 && n >= d {
-		return 0, refuse("$ has a fraction of 1 or more beside its whole number. Write it as on the rule, for example 4 1/2 in.", t.signed())
+		return 0, 0, refuse("$ has a fraction of 1 or more beside its whole number. Write it as on the rule, for example 4 1/2 in.", t.signed())
 	}
-	return (float64(w*d) + n) / d, nil
+	return (float64(w*d) + n) / d, 1 / d, nil
 }
 
 // natural reads a whole number of ASCII digits and nothing else.

@@ -11,21 +11,22 @@ type amount struct {
 	typed    string // with its sign
 	text     string // for a sentence that says what to write: as typed, a fraction as a decimal
 	value    float64
-	fraction bool // written as a fraction, which only inches may be
+	step     float64 // what its last figure stands for
+	fraction bool    // written as a fraction, which only inches may be
 }
 
 // amount reads the number of a typed text.
 func (b *box) amount(t *typed) (*amount, error) {
-	var value float64
+	var value, step float64
 	var err error
 	if n := letters.TrimLeft(t.number, "- "); n != t.number {
 		return nil, t.twoSigns(n)
 	}
 	fraction := letters.IndexByte(t.number, '/') >= 0
 	if fraction {
-		value, err = b.fraction(t)
+		value, step, err = b.fraction(t)
 	} else {
-		value, err = b.decimal(t)
+		value, step, err = b.decimal(t)
 	}
 	if err != nil {
 		return nil, err
@@ -33,7 +34,7 @@ func (b *box) amount(t *typed) (*amount, error) {
 	if t.negative && value != 0 {
 		value = -value
 	}
-	n := &amount{typed: t.signed(), text: t.signed(), value: value, fraction: fraction}
+	n := &amount{typed: t.signed(), text: t.signed(), value: value, step: step, fraction: fraction}
 	if fraction {
 		n.text = plainText(value, 6, b.style)
 	}
@@ -42,18 +43,18 @@ func (b *box) amount(t *typed) (*amount, error) {
 
 // decimal reads a number without its sign: digits in groups of three or
 // ungrouped, with at most one decimal mark of either kind.
-func (b *box) decimal(t *typed) (float64, error) {
+func (b *box) decimal(t *typed) (value, step float64, err error) {
 	s := t.number
 	points, commas := letters.Count(s, "."), letters.Count(s, ",")
 	switch {
 	case points > 0 && commas > 0:
-		return 0, b.marks(t, "both a comma and a point")
+		return 0, 0, b.marks(t, "both a comma and a point")
 	case points > 1:
-		return 0, b.marks(t, "more than one point")
+		return 0, 0, b.marks(t, "more than one point")
 	case commas > 1:
-		return 0, b.marks(t, "more than one comma")
+		return 0, 0, b.marks(t, "more than one comma")
 	case letters.IndexByte(s, '-') >= 0:
-		return 0, b.several(t)
+		return 0, 0, b.several(t)
 	}
 	mark := b.style.mark()
 	if points+commas == 1 {
@@ -64,16 +65,20 @@ func (b *box) decimal(t *typed) (float64, error) {
 	}
 	whole, after, _ := letters.Cut(s, string(rune(mark)))
 	if !grouped(whole, true) || !grouped(after, false) {
-		return 0, b.groups(t)
+		return 0, 0, b.groups(t)
 	}
 	if mark != b.style.mark() && len(after) == 3 && 1 <= len(whole) && len(whole) <= 3 {
-		return 0, b.twoReadings(t, whole, after)
+		return 0, 0, b.twoReadings(t, whole, after)
 	}
-	value, err := strconv.ParseFloat(ungroup(whole)+"."+ungroup(after), 64)
+	value, err = strconv.ParseFloat(ungroup(whole)+"."+ungroup(after), 64)
 	if err != nil {
-		return 0, b.notNumber(t.text)
+		return 0, 0, b.notNumber(t.text)
 	}
-	return value, nil
+	step = 1
+	for range ungroup(after) {
+		step /= 10
+	}
+	return value, step, nil
 }
 
 // grouped says whether the digits of s stand together or in groups of three

@@ -30,7 +30,7 @@ func (b *box) pounds(t *typed, lb *amount) (q Quantity, ok bool, err error) {
 		return Quantity{}, true, refuse("A pound has 16 oz, so after pounds there are fewer than 16, for example 2 lb 3 oz. Write $.", all)
 	}
 	given := lb.value + oz.value/16
-	return Quantity{Value: float64(given * pound), Unit: "lb", Given: given}, true, nil
+	return Quantity{Value: float64(given * pound), Unit: "lb", Given: given, Step: float64(oz.step * pound / 16)}, true, nil
 }
 
 // ouncesAfterPounds gives the second half of "2 lb 3 oz".

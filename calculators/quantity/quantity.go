@@ -81,4 +81,5 @@ type Quantity struct {
 	Value float64 // in the Kind's canonical unit; always finite
 	Unit  string  // the ID of the unit it was given in
 	Given float64 // in that unit
+	Step  float64 // what the last figure typed stands for, in the canonical unit: 0.1 for 174.5 g, 28.3 for 3 lb 1 oz
 }

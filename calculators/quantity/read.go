@@ -97,5 +97,5 @@ func (b *box) measured(n *amount, u *Unit) (Quantity, error) {
 			return Quantity{}, err
 		}
 	}
-	return Quantity{Value: float64(n.value * u.Factor), Unit: u.ID, Given: n.value}, nil
+	return Quantity{Value: float64(n.value * u.Factor), Unit: u.ID, Given: n.value, Step: float64(n.step * u.Factor)}, nil
 }

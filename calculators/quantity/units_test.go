@@ -71,7 +71,7 @@ func TestNoSuchKind(t *testing.T) {
 func TestUnitsReadAsChosenAndTyped(t *testing.T) {
 	for _, kind := range Kinds() {
 		for _, u := range Units(kind) {
-			want := Quantity{Value: 3 * u.Factor, Unit: u.ID, Given: 3}
+			want := Quantity{Value: 3 * u.Factor, Unit: u.ID, Given: 3, Step: u.Factor}
 			for _, style := range []Style{point, comma, us, uk} {
 				if got, err := Read("3", kind, u.ID, style); err != nil || got != want {
 					t.Errorf("%s chosen for %s: %v, %v, want %v", u.ID, kind, got, err, want)

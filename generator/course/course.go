@@ -25,6 +25,8 @@ type Course struct {
 	Cones       HouseCones
 	Sections    Sections
 	Bodies      []Body
+	Scales      []Scale             // of the studio, by what they take
+	Working     []Working           // the studio's working numbers
 	Home        *Page               // home.md: the words on the home page; nil when there is none
 	Units       []*Unit             // in order; each with its Page
 	Style       *Page               // style.md: every element of a page, for those who write; nil when there is none
@@ -60,6 +62,19 @@ type Body struct {
 	Name      string
 	Shrinkage float64 // total linear shrinkage at Cone, percent of fresh length
 	Cone      string
+}
+
+// Scale is one scale of the studio, in g.
+type Scale struct {
+	To   float64 // the most that it takes
+	Step float64 // the smallest step that it shows
+}
+
+// Working is a number that the studio works with.
+type Working struct {
+	Of        string // what it is of: slip (specific gravity), wash (g dry per 100 mL) or stain (percent over base)
+	For       string // the purpose, in words that go on: "to brush or pour"
+	Low, High float64
 }
 
 // Unit is a part of the course: an opening page and its lessons in order.

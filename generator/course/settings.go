@@ -29,7 +29,7 @@ func (l *loader) settings() (units []named, ok bool) {
 	if root.absent() {
 		return nil, false
 	}
-	f := root.fields("title", "description", "language", "measures", "licence", "published-at", "studio", "cones", "sections", "bodies", "units")
+	f := root.fields("title", "description", "language", "measures", "licence", "published-at", "studio", "cones", "sections", "bodies", "scales", "working", "units")
 	c := l.course
 	c.Title = f.need("title", "title: Decorating with slip").text()
 	c.Description = f.get("description").text()
@@ -45,6 +45,7 @@ func (l *loader) settings() (units []named, ok bool) {
 	c.Cones = HouseCones{cones.get("bisque").cone(), cones.get("glaze").cone()}
 	readSections(f.get("sections").fields("look", "wrong"), c)
 	c.Bodies = readBodies(f.get("bodies"))
+	c.Scales, c.Working = readScales(f.get("scales")), readWorking(f.get("working"))
 	list := f.need("units", "units: [slip]")
 	return readNames(list), list.isA(yaml.SequenceNode)
 }

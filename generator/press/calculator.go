@@ -101,7 +101,7 @@ func (p *Press) calculatorView(c *catalog.Calculator, fill []markup.Setting, num
 		Name:     c.Name,
 		Title:    c.Title,
 		Purpose:  c.Purpose,
-		Settings: catalog.Settings{Style: p.settings.Style}.Encode(),
+		Settings: p.settings.Sums().Encode(),
 		Cautions: c.Cautions,
 		Notes:    c.Notes,
 		Columns:  columns(c),

@@ -23,7 +23,6 @@ import (
 	"sync"
 
 	"slipbook/calculators/catalog"
-	"slipbook/calculators/quantity"
 	"slipbook/generator/assets"
 	"slipbook/generator/course"
 	"slipbook/generator/proof"
@@ -56,11 +55,8 @@ type Press struct {
 // not parse, a word that words.yaml lacks, a state without a drawing.
 func New(c *course.Course, theme fs.FS) (*Press, error) {
 	p := &Press{
-		course: c,
-		settings: catalog.Settings{Style: quantity.Style{
-			Decimal:  c.Decimal,
-			Measures: c.Measures,
-		}},
+		course:   c,
+		settings: c.Answers(),
 		pages:    make(map[string]*course.Page),
 		terms:    make(map[string]course.Term),
 		pictures: make(map[string]string),

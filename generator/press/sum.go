@@ -122,7 +122,7 @@ func numbersOf(a *catalog.Answer) (answered, typed []float64) {
 func told(a *catalog.Answer) string {
 	var parts []string
 	for _, o := range a.Outputs {
-		parts = append(parts, o.Name+" "+withUnit(o.Text, o.Unit))
+		parts = append(parts, o.Name+" "+o.Text)
 	}
 	return strings.Join(parts, ", ")
 }

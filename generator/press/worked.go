@@ -71,7 +71,7 @@ func (p *Press) example(c *catalog.Calculator, id string) exampleView {
 	}
 	for _, r := range answer.Outputs {
 		if o := c.Output(r.Name); !o.Aside {
-			v.Found = append(v.Found, pairView{o.Label, withUnit(r.Text, r.Unit)})
+			v.Found = append(v.Found, pairView{o.Label, r.Text})
 		}
 	}
 	if c.Name == planName {

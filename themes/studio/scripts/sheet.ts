@@ -28,7 +28,7 @@ function lines(form: Form, answer: URLSearchParams, order: string): Line[] {
     return rows
   }
   const names = order.split(' ').filter((name) => Number(answer.get(`value.${name}`)) > 0)
-  const places = Math.max(0, ...names.map((name) => /[.,](\d+)$/.exec(answer.get(`text.${name}`) ?? '')?.[1]?.length ?? 0))
+  const places = Math.max(0, ...names.map((name) => /^[\d\s]*[.,](\d+)/.exec(answer.get(`text.${name}`) ?? '')?.[1]?.length ?? 0))
   const mark = new URLSearchParams(form.element.dataset['settings']).get('decimal') ?? '.'
   let sum = 0
   return names.map((name) => {
@@ -36,7 +36,7 @@ function lines(form: Form, answer: URLSearchParams, order: string): Line[] {
     const unit = answer.get(`unit.${name}`) ?? ''
     return {
       what: label(`div:has(> dd > output[name="${name}"]) > dt`),
-      weigh: `${answer.get(`text.${name}`)} ${unit}`,
+      weigh: answer.get(`text.${name}`) ?? '',
       total: `${grouped(sum.toFixed(places), mark)} ${unit}`,
       alone: name === 'stain-mass',
     }

@@ -1,0 +1,155 @@
+package catalog
+
+import (
+	"errors"
+	"strconv"
+
+	"slipbook/calculators/letters"
+	"slipbook/calculators/quantity"
+	"slipbook/calculators/stage"
+)
+
+// Settings are the course's own constants, given to every answer.
+type Settings struct {
+	Style   quantity.Style
+	Scales  []Scale      // of the studio, the finest first; empty = the usual ones
+	Working []Working    // the studio's working numbers; of what it has none, the trade's usual ones judge
+	Table   *stage.Table // the course's decoration table; nil where only sums are asked for
+}
+
+// Scale is one scale of the studio.
+type Scale struct{ To, Step float64 } // it takes so much (g) and shows steps of so much (g)
+
+// Working is a number that the studio works with.
+type Working struct {
+	Of        Subject
+	For       string  // the purpose in words: "to brush or pour"
+	Low, High float64 // the same for a single number; in the subject's unit
+}
+
+// Subject is what a working number is of.
+type Subject string
+
+// The subjects.
+const (
+	OfSlip  Subject = "slip"  // specific gravity
+	OfWash  Subject = "wash"  // strength, g dry per 100 mL
+	OfStain Subject = "stain" // percent over dry base
+)
+
+// Subjects lists them.
+func Subjects() []Subject { return []Subject{OfSlip, OfWash, OfStain} }
+
+// Sums gives the settings without the table, for calculators that do not plan:
+// a page of theirs carries no more.
+func (s Settings) Sums() Settings {
+	s.Table = nil
+	return s
+}
+
+// Plain gives the settings of the command line: the point is the decimal mark,
+// and a bare pint is asked about.
+func Plain() Settings {
+	return Settings{Style: quantity.Style{Decimal: '.', Measures: "metric"}}
+}
+
+// Encode writes settings in the form that Configure reads.
+func (s Settings) Encode() string {
+	var b []byte
+	b = field(b, "decimal", string(s.Style.Decimal))
+	b = field(b, "measures", s.Style.Measures)
+	for _, scale := range s.Scales {
+		b = field(b, "scale", number(scale.To)+" "+number(scale.Step))
+	}
+	for _, w := range s.Working {
+		b = field(b, "working", string(w.Of)+" "+number(w.Low)+" "+number(w.High)+" "+w.For)
+	}
+	if s.Table != nil {
+		b = field(b, "table", s.Table.Encode())
+	}
+	return string(b)
+}
+
+// Configure reads the settings from their encoded form, for example
+// "decimal=%2C&measures=us&scale=500+0.1". What is left out stays as Plain has
+// it.
+func Configure(encoded []byte) (Settings, error) {
+	fields, err := decode(string(encoded), mostSettings)
+	if err != nil {
+		return Settings{}, err
+	}
+	s := Plain()
+	for _, f := range fields {
+		if err := s.take(f); err != nil {
+			return Settings{}, err
+		}
+	}
+	return s, nil
+}
+
+// take puts one setting in.
+func (s *Settings) take(f Setting) (err error) {
+	switch f.Name {
+	case "decimal":
+		if f.Text == "." || f.Text == "," {
+			s.Style.Decimal = f.Text[0]
+			return nil
+		}
+	case "measures":
+		if contains([]string{"metric", "us", "imperial"}, f.Text) {
+			s.Style.Measures = f.Text
+			return nil
+		}
+	case "scale":
+		if n, rest, ok := leading(f.Text, 2); ok && rest == "" && n[0] > 0 && n[1] > 0 {
+			s.Scales = append(s.Scales, Scale{n[0], n[1]})
+			return nil
+		}
+	case "working":
+		of, rest, _ := letters.Cut(f.Text, " ")
+		if n, words, ok := leading(rest, 2); ok && words != "" && n[0] <= n[1] {
+			s.Working = append(s.Working, Working{Subject(of), words, n[0], n[1]})
+			return nil
+		}
+	case "table":
+		s.Table, err = stage.Decode(f.Text)
+		return err
+	}
+	return errors.New("The setting “" + clip(f.Name) + "=" + clip(f.Text) + "” is not known.")
+}
+
+// leading reads so many numbers, parted by single spaces, from the beginning
+// of a text.
+func leading(text string, count int) (numbers []float64, rest string, ok bool) {
+	for range count {
+		word, after, _ := letters.Cut(text, " ")
+		n, err := strconv.ParseFloat(word, 64)
+		if err != nil || !finite(n) {
+			return nil, "", false
+		}
+		numbers, text = append(numbers, n), after
+	}
+	return numbers, text, true
+}
+
+// usualScales stand in where the course names none: a small scale, a kitchen
+// scale and a floor scale, common practice.
+var usualScales = []Scale{{500, 0.1}, {5000, 1}, {1e9, 5}}
+
+// step gives the step (g) of the finest scale that takes a mass (g); of the one
+// that takes most where none does, since the mass is then weighed in loads.
+func (s Settings) step(mass float64) float64 {
+	scales := s.Scales
+	if len(scales) == 0 {
+		scales = usualScales
+	}
+	best := scales[0]
+	for _, scale := range scales[1:] {
+		switch takes := scale.To >= mass; {
+		case takes && (best.To < mass || scale.Step < best.Step),
+			!takes && best.To < scale.To:
+			best = scale
+		}
+	}
+	return best.Step
+}

@@ -1,0 +1,263 @@
+package catalog
+
+import (
+	"math"
+	"slices"
+	"strings"
+	"testing"
+
+	"slipbook/calculators/quantity"
+)
+
+// What an answer is, whatever its calculator: its figure with its doubt, in the
+// reader's measures, judged, with its next step.
+
+// texts solves a request, given as in an address, and gives the texts of its
+// outputs with plain spaces; a refused one has none.
+func texts(t *testing.T, request string, s Settings) map[string]string {
+	t.Helper()
+	name, given, err := decodeRequest(request)
+	if err != nil {
+		t.Fatal(err)
+	}
+	answer := Solve(name, given, s)
+	for _, e := range answer.Errors {
+		t.Errorf("%s: %s: %s", request, e.Input, e.Text)
+	}
+	said := map[string]string{"headline": plainly(answer.Headline), "judged": plainly(strings.Join(answer.Judged, " | "))}
+	for _, r := range answer.Outputs {
+		said[r.Name] = plainly(r.Text)
+	}
+	return said
+}
+
+func plainly(text string) string {
+	return strings.NewReplacer("\u00a0", " ", "\u202f", " ").Replace(text)
+}
+
+// bench1 is a studio with two scales and working numbers of its own.
+func bench1() Settings {
+	s := Plain()
+	s.Scales = []Scale{{500, 0.1}, {5000, 5}}
+	s.Working = []Working{{OfSlip, "to brush or pour", 1.45, 1.45}}
+	return s
+}
+
+func in(measures string) Settings {
+	s := Plain()
+	s.Style.Measures = measures
+	return s
+}
+
+func TestAnswersComeInTheReadersMeasures(t *testing.T) {
+	for _, c := range []struct {
+		request, output, want string
+		in                    Settings
+	}{
+		{"calculator=slip-adjust&volume=1 US gallon&from=1.52&to=1.45", "water-to-add", "2 1/2 US cups (590 mL)", Plain()},
+		{"calculator=slip-adjust&volume=1&volume.unit=US gallon&from=1.52&to=1.45", "water-to-add", "2 1/2 US cups (590 mL)", Plain()},
+		{"calculator=slip-adjust&volume=1 imperial gallon&from=1.6&to=1.45", "new-volume", "10 5/8 imperial pints (6.06 L)", Plain()},
+		{"calculator=slip-adjust&volume=2 L&from=1.60&to=1.45", "water-to-add", "670 mL", in("us")}, // typed in litres
+		{"calculator=slip-adjust&slip-mass=7 kg&from=1.60&to=1.45", "water-to-add", "6 1/8 US cups (1460 mL)", in("us")},
+		{"calculator=slip-adjust&slip-mass=10 lb&from=1.40&to=1.45", "powder-to-add", "366.3 g (12.9 oz)", Plain()},
+		{"calculator=slip-batch&volume=1 US gallon&specific-gravity=1.45", "water", "2720 g (2 7/8 US quarts)", Plain()},
+		{"calculator=slip-batch&volume=1 US gallon&specific-gravity=1.45", "dry-base", "2768 g", Plain()},
+		{"calculator=shrinkage-size&shrinkage=12&fired-size=4 in", "wet-size", "4 9/16 in (115.5 mm)", Plain()},
+		{"calculator=shrinkage-size&shrinkage=12&fired-size=9 cm", "wet-size", "10.23 cm", in("us")},
+		{"calculator=shrinkage-size&shrinkage=12&capacity-fired=2 US cups", "capacity-wet", "23 1/2 US fl oz (694.3 mL)", Plain()},
+	} {
+		if got := texts(t, c.request, c.in)[c.output]; got != c.want {
+			t.Errorf("%s: %s is %q, want %q", c.request, c.output, got, c.want)
+		}
+	}
+}
+
+// TestValuesStayCanonical wants the same bits behind a text in any measure.
+func TestValuesStayCanonical(t *testing.T) {
+	given := []Setting{{"volume", "1 US gallon"}, {"from", "1.6"}, {"to", "1.45"}}
+	other := []Setting{{"volume", "3785.411784"}, {"from", "1.6"}, {"to", "1.45"}}
+	a, b := Solve("slip-adjust", given, in("us")), Solve("slip-adjust", other, bench1())
+	for i := range a.Outputs {
+		if a.Outputs[i].Value != b.Outputs[i].Value || a.Outputs[i].Unit != "mL" || a.Outputs[i].Text == b.Outputs[i].Text {
+			t.Errorf("%+v and %+v", a.Outputs[i], b.Outputs[i])
+		}
+	}
+}
+
+func TestMassesAreRoundedToTheScale(t *testing.T) {
+	two, one := bench1(), bench1()
+	one.Scales = []Scale{{200, 0.5}}
+	for _, c := range []struct {
+		mass float64
+		in   Settings
+		want float64
+	}{
+		{53.128, two, 0.1}, {500, two, 0.1}, {500.1, two, 5}, {4000, two, 5}, {20000, two, 5},
+		{100, one, 0.5}, {1000, one, 0.5}, {53, Plain(), 0.1}, {2768, Plain(), 1}, {20000, Plain(), 5},
+	} {
+		if got := c.in.step(c.mass); got != c.want {
+			t.Errorf("%v g in %v: a step of %v, want %v", c.mass, c.in.Scales, got, c.want)
+		}
+	}
+	said := texts(t, "calculator=slip-batch&volume=5 L&specific-gravity=1.45&stain=2", two)
+	for output, want := range map[string]string{"dry-base": "3565 g", "stain-mass": "71.3 g", "water": "3610 g"} {
+		if said[output] != want {
+			t.Errorf("%s is %q, want %q", output, said[output], want)
+		}
+	}
+}
+
+func TestAmountsHaveWords(t *testing.T) {
+	b := &bench{calculator: slipAdjust, settings: bench1(), answer: &Answer{}}
+	for _, c := range []struct {
+		value float64
+		unit  string
+		as    Measure
+		want  string
+	}{
+		{0, "g", Weighed, "none"}, {0.04, "g", Weighed, "too little to weigh"}, {0.05, "g", Weighed, "0.1 g"},
+		{0.3, "mL", Bucket, "too little to measure"}, {84.12, "mL", Bucket, "84 mL"}, {588.8, "mL", Bucket, "590 mL"}, {2995, "mL", Bucket, "3000 mL"},
+		{30000, "mL", Bucket, "30.0 L"}, {5.93, "mL", Poured, "5.9 mL"}, {186.4, "g", Poured, "186 g"}, {3140, "mL", Reckoned, "3.14 L"},
+		{12.5, "%", Reckoned, "12.5 %"}, {-0.5, "g", Weighed, "−0.5 g"},
+	} {
+		if got := plainly(b.amount(c.value, c.unit, 4, 0, c.as)); got != c.want {
+			t.Errorf("%v %s: %q, want %q", c.value, c.unit, got, c.want)
+		}
+	}
+}
+
+func TestDoubtRounds(t *testing.T) {
+	b := &bench{calculator: slipDensity, settings: Plain(), answer: &Answer{}}
+	for _, c := range []struct {
+		value, u float64
+		want     string
+	}{
+		{812.5, 14.07, "810 ± 30 g/L"}, {81.25, 0.94, "81.3 ± 1.9 g/L"}, {812.5, 141, "800 ± 300 g/L"}, {1.5, 0.00866, "1.500 ± 0.018 g/L"},
+	} {
+		if got := plainly(b.doubtful(c.value, c.u, "g/L")); got != c.want {
+			t.Errorf("%v, u %v: %q, want %q", c.value, c.u, got, c.want)
+		}
+	}
+	for u, want := range map[float64]float64{0.0144: 0.01, 0.01: 0.01, 0.0099: 0.001, 14: 10, 9.99: 1, 1: 1, 2000: 1000} {
+		if got := place(u); math.Abs(got-want) > 1e-12*want {
+			t.Errorf("the place of %v is %v, want %v", u, got, want)
+		}
+	}
+}
+
+func TestJudged(t *testing.T) {
+	trails := bench1()
+	trails.Working = append(trails.Working, Working{OfSlip, "to trail", 1.55, 1.62}, Working{OfWash, "on bisque", 18, 18})
+	for _, c := range []struct {
+		of    Subject
+		value float64
+		in    Settings
+		want  string
+	}{
+		{OfSlip, 1.60, bench1(), "1.6: thick. To brush or pour, near 1.45."},
+		{OfSlip, 1.46, bench1(), "1.46: right to brush or pour."},
+		{OfSlip, 1.3, bench1(), "1.3: thin. To brush or pour, near 1.45."},
+		{OfSlip, 1.6, trails, "1.6: right to trail. To brush or pour, near 1.45."},
+		{OfSlip, 1.5, trails, "1.5: between what is usual. To brush or pour, near 1.45; to trail, 1.55 to 1.62."},
+		{OfSlip, 1.7, trails, "1.7: thick. To brush or pour, near 1.45; to trail, 1.55 to 1.62."},
+		{OfWash, 19, trails, "19: right on bisque."},
+		{OfWash, 4, trails, "4: weak. On bisque, near 18."},
+		{OfStain, 8, trails, "8: right for colour in a slip (by what is usual in the trade)."},
+		{OfSlip, 1.46, Plain(), "1.46: right to brush, dip or pour and to trail (by what is usual in the trade)."},
+		{OfSlip, 1.2, Plain(), "1.2: thin (by what is usual in the trade). To brush, dip or pour, 1.30 to 1.50; to trail, 1.45 to 1.60."},
+	} {
+		b := &bench{calculator: slipDensity, settings: c.in, answer: &Answer{}}
+		b.judge(c.of, c.value, b.text(c.value, 3))
+		if got := plainly(strings.Join(b.answer.Judged, "|")); got != c.want {
+			t.Errorf("%v of %s: %q, want %q", c.value, c.of, got, c.want)
+		}
+	}
+}
+
+// TestNext wants every next step of every worked example to name a calculator
+// and inputs that exist, and what is carried to be taken there as it was meant.
+func TestNext(t *testing.T) {
+	steps := 0
+	for _, c := range All() {
+		a := Solve(c.Name, c.Example.Given, studio())
+		for _, next := range a.Next {
+			steps++
+			name, given, err := decodeRequest(next.Request)
+			to := Find(name)
+			if err != nil || to == nil || next.Words == "" {
+				t.Fatalf("%s leads to %q, %v", c.Name, next.Request, err)
+			}
+			for _, g := range given {
+				of, isUnit := strings.CutSuffix(g.Name, ".unit")
+				in := to.Input(of)
+				if in == nil || isUnit && !slices.ContainsFunc(quantity.Units(in.Kind), func(u quantity.Unit) bool { return u.ID == g.Text }) {
+					t.Errorf("%s leads to %s with %s=%q", c.Name, name, g.Name, g.Text)
+				}
+			}
+			for _, e := range Solve(name, given, studio()).Errors {
+				if !strings.HasPrefix(e.Text, "This is still missing") && !strings.HasPrefix(e.Text, "Give one of these") {
+					t.Errorf("%s leads to %q, where %s is refused: %s", c.Name, next.Request, e.Input, e.Text)
+				}
+			}
+		}
+	}
+	if steps < 2 {
+		t.Errorf("only %d next steps", steps)
+	}
+}
+
+func TestCarried(t *testing.T) {
+	a := Solve("slip-density", []Setting{{"mass", "1605.0"}, {"volume", "1 L"}, {"volume-tolerance", "0"}}, Plain())
+	if want := "calculator=slip-adjust&from=1.605"; len(a.Next) == 0 || !strings.HasPrefix(a.Next[0].Request, want) {
+		t.Errorf("%+v, want %s", a.Next, want)
+	}
+	comma, err := Configure([]byte("decimal=%2C"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	name, given, err := decodeRequest(a.Next[0].Request)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, e := range Solve(name, given, comma).Errors {
+		if e.Input == "from" {
+			t.Errorf("in a course with a decimal comma: %s", e.Text)
+		}
+	}
+}
+
+func TestSettingsTravel(t *testing.T) {
+	s := bench1()
+	s.Style.Decimal, s.Style.Measures = ',', "us"
+	s.Working = append(s.Working, Working{OfWash, "on bisque & under “clear”", 9.5, 12})
+	got, err := Configure([]byte(s.Encode()))
+	if err != nil || !slices.Equal(got.Scales, s.Scales) || !slices.Equal(got.Working, s.Working) || got.Style != s.Style {
+		t.Errorf("got %+v, %v, want %+v", got, err, s)
+	}
+	for _, wrong := range []string{"scale=500", "scale=500+0", "scale=a+1", "scale=500+0.1+3", "scale=-1+1", "working=slip+1.45", "working=slip+1.5+1.4+for", "working=slip+1.4+1.4+", "colour=red"} {
+		if _, err := Configure([]byte(wrong)); err == nil || !strings.Contains(err.Error(), "is not known") {
+			t.Errorf("%q was taken (%v)", wrong, err)
+		}
+	}
+}
+
+// TestCautionsComeFirst wants what may hurt to stand before every figure.
+func TestCautionsComeFirst(t *testing.T) {
+	cautioned := 0
+	for _, c := range All() {
+		wire := string(Respond([]byte(Request(c.Name, c.Example.Given)), studio()))
+		caution := strings.Index(wire, "&caution=")
+		if caution < 0 {
+			continue
+		}
+		cautioned++
+		for _, key := range []string{"&headline=", "&judged=", "&text.", "&row.", "&note="} {
+			if at := strings.Index(wire, key); at >= 0 && at < caution {
+				t.Errorf("%s: %s stands before the caution", c.Name, key)
+			}
+		}
+	}
+	if cautioned < 4 {
+		t.Errorf("only %d answers have a caution", cautioned)
+	}
+}

@@ -1,0 +1,109 @@
+package course
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+
+	"slipbook/calculators/catalog"
+	"slipbook/calculators/quantity"
+	"slipbook/generator/finding"
+)
+
+// What of course.yaml the calculators answer with: the studio's scales and the
+// numbers it works with.
+
+// Answers gives what the calculators must know of the course. It works on a
+// course that was only partly loaded.
+func (c *Course) Answers() catalog.Settings {
+	s := catalog.Settings{Style: quantity.Style{Decimal: c.Decimal, Measures: c.Measures}}
+	for _, scale := range c.Scales {
+		s.Scales = append(s.Scales, catalog.Scale(scale))
+	}
+	for _, w := range c.Working {
+		s.Working = append(s.Working, catalog.Working{Of: catalog.Subject(w.Of), For: w.For, Low: w.Low, High: w.High})
+	}
+	return s
+}
+
+// readScales reads the studio's scales and puts the one that takes least first.
+func readScales(v value) []Scale {
+	var scales []Scale
+	for _, item := range v.list() {
+		f := item.fields("to", "step")
+		s := Scale{To: f.need("to", "to: 500 g").grams(), Step: f.need("step", "step: 0.1 g").grams()}
+		switch {
+		case s.To == 0 || s.Step == 0:
+		case s.Step > s.To/10:
+			f.get("step").report(finding.ValueForm, fmt.Sprintf("a step of %g g is too coarse for a scale that takes %g g", s.Step, s.To), "Write the most that the scale takes as `to`, and the smallest step that it shows as `step`.")
+		default:
+			scales = append(scales, s)
+		}
+	}
+	slices.SortStableFunc(scales, func(a, b Scale) int { return cmp.Compare(a.To, b.To) })
+	return scales
+}
+
+// grams reads a weight; one that is none, or not above 0, is reported.
+func (v value) grams() float64 {
+	text := v.text()
+	if text == "" {
+		return 0
+	}
+	q, err := quantity.Read(text, quantity.Mass, "", quantity.Style{Decimal: '.'})
+	switch {
+	case err != nil:
+		v.report(finding.ValueForm, fmt.Sprintf("`%s` is not a weight", text), err.Error())
+	case q.Value <= 0 || q.Value > 1e6:
+		v.report(finding.ValueForm, fmt.Sprintf("%s is `%s`, which no studio's scale has", v.called(), text), "Write a weight above 0, such as 500 g or 0.1 g.")
+	default:
+		return q.Value
+	}
+	return 0
+}
+
+// mostFor is how long the words of a purpose may be: they stand in a sentence
+// with the number.
+const mostFor = 60
+
+// readWorking reads the numbers that the studio works with, in its order.
+func readWorking(v value) []Working {
+	var numbers []Working
+	for _, item := range v.list() {
+		f := item.fields("of", "for", "near", "from", "to")
+		purpose := f.need("for", "for: to brush or pour")
+		w := Working{Of: f.need("of", "of: slip").choice("slip", "wash", "stain"), For: purpose.text()}
+		if len(w.For) > mostFor {
+			purpose.report(finding.ValueForm, fmt.Sprintf("`for` has %d letters", len(w.For)), "Write a few words that go on after the number, such as: to brush or pour.")
+		}
+		if w.readNumbers(item, f) && w.Of != "" && w.For != "" {
+			numbers = append(numbers, w)
+		}
+	}
+	return numbers
+}
+
+// readNumbers reads either a number alone or both ends of a range.
+func (w *Working) readNumbers(item value, f fields) bool {
+	low, high := 0.1, 500.0
+	if w.Of == "slip" {
+		low, high = 1.01, 2.5
+	}
+	number := func(key string) float64 { return f.get(key).number(low, high, "the number") }
+	near, from, to := number("near"), number("from"), number("to")
+	switch {
+	case f.get("near").absent() && (f.get("from").absent() || f.get("to").absent()):
+		item.report(finding.MissingKey, "this working number has no number", "Write near: 1.45, or both from: 1.50 and to: 1.60.")
+	case !f.get("near").absent() && !(f.get("from").absent() && f.get("to").absent()):
+		item.report(finding.ValueForm, "this working number has `near` and a range", "Write near: 1.45, or both from: 1.50 and to: 1.60.")
+	case near > 0:
+		w.Low, w.High = near, near
+		return true
+	case from > to:
+		f.get("to").report(finding.ValueForm, fmt.Sprintf("`to` is less than `from` (%g)", from), "Write the smaller number as `from`.")
+	case from > 0:
+		w.Low, w.High = from, to
+		return true
+	}
+	return false
+}
