@@ -150,10 +150,14 @@ func (s *search) firstDecor() int {
 }
 
 // worksNow reports whether another medium in the place of a layer goes on the
-// pot as it is without risk or question, and the whole wish works with it.
+// pot as it is without risk or question, in the same way or any, and the whole
+// wish works with it.
 func (s *search) worksNow(layer, medium int) bool {
-	w := s.w.with(swapped(s.w.Layers, layer, s.t.inPlace(s.w.Layers[layer], medium)))
-	other := s.t.newSearch(w, safest)
+	return s.worksNowAs(layer, s.t.inPlace(s.w.Layers[layer], medium)) || s.worksNowAs(layer, Layer{Medium: medium})
+}
+
+func (s *search) worksNowAs(layer int, as Layer) bool {
+	other := s.t.newSearch(s.w.with(swapped(s.w.Layers, layer, as)), safest)
 	p := other.start()
 	for _, a := range other.acts {
 		if a.layer != layer || !a.first {

@@ -122,7 +122,7 @@ func (s *search) glazing(steps []step) (said []string) {
 				said = append(said, m.Name+" is added, because the pot ends glazed.")
 			}
 			if how := s.howOver(&now, m, ways, &steps[i]); how != "" {
-				said = append(said, m.Name+": "+how+".")
+				said = append(said, "Put "+lower(m.Name)+" on "+how+".")
 			}
 		}
 		now = steps[i].to

@@ -181,6 +181,7 @@ type Technique struct {
 	Words []string        // what a student may type for it: "by stencil", "wiped back"
 	With  []string        // ids of the media it is for; empty = all
 	Best  string          // id of the preferred state; may be empty
+	Coats bool            // it lays on a whole, even coat, as a glaze is put on
 	Takes bool            // it takes away from the coat that is there instead of laying one on
 	Bare  bool            // it may be done to the clay itself, without a medium
 	Wait  string          // of one that takes away: when to begin, a sentence; may be empty

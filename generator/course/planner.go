@@ -91,7 +91,7 @@ func (d *Decoration) bits(ids []string) stage.Hazards {
 }
 
 func (d *Decoration) planTechnique(q Technique) stage.Technique {
-	planned := stage.Technique{ID: q.ID, Name: q.Name, Words: q.Words, With: q.With, Best: -1, Takes: q.Takes, Bare: q.Bare, Wait: q.Wait,
+	planned := stage.Technique{ID: q.ID, Name: q.Name, Words: q.Words, With: q.With, Best: -1, Coats: q.Coats, Takes: q.Takes, Bare: q.Bare, Wait: q.Wait,
 		Hazards: d.bits(q.Hazards), Who: planWho(q.Care), On: d.planCells(q.On)}
 	if q.Best != "" {
 		planned.Best = d.place(q.Best)

@@ -2,8 +2,13 @@ package course
 
 import "slipbook/generator/finding"
 
-// takesAway is how a technique works that acts on the coat that is there.
-const takesAway = "takes"
+// How a technique works: it lays colour on, lays a whole even coat on, or takes
+// away from the coat that is there.
+const (
+	laysOn    = "lays"
+	laysCoats = "coats"
+	takesAway = "takes"
+)
 
 // readTechniques reads the ways of putting on and working. A course may do
 // without.
@@ -17,7 +22,8 @@ func (t *table) readTechniques(v value) {
 		}
 		q.Name, q.Words = t.named(f, "name: Wiping back")
 		q.About = f.need("about", "about: Colour is wiped off again, so that it stays in the lines.").text()
-		q.Takes = f.get("works").choice("lays", takesAway) == takesAway
+		works := f.get("works").choice(laysOn, laysCoats, takesAway)
+		q.Coats, q.Takes = works == laysCoats, works == takesAway
 		q.Bare = f.get("bare").yes()
 		q.Wait = f.get("wait").text()
 		if !q.Takes && !f.get("wait").absent() {
