@@ -23,7 +23,7 @@ type Bundle struct {
 	Files    map[string][]byte // by address from the handbook's root: "assets/page-1A2B3C4D.css"
 	Style    string            // address of the style sheet of every page
 	Gathered string            // address of the style sheet of pages that are gathered from others, loaded besides; may be empty
-	Book     string            // address of the script of the whole handbook on one page; may be empty
+	Book     string            // address of the style sheet of the whole handbook on one page; empty when the theme has none
 	Page     string            // address of the script of every page; empty when the theme has none
 	Desk     Desk              // what a page with a calculator loads besides
 	Icon     string            // address of the icon
@@ -50,7 +50,7 @@ const (
 	benchFile  = "scripts/bench.ts"
 	benchLook  = "styles/bench.css"
 	gatherLook = "styles/gathered.css"
-	bookFile   = "scripts/book.ts"
+	bookLook   = "styles/book.css"
 	iconFile   = "icons/icon.svg"
 )
 
@@ -61,8 +61,8 @@ const folder = "assets"
 // samples and stand at the end of the style sheet; engine is what Calculators
 // gave. A theme must have styles/studio.css, scripts/calculator.ts and
 // icons/icon.svg; scripts/page.ts, scripts/planner.ts, scripts/bench.ts with
-// styles/bench.css, styles/gathered.css and scripts/book.ts may be left out. The error names every fault
-// that was found, each with its file, line and column in the theme.
+// styles/bench.css, styles/gathered.css and styles/book.css may be left out. The error names every
+// fault that was found, each with its file, line and column in the theme.
 func Make(theme fs.FS, codeStyles string, engine []byte) (*Bundle, error) {
 	b := &Bundle{Files: map[string][]byte{}}
 	made, err := bundle(theme, codeStyles)
@@ -86,7 +86,7 @@ func Make(theme fs.FS, codeStyles string, engine []byte) (*Bundle, error) {
 			b.Desk.BenchStyle = m.address
 		case gatherLook:
 			b.Gathered = m.address
-		case bookFile:
+		case bookLook:
 			b.Book = m.address
 		}
 	}
@@ -107,13 +107,14 @@ func missing(file string) error {
 
 // keep adds a file under a name made from its content and gives its address.
 func (b *Bundle) keep(name string, data []byte) string {
-	address := addressOf(name, data)
+	address := Address(name, data)
 	b.Files[address] = data
 	return address
 }
 
-// addressOf is where a shared file is published: its name with a fingerprint.
-func addressOf(name string, data []byte) string {
+// Address is where a shared file is published: its name, "page.css", with a
+// fingerprint of its content.
+func Address(name string, data []byte) string {
 	ext := path.Ext(name)
 	return path.Join(folder, strings.TrimSuffix(name, ext)+"-"+fingerprint(data)+ext)
 }

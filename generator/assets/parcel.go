@@ -18,7 +18,7 @@ func Wrap(name string, data []byte) (Parcel, map[string][]byte, error) {
 		return Parcel{}, nil, err
 	}
 	script := carriedScript(packed)
-	p := Parcel{addressOf(name+".bin", packed), addressOf(name+".js", script)}
+	p := Parcel{Address(name+".bin", packed), Address(name+".js", script)}
 	return p, map[string][]byte{p.Packed: packed, p.Carried: script}, nil
 }
 

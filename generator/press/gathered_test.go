@@ -155,39 +155,6 @@ func TestCardSize(t *testing.T) {
 	}
 }
 
-// TestBook wants every page of the course once in the book, links that stay in
-// it, and nothing that only a screen can use.
-func TestBook(t *testing.T) {
-	e := printed(t, gatheredCourse(t))
-	root := pageOf(t, e, bookAddress)
-	chapters := elements(root, classed("chapter"))
-	if want := 1 + 2 + 4 + 6 + 2 + 12 + 3; len(chapters) != want {
-		t.Errorf("%d chapters, want %d", len(chapters), want)
-	}
-	for _, c := range chapters {
-		for _, name := range []string{"form", "script", "h1", "input"} {
-			if len(elements(c, called(name))) > 0 {
-				t.Errorf("%s holds <%s>", attribute(c, "id"), name)
-			}
-		}
-	}
-	links := linksOf(root)
-	for _, want := range []string{"#page.slip.mix", "#page.slip.mix.weigh-first", "#page.glossary.bisque", "#page.states.leather-hard", "#page.slip.mix.note.1"} {
-		if !slices.Contains(links, want) {
-			t.Errorf("no link to %s", want)
-		}
-	}
-	for _, to := range links {
-		if strings.HasPrefix(to, "#") && len(elements(root, func(n *html.Node) bool { return "#"+attribute(n, "id") == to })) != 1 {
-			t.Errorf("%s leads nowhere", to)
-		}
-	}
-	contents := elements(root, classed("book-contents"))[0]
-	if got := text(contents); !strings.Contains(got, "Mix a slip") || !strings.Contains(got, "Quick answers") {
-		t.Errorf("contents %q", got)
-	}
-}
-
 func TestRebase(t *testing.T) {
 	for _, c := range []struct{ from, to, piece, want string }{
 		{"slip/mix.html", "answers.html", `<a href="measure.html#x">a</a>`, `<a href="slip/measure.html#x">a</a>`},

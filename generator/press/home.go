@@ -3,6 +3,7 @@ package press
 import (
 	"html/template"
 	"slices"
+	"strconv"
 
 	"slipbook/generator/course"
 )
@@ -26,6 +27,7 @@ type unitEntry struct {
 
 // lessonEntry is a lesson in a list of lessons.
 type lessonEntry struct {
+	Number  string // "2.3"
 	Lesson  link
 	Teaches []string
 	Time    course.Duration
@@ -81,17 +83,18 @@ func (i *impression) unitEntries(from string) []unitEntry {
 	var entries []unitEntry
 	for n, u := range i.course.Units {
 		if u.Page != nil {
-			entries = append(entries, unitEntry{n + 1, linkTo(from, u.Page), lessonEntries(from, u)})
+			entries = append(entries, unitEntry{n + 1, linkTo(from, u.Page), lessonEntries(from, u, n+1)})
 		}
 	}
 	return entries
 }
 
-// lessonEntries lists a unit's lessons in order, for the page at from.
-func lessonEntries(from string, u *course.Unit) []lessonEntry {
+// lessonEntries lists a unit's lessons in order, for the page at from. number is
+// the unit's, from 1.
+func lessonEntries(from string, u *course.Unit, number int) []lessonEntry {
 	entries := make([]lessonEntry, len(u.Lessons))
 	for n, l := range u.Lessons {
-		entries[n] = lessonEntry{linkTo(from, l), l.Head.Teaches, l.Head.TimeRequired}
+		entries[n] = lessonEntry{lessonNumber(strconv.Itoa(number), n), linkTo(from, l), l.Head.Teaches, l.Head.TimeRequired}
 	}
 	return entries
 }

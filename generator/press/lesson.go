@@ -2,6 +2,7 @@ package press
 
 import (
 	"html/template"
+	"strconv"
 
 	"slipbook/generator/course"
 )
@@ -11,7 +12,8 @@ import (
 type lessonView struct {
 	Shell         shell
 	Unit          link
-	Number, Of    int // lesson 2 of 4
+	Number        string // "2.3"
+	Place, Of     int    // lesson 3 of 4 in its unit
 	Teaches       []string
 	Time          course.Duration
 	Needs         []string
@@ -25,22 +27,23 @@ type lessonView struct {
 // lessonSheets are the lessons, in the order of their units.
 func (i *impression) lessonSheets() []sheet {
 	var sheets []sheet
-	for _, u := range i.course.Units {
+	for number, u := range i.course.Units {
 		for n, page := range u.Lessons {
 			sheets = append(sheets, sheet{page.Address, "lesson", func() (any, error) {
-				return i.lesson(u, n), nil
+				return i.lesson(u, number+1, n), nil
 			}})
 		}
 	}
 	return sheets
 }
 
-// lesson makes the view of the n-th lesson of a unit, from 0.
-func (i *impression) lesson(u *course.Unit, n int) lessonView {
+// lesson makes the view of the n-th lesson, from 0, of the unit with a number.
+func (i *impression) lesson(u *course.Unit, number, n int) lessonView {
 	page := u.Lessons[n]
 	v := lessonView{
 		Shell:     i.shell(i.aboutPage("lesson", page)),
-		Number:    n + 1,
+		Number:    lessonNumber(strconv.Itoa(number), n),
+		Place:     n + 1,
 		Of:        len(u.Lessons),
 		Teaches:   page.Head.Teaches,
 		Time:      page.Head.TimeRequired,

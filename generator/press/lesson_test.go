@@ -45,7 +45,7 @@ func TestBeforeAndAfter(t *testing.T) {
 func TestLessonSaysWhatItIsFor(t *testing.T) {
 	root := pageOf(t, printed(t, small(t)), "slip/mix.html")
 	for class, want := range map[string]string{
-		"place":   "Slip Lesson 1 of 2",
+		"place":   "Slip Lesson 1.1, 1 of 2",
 		"aims":    "You will be able to: weigh the powder and the water",
 		"written": "Written by The Test Bench, 1 September 2026",
 	} {

@@ -106,10 +106,11 @@ func (p *Press) Print(r *proof.Reading, b *assets.Bundle) (Edition, error) {
 	if err != nil {
 		return nil, err
 	}
-	if sheets, pages, err = i.addBook(sheets, pages); err != nil {
+	sheets, pages, ofBook, err := i.addBook(sheets, pages)
+	if err != nil {
 		return nil, err
 	}
-	return bind(sheets, pages, b.Files, i.shownPictures(), table)
+	return bind(sheets, pages, b.Files, i.shownPictures(), table, ofBook)
 }
 
 // gatheredSheets are the pages that are gathered from the others.

@@ -27,8 +27,8 @@ type shell struct {
 	Policy      string // of the Content-Security-Policy
 	Base        string // absolute address that relative ones start from; almost always empty
 	Style       string
-	Gathered    string // the style sheet of what is gathered; empty on other pages
-	Script      string // may be empty
+	Styles      []string // further style sheets, of pages that others do not look like
+	Script      string   // may be empty
 	Icon        string
 	Desk        *assets.Desk // only on a page with a calculator
 	Strip       *strip       // not on pages that show the states in another way
@@ -95,8 +95,8 @@ func (i *impression) gatheredLinks(s *shell, a about) {
 	if i.teaching {
 		s.TeachingPage = relative(a.address, teachingAddress)
 	}
-	if a.gathered {
-		s.Gathered = relative(a.address, i.bundle.Gathered)
+	if a.gathered && i.bundle.Gathered != "" {
+		s.Styles = append(s.Styles, relative(a.address, i.bundle.Gathered))
 	}
 }
 

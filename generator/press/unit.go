@@ -30,7 +30,7 @@ func (i *impression) unitSheets() []sheet {
 				Of:      len(i.course.Units),
 				Teaches: u.Page.Head.Teaches,
 				Body:    i.body(u.Page),
-				Lessons: lessonEntries(u.Page.Address, u),
+				Lessons: lessonEntries(u.Page.Address, u, n+1),
 				Before:  i.before(u.Page),
 				After:   i.after(u.Page),
 			}, nil

@@ -12,7 +12,6 @@ import (
 	"strings"
 	"testing"
 
-	"github.com/chromedp/cdproto/page"
 	"github.com/chromedp/chromedp"
 )
 
@@ -63,13 +62,6 @@ func (b *tab) print(p paper, options ...chromedp.PDFOption) sheet {
 	return sheet{file, int(number(b.t, m[1])), number(b.t, m[2]), number(b.t, m[3])}
 }
 
-// ownSize lets the page say how large its paper is, as a printer's driver would
-// that has several.
-func ownSize(p *page.PrintToPDFParams) {
-	yes := true
-	p.PreferCSSPageSize = &yes
-}
-
 // is says whether the document is on a paper, upright or on its side.
 func (s sheet) is(p paper, onItsSide bool) bool {
 	width, height := p.short, p.longer
@@ -95,10 +87,11 @@ const (
 	asSeen  = "-layout"
 )
 
-// words gives the words of each page.
-func (s sheet) words(t *testing.T, order string) []string {
+// words gives the words of each page, or of the part of it that more options
+// name.
+func (s sheet) words(t *testing.T, order string, more ...string) []string {
 	t.Helper()
-	words, err := exec.Command("pdftotext", order, s.file, "-").Output()
+	words, err := exec.Command("pdftotext", append(append([]string{order}, more...), s.file, "-")...).Output()
 	if err != nil {
 		t.Fatalf("pdftotext: %v", err)
 	}

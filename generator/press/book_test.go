@@ -1,0 +1,139 @@
+package press
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"golang.org/x/net/html"
+)
+
+// TestBook wants every page of the course once in the book, links that stay in
+// it, and nothing that only a screen can use.
+func TestBook(t *testing.T) {
+	e := printed(t, gatheredCourse(t))
+	root := pageOf(t, e, bookAddress)
+	chapters := elements(root, classed("chapter"))
+	if want := 1 + 2 + 4 + 6 + 2 + 12 + 3; len(chapters) != want {
+		t.Errorf("%d chapters, want %d", len(chapters), want)
+	}
+	for _, c := range chapters {
+		for _, name := range []string{"form", "script", "h1", "input"} {
+			if len(elements(c, called(name))) > 0 {
+				t.Errorf("%s holds <%s>", attribute(c, "id"), name)
+			}
+		}
+	}
+	links := linksOf(root)
+	for _, want := range []string{"#page.slip.mix", "#page.slip.mix.weigh-first", "#page.glossary.bisque", "#page.states.leather-hard", "#page.slip.mix.note.1"} {
+		if !slices.Contains(links, want) {
+			t.Errorf("no link to %s", want)
+		}
+	}
+	for _, to := range links {
+		if strings.HasPrefix(to, "#") && len(elements(root, func(n *html.Node) bool { return "#"+attribute(n, "id") == to })) != 1 {
+			t.Errorf("%s leads nowhere", to)
+		}
+	}
+	if scripts := elements(root, called("script")); len(scripts) > 0 {
+		t.Errorf("%d scripts", len(scripts))
+	}
+}
+
+// numberedChapters is the start of what the small course's book holds, and what
+// stands behind its units.
+var numberedChapters = []string{"0 Colour at the bench", "1 Slip", "1.1 Mix a slip", "1.2 Measure a slip", "2 Wash", "2.1 Thin a wash",
+	"2.2 Wipe a wash back", "A.1 Wet"}
+
+// TestBookIsNumbered wants the same number and name in the contents, over the
+// chapter and in the head of its pages.
+func TestBookIsNumbered(t *testing.T) {
+	e := printed(t, gatheredCourse(t))
+	root := pageOf(t, e, bookAddress)
+	said := text(elements(root, classed("book-contents"))[0])
+	style := chaptersStyle(t, e)
+	var titles []string
+	for _, c := range elements(root, classed("chapter")) {
+		title := text(elements(c, called("h2"))[0])
+		titles = append(titles, title)
+		if !strings.Contains(said, title) {
+			t.Errorf("the contents %q lack %q", said, title)
+		}
+		number, name, _ := strings.Cut(title, " ")
+		page := "chapter-" + strings.ReplaceAll(number, ".", "-")
+		for _, want := range []string{"@page " + page + "{@top-left{content:" + styleString(number+"\u2003"+name), `[id="` + attribute(c, "id") + `"]{page:` + page + "}"} {
+			if !strings.Contains(style, want) {
+				t.Errorf("the style sheet lacks %s", want)
+			}
+		}
+	}
+	if !slices.Equal(titles[:len(numberedChapters)], numberedChapters) {
+		t.Errorf("chapters %q, want first %q", titles, numberedChapters)
+	}
+	if last := titles[len(titles)-1]; last != "D.3 Words of the trade" {
+		t.Errorf("the last chapter is %q", last)
+	}
+}
+
+// chaptersStyle gives the style sheet of the book's chapters, which the book's
+// page must load.
+func chaptersStyle(t *testing.T, e Edition) string {
+	t.Helper()
+	for _, l := range elements(pageOf(t, e, bookAddress), called("link")) {
+		if at := attribute(l, "href"); strings.HasPrefix(at, "assets/chapters-") {
+			return string(e[at])
+		}
+	}
+	t.Fatal("the book loads no style sheet of its chapters")
+	return ""
+}
+
+// TestReferencesNameTheNumber wants a link to another chapter to say its number,
+// and one within the chapter or to a word of the trade to say none.
+func TestReferencesNameTheNumber(t *testing.T) {
+	root := pageOf(t, printed(t, gatheredCourse(t)), bookAddress)
+	wanted := map[string]string{
+		"#page.wash.thin": "(2.1)", "#page.states.leather-hard": "(A.2)",
+		"#page.slip.mix.weigh-first": "", "#page.glossary.bisque": "", "#page.slip.mix.note.1": "",
+	}
+	for _, c := range elements(root, classed("chapter")) {
+		if attribute(c, "id") != "page.slip.mix" {
+			continue
+		}
+		for _, a := range elements(c, called("a")) {
+			want, named := wanted[attribute(a, "href")]
+			delete(wanted, attribute(a, "href"))
+			if said := text(a); named && (want == "" && strings.Contains(said, "(") || !strings.HasSuffix(said, want)) {
+				t.Errorf("the link to %s says %q, want the number %q", attribute(a, "href"), said, want)
+			}
+		}
+	}
+	for to := range wanted {
+		t.Errorf("the chapter has no link to %s: this test looks at the wrong place", to)
+	}
+}
+
+// TestBookWantsItsMarks wants a page between whose marks nothing can be found to
+// stop the press, not to become an empty chapter.
+func TestBookWantsItsMarks(t *testing.T) {
+	for _, page := range []string{"<main>words</main>", "", string(mainStart) + "words"} {
+		_, err := bookPlan{}.chapter("slip/mix.html", []byte(page))
+		if err == nil || !strings.Contains(err.Error(), "page slip/mix.html: the book is made of what stands between") {
+			t.Errorf("%q gives the error %v", page, err)
+		}
+	}
+	c, err := bookPlan{numbers: map[string]string{"a.html": "2"}}.chapter("a.html", []byte(string(mainStart)+"<h1>A &amp; b</h1>"+string(mainEnd)))
+	if err != nil || c.Title != "A & b" || c.Number != "2" {
+		t.Errorf("chapter %q %q, %v", c.Number, c.Title, err)
+	}
+}
+
+func TestStyleString(t *testing.T) {
+	for text, want := range map[string]string{
+		"plain (2.1)": `"plain (2.1)"`, `a "b"`: `"a \22 b\22 "`, `a\b`: `"a\5c b"`, "a\nb": `"a\a b"`, "é f": `"\e9  f"`, "—": `"\2014 "`,
+	} {
+		if got := styleString(text); got != want {
+			t.Errorf("%q is written %s, want %s", text, got, want)
+		}
+	}
+}
