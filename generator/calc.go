@@ -16,7 +16,7 @@ type calcCommand struct {
 	Name    string   `arg:"" optional:"" help:"A calculator. Without it, all are listed; alone, its inputs are."`
 	Given   []string `arg:"" optional:"" name:"key=value" sep:"none" help:"Its inputs, such as mass=174.5 or volume='2 US pint'. A list may be given as one value with spaces, or by repeating its key."`
 	JSON    bool     `name:"json" help:"Answer in JSON, for other programs."`
-	Content string   `placeholder:"DIR" help:"Write numbers and measures as the course in this folder does: its decimal mark, its pint. Without it the point is decimal, and a pint is asked about. A calculator that plans takes the course's decoration table from here, or from the folder content."`
+	Content string   `placeholder:"DIR" help:"Write numbers and measures as the course in this folder does: its decimal mark, its pint. Without it the point is decimal, and a pint is asked about. A calculator that plans takes the course's decoration table, and one that is told a clay the course's clays, from here or from the folder content."`
 }
 
 // Help closes the command's help.
@@ -48,6 +48,17 @@ func (c *calcCommand) Run(s *streams) error {
 		answer = catalog.Solve(c.Name, given, settings)
 	}
 	return c.print(s, answer, settings)
+}
+
+// namesClay reports whether a clay of the studio was named.
+func (c *calcCommand) namesClay(declared *catalog.Calculator) bool {
+	given, _ := split(c.Given)
+	for _, g := range given {
+		if in := declared.Input(g.Name); in != nil && in.Bodies {
+			return true
+		}
+	}
+	return false
 }
 
 // print writes an answer, or why there is none.
@@ -92,7 +103,8 @@ func (c *calcCommand) settings(s *streams) (catalog.Settings, error) {
 	settings := catalog.Plain()
 	declared := catalog.Find(c.Name)
 	planned := declared != nil && declared.NeedsTable && (len(c.Given) > 0 || c.JSON)
-	if c.Content == "" && !planned {
+	clays := declared != nil && c.namesClay(declared)
+	if c.Content == "" && !planned && !clays {
 		return settings, nil
 	}
 	folder, err := openContent(cmp.Or(c.Content, "content"))
@@ -115,6 +127,7 @@ func (c *calcCommand) settings(s *streams) (catalog.Settings, error) {
 	if c.Content != "" {
 		settings = lessons.Answers()
 	}
+	settings.Bodies = lessons.Answers().Bodies
 	if planned && lessons.Decoration != nil {
 		settings.Table = lessons.Decoration.Table()
 	}

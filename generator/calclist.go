@@ -62,6 +62,8 @@ func describeInput(c *catalog.Calculator, in *catalog.Input) string {
 		choices = append(choices, choice.ID)
 	}
 	switch {
+	case in.Bodies:
+		words = append(words, "The id or the name of one of the clays in course.yaml.")
 	case len(choices) > 0:
 		words = append(words, "One of: "+strings.Join(choices, ", ")+".")
 	case in.List && in.Words:

@@ -173,29 +173,59 @@ func TestMixBalances(t *testing.T) {
 func TestDiluteBalances(t *testing.T) {
 	forAll(t, "wash-dilute", func(s solved) {
 		volume, from, to := s.value("volume"), s.value("from"), s.value("to")
-		s.near("powder kept", (volume+s.out["water-to-add"])*to, volume*from)
-		s.near("volume", s.out["new-volume"], volume+s.out["water-to-add"])
-		cups := len(s.rows)
-		if steps := int(s.value("steps")); cups != steps && steps != 1 || steps == 1 && cups != 0 {
-			t.Errorf("%d cups for %d steps", cups, steps)
+		strengths, alike := len(s.rows), s.value("cups")
+		if steps := int(s.value("steps")); strengths != steps && steps != 1 || steps == 1 && strengths != 0 {
+			t.Errorf("%d strengths for %d steps", strengths, steps)
 		}
-		if cups == 0 {
+		if strengths == 0 {
+			s.thinned(volume, from, to, alike)
 			return
 		}
-		stock := 0.0
+		for _, whole := range []string{"water-to-add", "new-volume"} {
+			if _, said := s.out[whole]; said {
+				t.Errorf("a ladder says %s, which is of the whole lot", whole)
+			}
+		}
+		stock, drunk := 0.0, 0.0
 		for i, row := range s.rows {
 			strength, wash, water := row[1].Value, row[2].Value, row[3].Value
 			s.near("powder in the cup", strength*(wash+water), from*wash)
-			s.near("equal ratios", strength, from*math.Pow(to/from, float64(i)/float64(cups-1)))
+			s.near("equal ratios", strength, from*math.Pow(to/from, float64(i)/float64(strengths-1)))
 			if s.has("each") {
 				s.near("cup", wash+water, s.value("each"))
 			}
-			stock += wash
+			if alike > 1 {
+				s.near("wash for all", cell(row, "all-stock"), alike*wash)
+				s.near("water for all", cell(row, "all-water"), alike*water)
+			} else if len(row) != 5 {
+				t.Errorf("one cup of each has %d columns", len(row))
+			}
+			stock += alike * wash
+			drunk += alike * water
 		}
+		s.near("strong wash needed", s.out["stock-needed"], stock)
+		s.near("water needed", s.out["water-needed"], drunk)
 		if !s.has("each") {
 			s.near("all stock used", stock, volume)
 		}
 	})
+}
+
+// thinned checks a wash brought to one strength: all that there is, or what
+// the cups take.
+func (s solved) thinned(volume, from, to, cups float64) {
+	s.t.Helper()
+	if !s.has("volume") {
+		volume = s.out["stock-needed"]
+		s.near("cups filled", s.out["new-volume"], cups*s.value("each"))
+	} else if need, said := s.out["stock-needed"]; said {
+		s.near("strong wash for the cups", need*from, cups*s.value("each")*to)
+		if need <= volume {
+			s.t.Errorf("%v of %v is said to be lacking", need, volume)
+		}
+	}
+	s.near("powder kept", (volume+s.out["water-to-add"])*to, volume*from)
+	s.near("volume", s.out["new-volume"], volume+s.out["water-to-add"])
 }
 
 func TestBarsBalance(t *testing.T) {
@@ -214,6 +244,13 @@ func TestBarsBalance(t *testing.T) {
 		s.near("firing of fresh", s.out["firing-plastic"], stat.Mean(kept, nil))
 		s.near("volume", math.Cbrt(1-s.out["volume"]/100), 1-s.out["total"]/100)
 		s.near("bars", s.out["bars"], float64(len(plastic)))
+		if s.has("leather-hard") {
+			var lost []float64
+			for i, length := range s.in["leather-hard"] {
+				lost = append(lost, 100*(1-length/plastic[i]))
+			}
+			s.near("gone at leather-hard", s.out["so-far"], stat.Mean(lost, nil))
+		}
 		half, given := s.out["total-ci"]
 		if given != (len(plastic) > 1) {
 			t.Errorf("confidence interval for %d bars: %v", len(plastic), given)
@@ -221,14 +258,37 @@ func TestBarsBalance(t *testing.T) {
 		if given {
 			n := float64(len(plastic))
 			quantile := distuv.StudentsT{Mu: 0, Sigma: 1, Nu: n - 1}.Quantile(0.975)
-			s.near("confidence", half, quantile*stat.StdDev(total, nil)/math.Sqrt(n))
+			s.near("confidence", half, max(quantile*stat.StdDev(total, nil)/math.Sqrt(n), callipers(s)))
 		}
 	})
 }
 
+// callipers finds numerically what a step of the callipers leaves uncertain in
+// the mean of the totals, when all bars are misread alike.
+func callipers(s solved) float64 {
+	u, mean := s.value("length-resolution")/math.Sqrt(12), 0.0
+	for i, fresh := range s.in["plastic"] {
+		fired := s.in["fired"][i]
+		slope := func(dp, df float64) float64 {
+			return 100 * ((fired-df)/(fresh-dp) - (fired+df)/(fresh+dp)) / 2e-4
+		}
+		mean += 2 * u * math.Hypot(slope(1e-4, 0), slope(0, 1e-4)) / float64(len(s.in["plastic"]))
+	}
+	return mean
+}
+
+// gone gives what a pot has shrunk so far: what was measured, else the part of
+// the whole that its state makes likely.
+func (s solved) gone(whole, measured string) float64 {
+	if s.has(measured) {
+		return s.value(measured)
+	}
+	return s.value(whole) * map[string]float64{"leather-hard": 3, "bone-dry": 6, "bisque": 7}[s.words["state"]] / 12
+}
+
 func TestSizeBalances(t *testing.T) {
 	forAll(t, "shrinkage-size", func(s solved) {
-		left := (1 - s.value("shrinkage")/100) / (1 - s.value("so-far")/100)
+		left := (1 - s.value("shrinkage")/100) / (1 - s.gone("shrinkage", "so-far")/100)
 		s.near("remaining", 1-s.out["remaining"]/100, left)
 		s.near("enlargement", (1+s.out["enlargement"]/100)*left, 1)
 		s.near("template", s.out["template-scale"]/100*left, 1)
@@ -319,15 +379,13 @@ func TestClayBalances(t *testing.T) {
 
 func TestFitBalances(t *testing.T) {
 	forAll(t, "slip-fit", func(s solved) {
-		sofar := s.value("body-so-far")
-		if state, given := s.words["state"]; given {
-			sofar = map[string]float64{"wet": 0, "leather-hard": 3, "bone-dry": 6, "bisque": 7}[state]
-		}
+		sofar := s.gone("body", "body-so-far")
 		// A mark of 100 made now on both, and what is left of it when fired.
 		pot := 100 * (100 - s.value("body")) / (100 - sofar)
 		slip := 100 - s.value("slip")
 		s.near("remaining", s.out["remaining"], 100-pot)
 		s.near("mismatch", slip*(1+s.out["mismatch"]/100), pot)
+		s.near("doubt", s.out["mismatch-ci"], mismatchDoubt(s, sofar))
 		want := "peels"
 		switch over := 100 * (pot/slip - 1); {
 		case over < -1:
@@ -341,6 +399,25 @@ func TestFitBalances(t *testing.T) {
 			t.Errorf("%q instead of %q for %v", s.words["verdict"], want, s.in)
 		}
 	})
+}
+
+// mismatchDoubt finds the doubt numerically: how far the mismatch moves for
+// each number's own doubt, added in squares.
+func mismatchDoubt(s solved, sofar float64) float64 {
+	mismatch := func(body, gone, slip float64) float64 {
+		return 100 * ((100-body)/(100-gone)/(1-slip/100) - 1)
+	}
+	body, slip, bars, guess := s.value("body"), s.value("slip"), s.value("bars-ci"), 0.5
+	if !s.has("body-so-far") {
+		guess = body / 12
+		if s.words["state"] == "wet" {
+			guess = 0
+		}
+	}
+	slope := func(b, g, l float64) float64 {
+		return (mismatch(body+b, sofar+g, slip+l) - mismatch(body-b, sofar-g, slip-l)) / 2e-4
+	}
+	return math.Sqrt(math.Pow(slope(1e-4, 0, 0)*bars, 2) + math.Pow(slope(0, 1e-4, 0)*guess, 2) + math.Pow(slope(0, 0, 1e-4)*bars, 2))
 }
 
 func TestTilesBalance(t *testing.T) {

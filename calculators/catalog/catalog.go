@@ -52,6 +52,7 @@ type Input struct {
 	Choices []Choice // instead of a quantity: one of these
 	Said    []Said   // other words for the choices
 	Words   bool     // instead of a quantity: words, as they are typed
+	Bodies  bool     // instead of a quantity: one of the studio's clays, Settings.Bodies
 	First   bool     // in sight at once; the others stand behind "more"
 	Low     Limit    // values below are refused
 	High    Limit    // values above are refused

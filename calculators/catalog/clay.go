@@ -50,9 +50,33 @@ func workClay(b *bench) {
 	b.set("stain-mass", stain)
 	b.set("dry-clay", dry)
 	b.set("water-held", damp-dry)
-	b.headline("Wedge in {stain-mass} of stain.")
+	switch {
+	case stain == 0:
+		b.headline("Nothing to wedge in: you asked for 0\u00a0% of stain.")
+		return
+	case stain < leastWeighed:
+		b.headline("Too little to weigh: {stain-mass} of stain. Take more clay, or give the colour to a slip instead.")
+	default:
+		b.headline("Wedge in {stain-mass} of stain.")
+	}
+	b.doubtStain(percent)
 	if damp > dry && stain > 0 {
 		b.note("Reckoned on the damp clay it would have been {} of stain, {} times as much.", withUnit(b.text(damp*percent/100, 4), "g"), b.text(damp/dry, 3))
 	}
 	b.littleStain(stain)
+}
+
+// leastWeighed is the least (g) that a fine scale shows: half of its step of
+// 0.01 is lost, and what is left is no measure.
+const leastWeighed = 0.05
+
+// mostStain is more stain (% over dry clay) than anybody wedges in; above it
+// something was mistyped.
+const mostStain = 30
+
+// doubtStain asks about a percentage that no test tile ever said.
+func (b *bench) doubtStain(percent float64) {
+	if percent > mostStain {
+		b.note("{stain} is more stain than clay bears: most colours need 1 to 15\u00a0%. Is that what your test tile said?")
+	}
 }

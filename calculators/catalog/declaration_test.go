@@ -53,7 +53,7 @@ func checkInput(t *testing.T, c *Calculator, in Input) {
 	if in.Needed && !in.First {
 		t.Errorf("input %q is needed and stands behind “more”", in.Name)
 	}
-	if in.Words || len(in.Choices) > 0 {
+	if in.Words || in.Bodies || len(in.Choices) > 0 {
 		checkWords(t, in)
 	} else if !in.Low.Set && in.Name != "from" && in.Name != "to" {
 		t.Errorf("input %q has no lower limit", in.Name)
@@ -80,16 +80,16 @@ func checkWords(t *testing.T, in Input) {
 	if in.Words && len(in.Choices) > 0 || in.Whole || in.Low.Set || in.High.Set {
 		t.Errorf("input %q is words and something else", in.Name)
 	}
-	if id, _ := in.choice(in.Default); in.Default != "" && len(in.Choices) > 0 && id != in.Default {
+	if id, _ := in.choice(in.Choices, in.Default); in.Default != "" && len(in.Choices) > 0 && id != in.Default {
 		t.Errorf("input %q: its default %q is none of the choices", in.Name, in.Default)
 	}
 	for _, c := range in.Choices {
-		if id, _ := in.choice(c.Label); !kebab.MatchString(c.ID) || c.Label == "" || id != c.ID {
+		if id, _ := in.choice(in.Choices, c.Label); !kebab.MatchString(c.ID) || c.Label == "" || id != c.ID {
 			t.Errorf("input %q: choice %+v", in.Name, c)
 		}
 	}
 	for _, s := range in.Said {
-		if id, _ := in.choice(s.ID); (s.ID == "") == (s.Ask == "") || s.ID != "" && id != s.ID {
+		if id, _ := in.choice(in.Choices, s.ID); (s.ID == "") == (s.Ask == "") || s.ID != "" && id != s.ID {
 			t.Errorf("input %q: %+v means no choice, and asks nothing", in.Name, s)
 		}
 	}

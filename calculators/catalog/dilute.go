@@ -10,27 +10,33 @@ var washDilute = &Calculator{
 	Title:   "Thin a wash, or make a ladder of cups",
 	Purpose: "Says how much water brings a wash to a weaker strength, in one go or in cups of equal ratios.",
 	Inputs: []Input{
-		{Name: "volume", Label: "Strong wash you have", Help: "Stir it before you measure.", Kind: quantity.Volume, Needed: true, First: true, Low: above(0), High: upTo(1e7)},
+		{Name: "volume", Label: "Strong wash you have", Help: "Stir it before you measure. Blank if there is none yet: the answer says how much to make.", Kind: quantity.Volume, First: true, Low: above(0), High: upTo(1e7)},
 		{Name: "from", Label: "Its strength", Help: "Grams of dry powder in 100 mL, from the cup’s label.", Kind: quantity.Strength, Needed: true, First: true, Low: above(0), High: upTo(500)},
 		{Name: "to", Label: "Strength wanted", Help: "Grams of dry powder in 100 mL; for a ladder, that of the palest cup.", Kind: quantity.Strength, Needed: true, First: true,
 			Low: above(0).because("A strength of 0 is plain water: no amount of water brings a wash that far. Give a number above 0."), High: upTo(500)},
-		{Name: "steps", Label: "Cups in the ladder", Help: "Leave 1 to thin the whole lot at once. From 2 on, the strongest and the palest cup count too.", Kind: quantity.Number, Default: "1", First: true, Whole: true, Low: from(1), High: upTo(50)},
-		{Name: "each", Label: "Amount in a cup", Help: "For a ladder. Blank: as large as the strong wash allows.", Kind: quantity.Volume, First: true, Low: above(0), High: upTo(1e6)},
+		{Name: "steps", Label: "Different strengths", Help: "Leave 1 to thin it all alike. From 2 on you get a ladder, the strongest and the palest counted.", Kind: quantity.Number, Default: "1", First: true, Whole: true, Low: from(1), High: upTo(50)},
+		{Name: "cups", Label: "How many cups of each", Help: "One for every person or table that gets the same strength.", Kind: quantity.Number, Default: "1", First: true, Whole: true, Low: from(1), High: upTo(1000)},
+		{Name: "each", Label: "Amount in a cup", Help: "Blank: as large as the strong wash allows.", Kind: quantity.Volume, First: true, Low: above(0), High: upTo(1e6)},
 	},
 	Outputs: []Output{
-		{Name: "water-to-add", Label: "Water to thin the whole lot", Unit: "mL", Digits: 4},
+		{Name: "stock-needed", Label: "Strong wash for these cups", Unit: "mL", Digits: 4},
+		{Name: "water-needed", Label: "Water for these cups", Unit: "mL", Digits: 4},
+		{Name: "water-to-add", Label: "Water to add", Unit: "mL", Digits: 4},
 		{Name: "new-volume", Label: "It then makes", Unit: "mL", Digits: 4},
 	},
 	Columns: []Column{
 		{Name: "cup", Label: "Cup", Unit: "1", Digits: 2},
 		{Name: "strength", Label: "Strength", Unit: "g/100 mL", Digits: 3},
 		{Name: "stock", Label: "Strong wash", Unit: "mL", Digits: 3},
-		{Name: "water", Label: "Water", Unit: "mL", Digits: 3},
+		{Name: "water", Label: "Water", Unit: "mL or g", Digits: 3},
 		{Name: "ratio", Label: "Wash + water", Text: true},
+		{Name: "all-stock", Label: "For all cups of it: strong wash", Unit: "mL", Digits: 4},
+		{Name: "all-water", Label: "and water", Unit: "mL or g", Digits: 4},
 	},
 	Notes: []string{
 		"Stir before you measure, every time: what stands is weak on top and strong below.",
 		"The cups of a ladder go down by equal ratios, not by equal amounts. That is what the eye sees as equal steps.",
+		"Water may be weighed: 1 mL of it is 1 g. On a fine scale that is quicker than a small syringe, and closer.",
 		"“1 + 3” means 1 part of wash and 3 parts of water, 4 parts together.",
 	},
 	Example: Example{
@@ -49,36 +55,125 @@ var washDilute = &Calculator{
 }
 
 func workDilute(b *bench) {
-	volume, strong, pale := b.value("volume"), b.value("from"), b.value("to")
+	strong, pale, cups := b.value("from"), b.value("to"), int(b.value("steps"))
 	if pale > strong {
 		b.refuse("to", "Water cannot make a wash stronger: {to} is more than the {from} it has now. Weigh in more powder instead.")
-		return
 	}
+	if !b.has("volume") && !b.has("each") {
+		b.refuse("volume", "Give the strong wash you have. Or leave it blank and give the amount in a cup: the answer then says how much to make.")
+	}
+	switch {
+	case b.refused():
+	case cups > 1:
+		b.ladder(strong, pale, cups)
+	case b.has("volume"):
+		b.thinLot(strong, pale)
+	default:
+		b.thinFor(strong, pale)
+	}
+}
+
+// thinLot thins all the strong wash there is, and says whether that fills the
+// cups that were asked for.
+func (b *bench) thinLot(strong, pale float64) {
+	volume := b.value("volume")
 	becomes := wash.Thin(volume, strong, pale)
 	b.set("water-to-add", becomes-volume)
 	b.set("new-volume", becomes)
-	cups := int(b.value("steps"))
-	if cups == 1 {
-		b.unused("each", "“Amount in a cup” is for a ladder of two cups or more. The whole lot is thinned at once.")
-		b.headline("Add {water-to-add} of water; it then makes {new-volume}.")
+	b.headline("Add {water-to-add} of water, or weigh in {}; it then makes {new-volume}.", withUnit(b.text(becomes-volume, 4), "g"))
+	if strong == pale {
+		b.headline("Nothing to do: it has this strength already.")
+	}
+	if !b.has("each") {
+		if cups := b.value("cups"); cups > 1 {
+			b.note("Parted among {cups} cups, that is {} in each.", withUnit(b.text(becomes/cups, 3), "mL"))
+		}
 		return
 	}
-	each := b.value("each")
-	if !b.has("each") {
-		each = wash.EachFrom(volume, strong, pale, cups)
+	asked := float64(b.value("cups") * b.value("each"))
+	if b.lacks(asked, becomes) {
+		b.set("stock-needed", wash.Thin(asked, pale, strong))
+		b.headline("{} need {stock-needed} of strong wash; you have {volume}.", b.cupsOf(1))
+		return
 	}
-	b.ladder(wash.Ladder(strong, pale, each, cups), volume, each)
+	b.note("That fills {}.", b.cupsOf(1))
 }
 
-func (b *bench) ladder(cups []wash.Cup, volume, each float64) {
-	needed := 0.0
-	for i, cup := range cups {
-		ratio := "1 + " + b.text(cup.Water/cup.Stock, 3)
-		b.row(float64(i+1), cup.Strength, cup.Stock, cup.Water, ratio)
-		needed += cup.Stock
+// thinFor says what fills the cups that were asked for, of one strength, when
+// there is no strong wash yet.
+func (b *bench) thinFor(strong, pale float64) {
+	asked := float64(b.value("cups") * b.value("each"))
+	stock := wash.Thin(asked, pale, strong)
+	b.set("stock-needed", stock)
+	b.set("water-to-add", asked-stock)
+	b.set("new-volume", asked)
+	b.headline("Make {stock-needed} of strong wash and add {water-to-add} of water: that fills {}.", b.cupsOf(1))
+	if strong == pale {
+		b.headline("Make {stock-needed} of it, without more water: that fills {}.", b.cupsOf(1))
 	}
-	b.headline("{steps} cups of {}, from strength {from} down to {to}.", withUnit(b.text(each, 3), "mL"))
-	if b.has("each") && needed > volume {
-		b.note("These cups take {} of strong wash, and you have {volume}. Make more, or smaller cups.", withUnit(b.text(needed, 4), "mL"))
+}
+
+// lacks reports whether more is wanted than there is, by more than what the
+// answer shows.
+func (b *bench) lacks(wanted, there float64) bool {
+	return wanted > there && b.text(wanted, 4) != b.text(there, 4)
+}
+
+// cupsOf words all the cups of so many strengths: "12 cups of 30 mL".
+func (b *bench) cupsOf(strengths int) string {
+	return plural(strengths*int(b.value("cups")), "cup") + " of " + b.shown("each")
+}
+
+// ladder gives cups of several strengths. Their size is what was asked for, or
+// what the strong wash allows.
+func (b *bench) ladder(strong, pale float64, strengths int) {
+	volume, each, alike := b.value("volume"), b.value("each"), b.value("cups")
+	if !b.has("each") {
+		each = wash.EachFrom(volume, strong, pale, strengths) / alike
+	}
+	var stock, water float64
+	for i, cup := range wash.Ladder(strong, pale, each, strengths) {
+		ratio := "1 + " + b.text(cup.Water/cup.Stock, 3)
+		row := []any{float64(i + 1), cup.Strength, cup.Stock, cup.Water, ratio}
+		if alike > 1 {
+			row = append(row, float64(cup.Stock*alike), float64(cup.Water*alike))
+		}
+		b.row(row...)
+		stock += float64(cup.Stock * alike)
+		water += float64(cup.Water * alike)
+	}
+	b.set("stock-needed", stock)
+	b.set("water-needed", water)
+	b.sayLadder(stock, each, strengths)
+	if strong == pale {
+		b.note("All cups are alike: the palest has the strength of the strongest. Give a smaller number for a ladder.")
+	}
+	if least := b.answer.Rows[strengths-1][2].Value; least < leastDrawn {
+		b.note("The palest cup takes {} of strong wash, too little to measure well. Fill it from the cup before it, or make larger cups.", withUnit(b.text(least, 2), "mL"))
+	}
+}
+
+// leastDrawn is the least (mL) that a small syringe measures to a tenth: its
+// marks stand 0.2 mL apart, and half a mark is seen.
+const leastDrawn = 1.0
+
+// sayLadder says first what the cups are, what is to be made for them, or what
+// is lacking.
+func (b *bench) sayLadder(stock, each float64, strengths int) {
+	size := withUnit(b.text(each, 3), "mL")
+	all := strengths * int(b.value("cups"))
+	parted := ""
+	if b.value("cups") > 1 {
+		parted = ", {cups} of each of {steps} strengths"
+	}
+	switch {
+	case !b.has("volume"):
+		b.headline("Make {stock-needed} of strong wash: it fills {} of {}"+parted+".", plural(all, "cup"), size)
+	case b.has("each") && b.lacks(stock, b.value("volume")):
+		b.headline("These {} need {stock-needed} of strong wash; you have {volume}.", plural(all, "cup"))
+		smaller := float64(each*b.value("volume")) / stock
+		b.note("Make {} more, or fill each cup with {} only.", withUnit(b.text(stock-b.value("volume"), 3), "mL"), withUnit(b.text(smaller, 3), "mL"))
+	default:
+		b.headline("{} of {}"+parted+", from strength {from} down to {to}.", plural(all, "cup"), size)
 	}
 }

@@ -1,6 +1,8 @@
 package catalog
 
 import (
+	"math"
+
 	"slipbook/calculators/quantity"
 	"slipbook/calculators/shrinkage"
 )
@@ -10,20 +12,22 @@ var slipFit = &Calculator{
 	Title:   "Will this slip stay on?",
 	Purpose: "Compares what a slip shrinks with what the pot has left to shrink, and says whether it will stay on.",
 	Inputs: []Input{
-		{Name: "body", Label: "The clay of the pot shrinks in all", Help: "From fresh to fired, from your own test bars.", Kind: quantity.Percent, Needed: true, First: true, Low: from(0), High: noClay},
-		{Name: "state", Label: "State of the pot", Help: "Each counts as a common figure of what it has shrunk so far.", Kind: quantity.Number, Needed: true, Group: "so-far", First: true,
-			Choices: []Choice{{"wet", "Wet"}, {"leather-hard", "Leather-hard"}, {"bone-dry", "Bone dry"}, {"bisque", "Bisque"}}},
-		{Name: "body-so-far", Label: "Shrunk so far", Help: "Instead of the state, if your own bars tell you: in percent of the fresh length.", Kind: quantity.Percent, Needed: true, Group: "so-far", First: true, Low: from(0), High: noClay},
+		{Name: "body", Label: "The clay of the pot shrinks in all", Help: "From fresh to fired, from your own test bars.", Kind: quantity.Percent, Needed: true, Group: "clay", First: true, Low: from(0), High: noClay},
+		clayOf("clay", "Clay of the studio", "clay"),
+		potState("Each state counts as a part of what the clay shrinks in all."),
+		measuredLoss("body-so-far"),
 		{Name: "slip", Label: "The slip shrinks in all", Help: "From bars of it, made of slip stiffened on plaster until it can be rolled.", Kind: quantity.Percent, Needed: true, First: true, Low: from(0), High: noClay},
+		{Name: "bars-ci", Label: "Your bars are sure to within, ±", Help: "As the sum of the test bars says. 0.75 is what three good bars give.", Kind: quantity.Percent, Default: "0.75", Low: from(0), High: upTo(20)},
 	},
 	Outputs: []Output{
 		{Name: "verdict", Label: "The slip", Unit: "1", Text: true},
 		{Name: "mismatch", Label: "It ends too short by (with a minus: too long)", Unit: "%", Digits: 2},
+		{Name: "mismatch-ci", Label: "That is sure to within, ±", Unit: "%", Digits: 2},
 		{Name: "remaining", Label: "The pot has left to shrink", Unit: "%", Digits: 3},
 	},
 	Notes: []string{
 		"This counts drying and firing. How slip and pot shrink in cooling is another matter, and shows on a test tile only.",
-		"The bands are common practice for a thin coat: from 1 too long to 4.5 too short usually fits, up to 6 is risky, over 6 peels. A thick trailed line peels sooner.",
+		"The bands are our own guess for a thin coat: from 1 too long to 4.5 too short fits, up to 6 is risky, over 6 peels. Put your own in their place: write on each tile what the sum said and whether the slip held. A thick trailed line peels sooner.",
 	},
 	Example: Example{
 		Case:  "A slip made of the body itself goes on a leather-hard mug; both shrink 12 % in all.",
@@ -31,29 +35,12 @@ var slipFit = &Calculator{
 	},
 	Table: Table{
 		Caption: "A clay that shrinks 12 % in all: the slip ends too short by, %",
-		Down:    "state", Values: []string{"wet", "leather-hard", "bone-dry", "bisque"},
+		Down:    "state", Values: []string{"Fresh", "Leather-hard", "Bone dry", "Bisque"},
 		Across: "slip", AcrossValues: []string{"6 %", "8 %", "9.5 %", "11 %", "12 %", "13 %", "14 %"},
 		Show: []string{"mismatch"},
 	},
 	work: workFit,
 	draw: drawFit,
-}
-
-// noClay is the end of every shrinkage.
-var noClay = upTo(50).because("No clay shrinks by more than half. Give percent, for example 12.")
-
-// gone gives what a pot has shrunk so far (% of the fresh length) in the states
-// that slip-fit can be told; common practice, for a clay that shrinks 12 %.
-func gone(state string) float64 {
-	switch state {
-	case "leather-hard":
-		return 3
-	case "bone-dry":
-		return 6
-	case "bisque":
-		return 7
-	}
-	return 0
 }
 
 // fitWords are the verdicts.
@@ -65,43 +52,54 @@ var fitWords = [...]string{
 }
 
 func workFit(b *bench) {
-	total, state, sofar := b.value("body"), b.word("state"), b.value("body-so-far")
-	input := "body-so-far"
-	if state != "" {
-		sofar, input = gone(state), "state"
+	b.shrinks("body", "clay")
+	if !b.has("state") && !b.has("body-so-far") {
+		b.refuse("state", "Say what the pot is now, or give what it has shrunk so far.")
+		return
 	}
-	if sofar > total {
-		b.refuse(input, "The pot cannot have shrunk {} already when its clay shrinks {body} in all. Give what your own bars say.", withUnit(b.text(sofar, 4), "%"))
+	total, slip, bars := b.value("body"), b.value("slip"), b.value("bars-ci")
+	b.doubtPercent("body")
+	b.doubtPercent("slip")
+	sofar, doubt := b.soFar(total, "body-so-far")
+	if b.refused() {
 		return
 	}
 	remaining := shrinkage.Remaining(total, sofar)
-	mismatch := shrinkage.Mismatch(remaining, b.value("slip"))
+	mismatch := shrinkage.Mismatch(remaining, slip)
+	off := shrinkage.MismatchDoubt(total, sofar, slip, bars, doubt, bars)
 	fit := shrinkage.Judge(mismatch)
 	b.tell("verdict", fitWords[fit])
 	b.set("mismatch", mismatch)
+	b.set("mismatch-ci", off)
 	b.set("remaining", remaining)
-	length := "{} too short"
-	switch {
-	case mismatch == 0:
-		length = "as long as the pot"
-	case mismatch < 0:
-		length, mismatch = "{} too long", -mismatch
-	}
-	b.headline("This slip would end "+length+": it {verdict}.", withUnit(b.text(mismatch, 2), "%"))
-	b.sayFit(fit, state, sofar)
+	b.headline("This slip would end {}, give or take {mismatch-ci}: our guess is that it {verdict}.", b.endsBy(mismatch))
+	b.sayFit(fit, shrinkage.Judge(mismatch-off), shrinkage.Judge(mismatch+off))
 }
 
-func (b *bench) sayFit(fit shrinkage.Fit, state string, sofar float64) {
+// endsBy words a mismatch (%), to the tenth: nobody can measure finer.
+func (b *bench) endsBy(mismatch float64) string {
+	size := b.text(math.Round(math.Abs(float64(10*mismatch)))/10, 3)
+	switch {
+	case size == "0":
+		return "as long as the pot"
+	case mismatch < 0:
+		return withUnit(size, "%") + " too long"
+	}
+	return withUnit(size, "%") + " too short"
+}
+
+// sayFit says what to do, and what else the slip may do within the doubt.
+func (b *bench) sayFit(fit, low, high shrinkage.Fit) {
+	if low != high {
+		b.note("Within that doubt it reaches from “{}” to “{}”. No sum can tell these apart: fire a tile.", fitWords[low], fitWords[high])
+	}
 	switch fit {
 	case shrinkage.Lifts:
 		b.note("A slip that shrinks less is pushed off by the pot: use one with more ball clay in it, or wait until the pot is drier.")
 	case shrinkage.Risks, shrinkage.Peels:
 		b.note("Put it on earlier, while the pot has more to shrink, and thinner; or let calcined clay stand in for part of the clay in the slip.")
 	}
-	if state != "" {
-		b.note("The state counts as {} shrunk so far, a common figure for a clay that shrinks 12\u00a0% in all. Your own bars know better.", withUnit(b.text(sofar, 2), "%"))
-	}
-	if state == "bisque" {
+	if b.potState() == shrinkage.Bisque {
 		b.note("No sum makes an ordinary slip hold on bisque: it does not bond to fired clay. Only an engobe made for bisque does.")
 	}
 }

@@ -15,6 +15,9 @@ var (
 	one, hundred       = Number("1"), Number("100")
 )
 
+// soFarMeans says what stands for a loss so far, where it was not measured.
+const soFarMeans = "shrunk so far, % of the fresh length; where it was not measured, S/4 for leather-hard, S/2 for bone dry, 7S/12 for bisque"
+
 var formulas = map[string][]Formula{
 	"slip-density": {
 		{
@@ -120,13 +123,23 @@ var formulas = map[string][]Formula{
 			Where: []Symbol{
 				{Letter: "R", Means: "what the pot has left to shrink, % of its size now"},
 				{Letter: "S", Means: "shrinkage of its clay in all, % of the fresh length"},
-				{Letter: "A", Means: "shrunk so far, % of the fresh length"},
+				{Letter: "A", Means: soFarMeans},
 			},
 		},
 		{
 			Math: Equal(Words("too short by"), Row(hundred, times, Bracket(Fraction(Row(one, minus, Fraction(Letter("R"), hundred)), Row(one, minus, Fraction(Letter("T"), hundred))), minus, one))),
 			Where: []Symbol{
 				{Letter: "T", Means: "shrinkage of the slip in all, %; the answer is in percent too"},
+			},
+		},
+		{
+			Math: Equal(Words("give or take"), Row(hundred, times, Fraction(Row(one, minus, Fraction(Letter("R"), hundred)), Row(one, minus, Fraction(Letter("T"), hundred))), times, Root(Row(
+				Power(Bracket(Fraction(Letter("b"), Row(hundred, minus, Letter("S")))), Number("2")), plus,
+				Power(Bracket(Fraction(Letter("a"), Row(hundred, minus, Letter("A")))), Number("2")), plus,
+				Power(Bracket(Fraction(Letter("b"), Row(hundred, minus, Letter("T")))), Number("2")))))),
+			Where: []Symbol{
+				{Letter: "b", Means: "what the bars are sure to within, %"},
+				{Letter: "a", Means: "what the loss so far is sure to within, %: 0.5 where it was measured, S/12 where the state stands for it, 0 when fresh"},
 			},
 		},
 	},
@@ -180,6 +193,13 @@ var formulas = map[string][]Formula{
 				{Letter: "c_i", Means: "strength of cup i of n; the first is the strongest, the last the palest"},
 			},
 		},
+		{
+			Math: Equal(Words("strong wash"), Row(Letter("k"), times, Letter("E"), times, Bracket(Fraction(Row(Sub(Letter("c"), one), plus, Words("…"), plus, Sub(Letter("c"), Letter("n"))), Sub(Letter("c"), one))))),
+			Where: []Symbol{
+				{Letter: "k", Means: "cups of each strength"},
+				{Letter: "E", Means: "amount in a cup, mL"},
+			},
+		},
 	},
 	"shrinkage-test": {
 		{
@@ -193,6 +213,14 @@ var formulas = map[string][]Formula{
 			Math: Equal(Sub(Letter("S"), Words("firing")), Row(hundred, times, Fraction(Row(Sub(Letter("L"), Letter("d")), minus, Sub(Letter("L"), Letter("f"))), Sub(Letter("L"), Letter("d"))))),
 		},
 		{
+			Math: Equal(Words("give or take"), Row(Letter("t"), times, Fraction(Letter("s"), Root(Letter("n"))))),
+			Where: []Symbol{
+				{Letter: "t", Means: "Student’s t for 95 %: 4.303 for three bars"},
+				{Letter: "s", Means: "standard deviation of the bars’ totals, %; no less is said than the callipers’ step alone leaves"},
+				{Letter: "n", Means: "number of bars"},
+			},
+		},
+		{
 			Math: Equal(Sub(Letter("S"), Words("volume")), Row(hundred, times, Bracket(one, minus, Power(Bracket(one, minus, Fraction(Letter("S"), hundred)), Number("3"))))),
 		},
 	},
@@ -202,7 +230,7 @@ var formulas = map[string][]Formula{
 			Where: []Symbol{
 				{Letter: "R", Means: "still to shrink, % of the size now"},
 				{Letter: "S", Means: "shrinkage in all, % of the fresh length"},
-				{Letter: "A", Means: "shrunk so far, % of the fresh length"},
+				{Letter: "A", Means: soFarMeans},
 			},
 		},
 		{

@@ -71,7 +71,7 @@ func (b *bench) read(in *Input, texts map[string]box) {
 		t, style.Decimal = box{text: in.Default}, '.'
 		b.stood = append(b.stood, in.Name)
 	}
-	if in.Words || len(in.Choices) > 0 {
+	if in.Words || in.Bodies || len(in.Choices) > 0 {
 		b.readWords(in, t.text)
 		return
 	}
@@ -103,25 +103,28 @@ func (b *bench) readWords(in *Input, text string) {
 		b.answer.refuse(in.Name, "That is too much text for this box.")
 		return
 	}
-	if len(in.Choices) > 0 {
-		id, ask := in.choice(text)
+	if choices := b.settings.ChoicesFor(in); len(choices) > 0 {
+		id, ask := in.choice(choices, text)
 		if ask != "" {
 			b.answer.refuse(in.Name, ask)
 			return
 		}
 		if id == "" {
-			b.answer.refuse(in.Name, "“"+clip(text)+"” is none of the choices. They are: "+in.choices()+".")
+			b.answer.refuse(in.Name, "“"+clip(text)+"” is none of the choices. They are: "+ids(choices)+".")
 			return
 		}
 		text = id
+	} else if in.Bodies {
+		b.answer.refuse(in.Name, "No clay is known here by its name. Give the number instead; on the command line, --content names the course whose clays are meant.")
+		return
 	}
 	b.answer.Inputs = append(b.answer.Inputs, Given{Name: in.Name, Text: text, List: in.List})
 }
 
 // choice returns the id of the choice that a text names, or what to ask where
 // it may mean several; both are empty where it names none.
-func (in *Input) choice(text string) (id, ask string) {
-	for _, c := range in.Choices {
+func (in *Input) choice(choices []Choice, text string) (id, ask string) {
+	for _, c := range choices {
 		if sameWord(text, c.ID) || sameWord(text, c.Label) {
 			return c.ID, ""
 		}
@@ -134,12 +137,12 @@ func (in *Input) choice(text string) (id, ask string) {
 	return "", ""
 }
 
-func (in *Input) choices() string {
-	var ids []string
-	for _, c := range in.Choices {
-		ids = append(ids, c.ID)
+func ids(choices []Choice) string {
+	var list []string
+	for _, c := range choices {
+		list = append(list, c.ID)
 	}
-	return listing(ids)
+	return listing(list)
 }
 
 func missing(in *Input) string { return "This is still missing: “" + in.Label + "”." }

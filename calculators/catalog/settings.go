@@ -13,6 +13,7 @@ import (
 type Settings struct {
 	Style   quantity.Style
 	Scales  []Scale      // of the studio, the finest first; empty = the usual ones
+	Bodies  []Body       // the studio's clays
 	Working []Working    // the studio's working numbers; of what it has none, the trade's usual ones judge
 	Table   *stage.Table // the course's decoration table; nil where only sums are asked for
 }
@@ -61,6 +62,9 @@ func (s Settings) Encode() string {
 	for _, scale := range s.Scales {
 		b = field(b, "scale", number(scale.To)+" "+number(scale.Step))
 	}
+	for _, body := range s.Bodies {
+		b = field(b, "body", body.encode())
+	}
 	for _, w := range s.Working {
 		b = field(b, "working", string(w.Of)+" "+number(w.Low)+" "+number(w.High)+" "+w.For)
 	}
@@ -105,6 +109,10 @@ func (s *Settings) take(f Setting) (err error) {
 			s.Scales = append(s.Scales, Scale{n[0], n[1]})
 			return nil
 		}
+	case "body":
+		body, err := decodeBody(f.Text)
+		s.Bodies = append(s.Bodies, body)
+		return err
 	case "working":
 		of, rest, _ := letters.Cut(f.Text, " ")
 		if n, words, ok := leading(rest, 2); ok && words != "" && n[0] <= n[1] {

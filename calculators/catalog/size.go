@@ -10,12 +10,13 @@ var shrinkageSize = &Calculator{
 	Title:   "What size must I make it?",
 	Purpose: "Turns a fired size into the size to make now, or the other way round, and gives the copier setting for a template.",
 	Inputs: []Input{
-		{Name: "shrinkage", Label: "The clay shrinks in all", Help: "From fresh to fired, from your own test bars.", Kind: quantity.Percent, Needed: true, First: true, Low: from(0),
-			High: upTo(50).because("No clay shrinks by more than half. Give percent, for example 12.")},
+		{Name: "shrinkage", Label: "The clay shrinks in all", Help: "From fresh to fired, from your own test bars.", Kind: quantity.Percent, Needed: true, Group: "clay", First: true, Low: from(0), High: noClay},
+		clayOf("body", "Clay of the studio", "clay"),
+		potState("Fresh clay has all its shrinking before it. A stencil is cut for leather-hard clay. Blank counts as fresh."),
+		measuredLoss("so-far"),
 		{Name: "wet-size", Label: "Size now", Help: "If you know the size on the clay and want the fired one.", Kind: quantity.Length, Group: "size", First: true, Low: above(0), High: upTo(1e5)},
 		{Name: "fired-size", Label: "Fired size", Help: "If you know the size you want out of the kiln.", Kind: quantity.Length, Group: "size", First: true, Low: above(0), High: upTo(1e5)},
-		{Name: "so-far", Label: "Shrunk so far", Help: "Of the fresh length. Common figures for a clay that shrinks 12 %: 0 fresh, about 3 leather-hard, about 6 bone dry. Your own bars know better.", Kind: quantity.Percent, Default: "0", Low: from(0), High: upTo(50)},
-		{Name: "capacity-wet", Label: "Holds now", Help: "If you know what the fresh pot holds.", Kind: quantity.Volume, Group: "capacity", Low: above(0), High: upTo(1e7)},
+		{Name: "capacity-wet", Label: "Holds now", Help: "If you know what the pot holds as it is.", Kind: quantity.Volume, Group: "capacity", Low: above(0), High: upTo(1e7)},
 		{Name: "capacity-fired", Label: "Must hold when fired", Help: "If you know what the fired pot must hold.", Kind: quantity.Volume, Group: "capacity", Low: above(0), High: upTo(1e7)},
 	},
 	Outputs: []Output{
@@ -46,10 +47,10 @@ var shrinkageSize = &Calculator{
 }
 
 func workSize(b *bench) {
-	total, sofar := b.value("shrinkage"), b.value("so-far")
-	if sofar > total {
-		b.refuse("so-far", "The clay cannot have shrunk {so-far} already when it shrinks {shrinkage} in all.")
-	}
+	b.shrinks("shrinkage", "body")
+	b.doubtPercent("shrinkage")
+	total := b.value("shrinkage")
+	sofar, doubt := b.soFar(total, "so-far")
 	if !b.has("wet-size") && !b.has("fired-size") && !b.has("capacity-wet") && !b.has("capacity-fired") {
 		b.refuse("fired-size", "Give one size: the size now, or the fired size. Or give what it holds.")
 	}
@@ -59,18 +60,60 @@ func workSize(b *bench) {
 	remaining := shrinkage.Remaining(total, sofar)
 	switch {
 	case b.has("wet-size"):
-		b.set("fired-size", shrinkage.Fired(b.value("wet-size"), remaining))
-		b.headline("Fired, it will be {fired-size}.")
+		fired := shrinkage.Fired(b.value("wet-size"), remaining)
+		b.set("fired-size", fired)
+		b.headline("Fired, it will be {fired-size}" + b.giveOrTake(fired, sofar, doubt) + ".")
 	case b.has("fired-size"):
-		b.set("wet-size", shrinkage.Fresh(b.value("fired-size"), remaining))
-		b.headline("Make it {wet-size} now.")
+		wet := shrinkage.Unfired(b.value("fired-size"), remaining)
+		b.set("wet-size", wet)
+		b.headline("Make it {wet-size} now, " + b.onClay() + b.giveOrTake(wet, sofar, doubt) + ".")
 	}
 	b.set("remaining", remaining)
 	b.set("enlargement", shrinkage.Enlargement(remaining))
 	b.set("template-scale", 100+shrinkage.Enlargement(remaining))
 	b.capacity(remaining)
-	if sofar > 0 {
-		b.note("Sizes “now” are of the clay as it is, with {so-far} of the fresh length gone already.")
+	b.saySize(total, sofar)
+}
+
+// onClay words the clay that "now" is about.
+func (b *bench) onClay() string {
+	switch {
+	case b.has("so-far"):
+		return "on clay that has shrunk {so-far} so far"
+	case b.potState() == shrinkage.LeatherHard:
+		return "on leather-hard clay"
+	case b.potState() == shrinkage.BoneDry:
+		return "on bone-dry clay"
+	case b.potState() == shrinkage.Bisque:
+		return "on bisque"
+	}
+	return "on fresh clay"
+}
+
+// giveOrTake words how far a size may be off because nobody knows exactly what
+// the pot has shrunk so far (%): by doubt (%) either way. Fresh clay leaves no
+// doubt.
+func (b *bench) giveOrTake(size, sofar, doubt float64) string {
+	if doubt == 0 {
+		return ""
+	}
+	return ", give or take " + withUnit(b.text(size*doubt/(100-sofar), 1), "mm")
+}
+
+// saySize says what a wrong shrinkage does to the size, and what a stencil
+// would be where nobody said what the pot is now.
+func (b *bench) saySize(total, sofar float64) {
+	off, what := b.value("wet-size")/(100-sofar), "fired size"
+	r, now := b.result("wet-size")
+	if now {
+		off, what = r.Value/(100-total), "size now"
+	}
+	if off > 0 && total > 0 {
+		b.note("For each 1\u00a0% that the clay shrinks more or less, the {} is off by {}.", what, withUnit(b.text(off, 2), "mm"))
+	}
+	if now && total > 0 && !b.has("state") && !b.has("so-far") {
+		gone, _ := shrinkage.SoFar(total, shrinkage.LeatherHard)
+		b.note("A stencil is cut for leather-hard clay. There it would be about {}: say what the pot is now.", withUnit(b.text(float64(r.Value*(1-gone/100)), 3), "mm"))
 	}
 }
 
@@ -80,8 +123,8 @@ func (b *bench) capacity(remaining float64) {
 		b.set("capacity-fired", shrinkage.FiredCapacity(b.value("capacity-wet"), remaining))
 		b.capacityHeadline("Fired, it will hold {capacity-fired}.")
 	case b.has("capacity-fired"):
-		b.set("capacity-wet", shrinkage.FreshCapacity(b.value("capacity-fired"), remaining))
-		b.capacityHeadline("It must hold {capacity-wet} now.")
+		b.set("capacity-wet", shrinkage.UnfiredCapacity(b.value("capacity-fired"), remaining))
+		b.capacityHeadline("It must hold {capacity-wet} now, " + b.onClay() + ".")
 	}
 }
 

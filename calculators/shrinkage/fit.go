@@ -19,7 +19,7 @@ func Mismatch(remaining, slip float64) float64 {
 // can measure, in %.
 const rounding = 1e-9
 
-// Fit says what a mismatch usually leads to.
+// Fit says what a mismatch may lead to.
 type Fit uint8
 
 // The fits, from a slip too long to one too short.
@@ -30,9 +30,22 @@ const (
 	Peels
 )
 
-// Judge names the fit of a mismatch (%). The bands are common practice, for a
-// thin coat: −1 to +4.5 usually fits, up to 6 is risky, over 6 peels, and under
-// −1 the slip is too long and may lift. The ends belong to the milder fit.
+// MismatchDoubt gives by how much (% either way) a mismatch may be wrong when
+// the pot's shrinkage in all, what it has shrunk so far and the slip's
+// shrinkage (all %) may be wrong by so much each, independently of one another
+// and to the same degree of certainty: first order, added in squares (JCGM
+// 100, 5.1.2). Holds for percentages below 100.
+func MismatchDoubt(total, sofar, slip, byTotal, bySofar, bySlip float64) float64 {
+	t, a, s := byTotal/(100-total), bySofar/(100-sofar), bySlip/(100-slip)
+	ratio := (100 - total) / (100 - sofar) / (100 - slip)
+	return 1e4 * ratio * math.Sqrt(float64(t*t)+float64(a*a)+float64(s*s))
+}
+
+// Judge names the fit of a mismatch (%). The bands are our own guess for a
+// thin coat, chosen so that they agree with what the decoration table says of
+// each state, and wait to be replaced by a studio's own tiles: −1 to +4.5 fits,
+// up to 6 is risky, over 6 peels, and under −1 the slip is too long and may
+// lift. The ends belong to the milder fit.
 func Judge(mismatch float64) Fit {
 	switch {
 	case mismatch < -1-rounding:

@@ -32,9 +32,9 @@ func Remaining(total, sofar float64) float64 {
 // Fired gives what a size becomes when it shrinks by a percentage.
 func Fired(size, percent float64) float64 { return float64(size * (1 - percent/100)) }
 
-// Fresh gives the size that becomes another by shrinking by a percentage
+// Unfired gives the size that becomes another by shrinking by a percentage
 // below 100.
-func Fresh(fired, percent float64) float64 { return fired / (1 - percent/100) }
+func Unfired(fired, percent float64) float64 { return fired / (1 - percent/100) }
 
 // Enlargement gives by how many percent a drawing of the finished size must
 // grow to be laid on the clay. It is more than the shrinkage: 12 % of the
@@ -48,8 +48,8 @@ func FiredCapacity(capacity, percent float64) float64 {
 	return float64(capacity * left * left * left)
 }
 
-// FreshCapacity gives the capacity that becomes another by shrinking.
-func FreshCapacity(fired, percent float64) float64 {
+// UnfiredCapacity gives the capacity that becomes another by shrinking.
+func UnfiredCapacity(fired, percent float64) float64 {
 	left := 1 - percent/100
 	return fired / (left * left * left)
 }

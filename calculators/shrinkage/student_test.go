@@ -27,7 +27,7 @@ func TestStudent(t *testing.T) {
 }
 
 func TestOneBar(t *testing.T) {
-	got := Test([]Bar{{Plastic: 100, Dry: 94, Fired: 88}})
+	got := Test([]Bar{{Plastic: 100, Dry: 94, Fired: 88}}, 0.1)
 	if !math.IsNaN(got.Half) || got.Total != 12 || got.Drying != 6 || got.FiringPlastic != 6 {
 		t.Errorf("got %+v", got)
 	}

@@ -26,14 +26,19 @@ func Ladder(from, to, each float64, cups int) []Cup {
 	return ladder
 }
 
+// StockFor gives the strong wash (mL) that such a ladder takes.
+func StockFor(from, to, each float64, cups int) float64 {
+	total := 0.0
+	for _, cup := range Ladder(from, to, each, cups) {
+		total += cup.Stock
+	}
+	return total
+}
+
 // EachFrom gives the cup size (mL) at which such a ladder uses up a volume
 // (mL) of stock exactly.
 func EachFrom(volume, from, to float64, cups int) float64 {
-	total := 0.0
-	for _, cup := range Ladder(from, to, 1, cups) {
-		total += cup.Stock
-	}
-	return volume / total
+	return volume / StockFor(from, to, 1, cups)
 }
 
 // root gives the n-th root of x, for 0 < x <= 1 and n >= 1, by Newton's method

@@ -32,3 +32,9 @@ func TestLadder(t *testing.T) {
 		}
 	}
 }
+
+func TestStockFor(t *testing.T) {
+	if got := StockFor(20, 5, 30, 3); math.Abs(got-52.5) > 1e-12 {
+		t.Errorf("cups of 20, 10 and 5, 30 mL each, take %v mL", got)
+	}
+}

@@ -88,7 +88,7 @@ func TestSameBits(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		settings.Table = stagetest.Table()
+		settings.Table, settings.Bodies = stagetest.Table(), catalogtest.Bodies
 		if n := r.send("configure", []byte(settings.Encode())); n != 0 {
 			t.Fatalf("configure: %s", r.received(-n))
 		}

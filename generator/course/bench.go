@@ -10,8 +10,8 @@ import (
 	"slipbook/generator/finding"
 )
 
-// What of course.yaml the calculators answer with: the studio's scales and the
-// numbers it works with.
+// What of course.yaml the calculators answer with: the studio's clays, its
+// scales and the numbers it works with.
 
 // Answers gives what the calculators must know of the course. It works on a
 // course that was only partly loaded.
@@ -19,6 +19,9 @@ func (c *Course) Answers() catalog.Settings {
 	s := catalog.Settings{Style: quantity.Style{Decimal: c.Decimal, Measures: c.Measures}}
 	for _, scale := range c.Scales {
 		s.Scales = append(s.Scales, catalog.Scale(scale))
+	}
+	for _, b := range c.Bodies {
+		s.Bodies = append(s.Bodies, catalog.Body(b))
 	}
 	for _, w := range c.Working {
 		s.Working = append(s.Working, catalog.Working{Of: catalog.Subject(w.Of), For: w.For, Low: w.Low, High: w.High})

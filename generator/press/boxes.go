@@ -63,6 +63,9 @@ func (p *Press) choices(c *catalog.Calculator, fill []markup.Setting, id string)
 	var last *catalog.Input
 	for n := range c.Inputs {
 		in := &c.Inputs[n]
+		if !p.offered(in) {
+			continue
+		}
 		part := &more
 		if in.First {
 			part = &first
@@ -108,7 +111,7 @@ func (p *Press) box(c *catalog.Calculator, in *catalog.Input, filled, id string)
 		b.Default = p.defaultOf(in)
 	} else {
 		b.Side = sideOf(in)
-		b.Still = alternatives(c, in)
+		b.Still = p.alternatives(c, in)
 	}
 	if inWords(in) {
 		p.wordBox(&b, c, in, filled)
@@ -150,11 +153,11 @@ func sideOf(in *catalog.Input) string {
 }
 
 // alternatives words what of a group is still to fill: “Volume” or “People”.
-func alternatives(c *catalog.Calculator, of *catalog.Input) string {
+func (p *Press) alternatives(c *catalog.Calculator, of *catalog.Input) string {
 	var labels, sides []string
 	for i := range c.Inputs {
 		in := &c.Inputs[i]
-		if in.Group != of.Group {
+		if in.Group != of.Group || !p.offered(in) {
 			continue
 		}
 		if n := len(sides); n > 0 && sides[n-1] == sideOf(in) {

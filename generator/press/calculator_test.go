@@ -24,7 +24,7 @@ func calculatorPress(t *testing.T, decimal byte) *Press {
 		t.Fatal(err)
 	}
 	demo, _ := course.Load(os.DirFS("../../content"))
-	p, err := New(&course.Course{Language: "en-GB", Decimal: decimal, Measures: "metric", Decoration: demo.Decoration}, theme)
+	p, err := New(&course.Course{Language: "en-GB", Decimal: decimal, Measures: "metric", Decoration: demo.Decoration, Bodies: demo.Bodies}, theme)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -122,7 +122,7 @@ func TestListFilledInByALesson(t *testing.T) {
 
 func TestConstantsFollowTheCourse(t *testing.T) {
 	html := printCalculator(t, calculatorPress(t, ','), "slip-density", 1)
-	wantHolds(t, html, `name="mass-resolution" value="0,1"`, `name="volume" value=""`, `data-settings="decimal=%2C&amp;measures=metric"`)
+	wantHolds(t, html, `name="mass-resolution" value="0,1"`, `name="volume" value=""`, `data-settings="decimal=%2C&amp;measures=metric&amp;body=`)
 }
 
 func TestWorkedExampleFillsTheForm(t *testing.T) {

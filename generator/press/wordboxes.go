@@ -27,7 +27,13 @@ type layerOption struct {
 }
 
 // inWords says whether an input is no quantity.
-func inWords(in *catalog.Input) bool { return in.Words || len(in.Choices) > 0 }
+func inWords(in *catalog.Input) bool { return in.Words || in.Bodies || len(in.Choices) > 0 }
+
+// offered says whether an input has a box in this course: a choice among the
+// studio's clays has none where the course names none.
+func (p *Press) offered(in *catalog.Input) bool {
+	return !in.Bodies || len(p.settings.Bodies) > 0
+}
 
 // wordBox fills in the view of an input that is no quantity: one of several
 // choices, words, or layers where the course has a table to choose them from.
@@ -36,7 +42,7 @@ func (p *Press) wordBox(b *boxView, c *catalog.Calculator, in *catalog.Input, fi
 	if text == "" {
 		text = b.Default
 	}
-	if len(in.Choices) > 0 {
+	if len(in.Choices) > 0 || in.Bodies {
 		b.Choices = p.options(in, b.Default, text)
 	} else {
 		b.Words = true
@@ -54,7 +60,7 @@ func (p *Press) options(in *catalog.Input, standing, chosen string) []optionView
 	if standing == "" {
 		options = append(options, optionView{Label: p.words["calculator-choose"]})
 	}
-	for _, c := range in.Choices {
+	for _, c := range p.settings.ChoicesFor(in) {
 		same := strings.EqualFold(chosen, c.ID) || strings.EqualFold(chosen, c.Label)
 		options = append(options, optionView{c.ID, c.Label, same && chosen != ""})
 	}

@@ -42,7 +42,7 @@ func TestChoiceAmongAlternativesMayStayBlank(t *testing.T) {
 	fit := catalog.Find("slip-fit")
 	for i := range fit.Inputs {
 		in := &fit.Inputs[i]
-		if len(in.Choices) == 0 || in.Group == "" {
+		if !in.Bodies || in.Group == "" {
 			continue
 		}
 		if box := calculatorPress(t, '.').box(fit, in, "", "calculator.1"); box.Choices[0].ID != "" || box.Default != "" {
@@ -51,6 +51,25 @@ func TestChoiceAmongAlternativesMayStayBlank(t *testing.T) {
 		return
 	}
 	t.Error("slip-fit has no choice among its alternatives: this test looks at the wrong place")
+}
+
+// TestClaysAreOffered wants the course's clays to be offered where a number is
+// asked that they fill in, and no empty chooser where it names none.
+func TestClaysAreOffered(t *testing.T) {
+	p := calculatorPress(t, '.')
+	html := printCalculator(t, p, "shrinkage-size", 1, markup.Setting{Name: "body", Value: "Lantern porcelain"})
+	wantHolds(t, html, `<option value="heron-stoneware">Heron stoneware</option>`, `<option value="lantern-porcelain" selected>Lantern porcelain</option>`,
+		`data-still="“The clay shrinks in all” / “Clay of the studio”"`)
+	if len(p.settings.Bodies) < 3 || !strings.Contains(html, "lantern-porcelain%2526") && !strings.Contains(html, "lantern-porcelain%26") {
+		t.Error("the form does not carry the clays to the engine")
+	}
+	p.settings.Bodies = nil
+	p.printed.Clear()
+	html = printCalculator(t, p, "shrinkage-size", 1)
+	wantHolds(t, html, `data-still="“The clay shrinks in all”"`)
+	if strings.Contains(html, `data-input="body"`) {
+		t.Error("a course without clays offers them")
+	}
 }
 
 func TestLayersComeFromTheTable(t *testing.T) {
@@ -80,8 +99,8 @@ func TestOtherWordsAreTyped(t *testing.T) {
 func TestTableStaysOutOfPages(t *testing.T) {
 	p := calculatorPress(t, '.')
 	for _, name := range []string{"slip-density", "stage-plan"} {
-		if html := printCalculator(t, p, name, 0); !strings.Contains(html, `data-settings="decimal=.&amp;measures=metric"`) {
-			t.Errorf("%s: the settings in the page are more than the course's style", name)
+		if html := printCalculator(t, p, name, 0); !strings.Contains(html, `data-settings="decimal=.&amp;measures=metric&amp;body=`) || strings.Contains(html, "&amp;table=") {
+			t.Errorf("%s: the settings in the page are more than the course's style and clays", name)
 		}
 	}
 }

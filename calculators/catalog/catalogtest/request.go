@@ -39,6 +39,8 @@ func Sensible(random *rand.Rand, c *catalog.Calculator) []catalog.Setting {
 		}
 		text, unit := "", ""
 		switch {
+		case in.Bodies:
+			text = Bodies[random.IntN(len(Bodies))].ID
 		case len(in.Choices) > 0:
 			text = choice(random, in)
 		case in.Words:
@@ -59,6 +61,12 @@ func Sensible(random *rand.Rand, c *catalog.Calculator) []catalog.Setting {
 		}
 	}
 	return given
+}
+
+// Bodies are the clays of a studio that requests may name.
+var Bodies = []catalog.Body{
+	{ID: "yard-stoneware", Name: "Yard stoneware", Cone: "6", Shrinkage: 12.25},
+	{ID: "attic-porcelain", Name: "Attic porcelain", Shrinkage: 14},
 }
 
 // often gives how seldom an optional input is left out: once in so many times.
@@ -121,7 +129,7 @@ func chooseSides(random *rand.Rand, c *catalog.Calculator) map[string]string {
 	sides := map[string]string{}
 	for i := range c.Inputs {
 		in := &c.Inputs[i]
-		if in.Group == "" {
+		if in.Group == "" || in.Bodies && random.IntN(8) > 0 {
 			continue
 		}
 		if _, chosen := sides[in.Group]; !chosen || random.IntN(2) == 0 {
@@ -167,7 +175,7 @@ func exampleText(c *catalog.Calculator, name string) string {
 
 // list gives mark lengths of some bars: those of later stages are shorter.
 func list(random *rand.Rand, in *catalog.Input, bars int) string {
-	first := map[string]float64{"plastic": 100, "dry": 94, "fired": 88}[in.Name]
+	first := map[string]float64{"plastic": 100, "leather-hard": 98, "dry": 94, "fired": 88}[in.Name]
 	if random.IntN(40) == 0 {
 		bars++
 	}

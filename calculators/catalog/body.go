@@ -1,0 +1,93 @@
+package catalog
+
+import (
+	"errors"
+	"strconv"
+
+	"slipbook/calculators/quantity"
+)
+
+// Body is one of the studio's clays, as course.yaml names them.
+type Body struct {
+	ID        string
+	Name      string
+	Shrinkage float64 // in all, % of the fresh length
+	Cone      string  // the cone its shrinkage is for; may be empty
+}
+
+// clayOf declares the choice among the studio's clays, which stands in for the
+// number of the input that it is grouped with.
+func clayOf(name, label, group string) Input {
+	return Input{Name: name, Label: label, Help: "Instead of the number, if yours is one of these.", Kind: quantity.Number, Needed: true, Group: group, First: true, Bodies: true}
+}
+
+// ChoicesFor lists what an input may be: its declared choices, or the studio's
+// clays. It is empty for an input that is a quantity, and for clays where the
+// course names none.
+func (s Settings) ChoicesFor(in *Input) []Choice {
+	if !in.Bodies {
+		return in.Choices
+	}
+	choices := make([]Choice, len(s.Bodies))
+	for i, body := range s.Bodies {
+		choices[i] = Choice{body.ID, body.Name}
+	}
+	return choices
+}
+
+// shrinks lets the clay that was chosen stand in for the number of an input:
+// what is known of it becomes that input's value, and is said beside the
+// choice.
+func (b *bench) shrinks(percent, clay string) {
+	id := b.word(clay)
+	if id == "" {
+		return
+	}
+	for _, body := range b.settings.Bodies {
+		if body.ID != id {
+			continue
+		}
+		b.answer.Inputs = append(b.answer.Inputs, Given{Name: percent, Values: []float64{body.Shrinkage}, Unit: "%"})
+		text := withUnit(b.text(body.Shrinkage, 4), "%")
+		b.answer.Read = append(b.answer.Read, Phrase{clay, "shrinks " + text})
+		if body.Cone == "" {
+			b.note("{} for {} is what this handbook has. Your own bars know better.", text, body.Name)
+		} else {
+			b.note("{} for {} is what this handbook has, at cone {}. Your own bars know better.", text, body.Name, body.Cone)
+		}
+	}
+}
+
+// encode writes a body as a form within the settings.
+func (body Body) encode() string {
+	var b []byte
+	b = field(b, "id", body.ID)
+	b = field(b, "name", body.Name)
+	b = field(b, "cone", body.Cone)
+	return string(field(b, "shrinkage", number(body.Shrinkage)))
+}
+
+// decodeBody reads what encode wrote.
+func decodeBody(text string) (Body, error) {
+	fields, err := decode(text, mostBytes)
+	if err != nil {
+		return Body{}, err
+	}
+	var body Body
+	for _, f := range fields {
+		switch f.Name {
+		case "id":
+			body.ID = f.Text
+		case "name":
+			body.Name = f.Text
+		case "cone":
+			body.Cone = f.Text
+		case "shrinkage":
+			body.Shrinkage, err = strconv.ParseFloat(f.Text, 64)
+		}
+	}
+	if err != nil || body.ID == "" || !(body.Shrinkage >= 0 && body.Shrinkage <= 50) {
+		return Body{}, errors.New("The clay “" + clip(text) + "” cannot be read.")
+	}
+	return body, nil
+}

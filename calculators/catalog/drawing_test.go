@@ -1,0 +1,196 @@
+package catalog
+
+import (
+	"encoding/xml"
+	"math"
+	"strconv"
+	"strings"
+	"testing"
+)
+
+// shape is one element of a drawing, with what stands in it.
+type shape struct {
+	XMLName xml.Name
+	Class   string  `xml:"class,attr"`
+	X       float64 `xml:"x,attr"`
+	Y       float64 `xml:"y,attr"`
+	Width   float64 `xml:"width,attr"`
+	Height  float64 `xml:"height,attr"`
+	CX      float64 `xml:"cx,attr"`
+	CY      float64 `xml:"cy,attr"`
+	Path    string  `xml:"d,attr"`
+	Words   string  `xml:",chardata"`
+}
+
+// drawn solves a request and gives the shapes of its drawing, by element and
+// class: "rect.clay".
+func drawn(t *testing.T, request string) (*Answer, map[string][]shape) {
+	t.Helper()
+	name, given, err := decodeRequest(request)
+	if err != nil {
+		t.Fatal(err)
+	}
+	a := Solve(name, given, Plain())
+	if len(a.Errors) > 0 {
+		t.Fatalf("%s: %v", request, a.Errors)
+	}
+	var svg struct {
+		Shapes []shape `xml:",any"`
+	}
+	if err := xml.Unmarshal([]byte(a.Drawing), &svg); err != nil {
+		t.Fatal(err)
+	}
+	shapes := map[string][]shape{}
+	for _, s := range svg.Shapes {
+		kind := s.XMLName.Local + "." + s.Class
+		shapes[kind] = append(shapes[kind], s)
+	}
+	return a, shapes
+}
+
+func valueOf(a *Answer, name string) float64 {
+	for _, r := range a.Outputs {
+		if r.Name == name {
+			return r.Value
+		}
+	}
+	return math.NaN()
+}
+
+// drawnNear allows what a drawing rounds: a tenth at each end of a length.
+func drawnNear(t *testing.T, what string, got, want float64) {
+	t.Helper()
+	if !(math.Abs(got-want) <= 0.2) {
+		t.Errorf("%s: drawn %v, want %v", what, got, want)
+	}
+}
+
+// TestJarsAreToScale wants the fullest jar full, and every other filling as
+// high as it is large beside it.
+func TestJarsAreToScale(t *testing.T) {
+	const full = jarFloor - jarTop
+	for _, test := range []struct {
+		request  string
+		fillings func(*Answer) map[string][]float64 // by class, of what is drawn full
+	}{
+		{"calculator=wash-dilute&volume=40&from=25&to=10", func(*Answer) map[string][]float64 {
+			return map[string][]float64{"slip": {0.4, 0.4}, "water": {0.6}}
+		}},
+		{"calculator=wash-dilute&from=20&to=5&each=30&cups=12", func(*Answer) map[string][]float64 {
+			return map[string][]float64{"slip": {0.25, 0.25}, "water": {0.75}}
+		}},
+		{"calculator=wash-dilute&from=20&to=5&each=30&steps=3", func(*Answer) map[string][]float64 {
+			return map[string][]float64{"colour": {1, 0.5, 0.25}, "water": {0, 0.5, 0.75}}
+		}},
+		{"calculator=slip-density&mass=150&volume=100", func(a *Answer) map[string][]float64 {
+			solids := valueOf(a, "solids-by-volume") / 100
+			return map[string][]float64{"clay": {solids}, "water": {1 - solids}}
+		}},
+		{"calculator=slip-adjust&volume=2000&from=1.6&to=1.45", func(*Answer) map[string][]float64 {
+			return map[string][]float64{"slip": {0.75, 0.75}, "water": {0.25}}
+		}},
+		{"calculator=slip-adjust&volume=1000&from=1.3&to=1.5", func(a *Answer) map[string][]float64 {
+			share := 1000 / valueOf(a, "volume-after-powder")
+			return map[string][]float64{"slip": {share, share}, "clay": {1 - share}}
+		}},
+		{"calculator=slip-colour&volume=1000&specific-gravity=1.5&stain=8", func(a *Answer) map[string][]float64 {
+			all := valueOf(a, "new-volume")
+			return map[string][]float64{"slip": {1000 / all, 1000 / all}, "colour": {valueOf(a, "stain-mass") / 4.5 / all}, "water": {valueOf(a, "water-to-hold") / all}}
+		}},
+		{"calculator=wash-mix&volume=100&stain-parts=3&water-parts=5", func(a *Answer) map[string][]float64 {
+			return map[string][]float64{"colour": {valueOf(a, "stain-mass") / 450}, "glaze": {valueOf(a, "flux-mass") / 250}, "water": {valueOf(a, "water") / 100}}
+		}},
+		{"calculator=slip-batch&volume=1000&specific-gravity=1.5&stain=8", func(a *Answer) map[string][]float64 {
+			return map[string][]float64{"clay": {valueOf(a, "dry-base") / 2600}, "colour": {valueOf(a, "stain-mass") / 4500}, "water": {valueOf(a, "water") / 1000}}
+		}},
+	} {
+		a, shapes := drawn(t, test.request)
+		for class, shares := range test.fillings(a) {
+			got := shapes["rect."+class]
+			if len(got) != len(shares) {
+				t.Errorf("%s: %d fillings of %s, want %d", test.request, len(got), class, len(shares))
+				continue
+			}
+			for i, share := range shares {
+				drawnNear(t, test.request+": "+class, got[i].Height, full*share)
+			}
+		}
+	}
+}
+
+// TestLengthsAreToScale wants bars, pots and lumps to be drawn as long as the
+// answer says.
+func TestLengthsAreToScale(t *testing.T) {
+	_, bars := drawn(t, "calculator=shrinkage-test&plastic=100&dry=94&fired=85")
+	for i, left := range []float64{1, 0.94, 0.85} {
+		drawnNear(t, "a bar's length", bars["rect.clay"][i].Width, 440*left)
+		drawnNear(t, "a bar's height", bars["rect.clay"][i].Height, 64*left)
+	}
+	for _, fit := range []struct {
+		slip      string
+		long, pot float64
+	}{{"20", 440 * 0.8 / 0.88, 440}, {"4", 440, 440 * 0.88 / 0.96}} {
+		_, shapes := drawn(t, "calculator=slip-fit&body=12&state=wet&slip="+fit.slip)
+		drawnNear(t, "the slip", shapes["rect.slip"][0].Width, fit.long)
+		drawnNear(t, "the pot", shapes["rect.clay"][0].Width, fit.pot)
+	}
+	a, lump := drawn(t, "calculator=clay-colour&clay=1000&clay-water=20&stain=10")
+	all := 1000 + valueOf(a, "stain-mass")
+	for class, grams := range map[string]float64{"clay": 800, "water": 200, "colour": 80} {
+		drawnNear(t, "the lump's "+class, lump["rect."+class][0].Width, 560*grams/all)
+	}
+	_, pots := drawn(t, "calculator=shrinkage-size&shrinkage=20&wet-size=100")
+	now, fired := tall(t, pots["path.ghost"][0]), tall(t, pots["path.clay"][0])
+	drawnNear(t, "the pot now", now, 250)
+	drawnNear(t, "the fired pot", fired, 200)
+	_, tiles := drawn(t, "calculator=tile-plan&points=3&low=2&high=8&base=100")
+	for i, share := range []float64{0.25, 0.625, 1} {
+		drawnNear(t, "a tile's filling", tiles["rect.colour"][i].Height, 180*share)
+	}
+}
+
+// tall gives the height of an outline that begins at its rim and stands on the
+// floor.
+func tall(t *testing.T, path shape) float64 {
+	t.Helper()
+	_, after, _ := strings.Cut(path.Path, " ")
+	rim, err := strconv.ParseFloat(after[:strings.IndexAny(after, "LQHVZ ")], 64)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return jarFloor - rim
+}
+
+// TestTriangleIsNotMirrored wants each blend of a triaxial to stand nearest to
+// the letter of the mix that it has most of.
+func TestTriangleIsNotMirrored(t *testing.T) {
+	a, shapes := drawn(t, "calculator=tile-plan&kind=triaxial&points=4&base=60")
+	letters := map[string]shape{}
+	for _, text := range shapes["text.words"] {
+		if len(text.Words) == 1 && strings.Contains("ABC", text.Words) {
+			letters[text.Words] = text
+		}
+	}
+	if len(letters) != 3 {
+		t.Fatalf("the corners are called %v", letters)
+	}
+	corner := 0
+	for i, row := range a.Rows {
+		dot := shapes["circle.clay"][i]
+		for part, letter := range []string{"A", "B", "C"} {
+			if row[1+part].Value != 100 {
+				continue
+			}
+			corner++
+			near := math.Hypot(letters[letter].X-dot.CX, letters[letter].Y-dot.CY)
+			for other, text := range letters {
+				if other != letter && math.Hypot(text.X-dot.CX, text.Y-dot.CY) < near {
+					t.Errorf("the blend of %s alone stands nearer to %s", letter, other)
+				}
+			}
+		}
+	}
+	if corner != 3 {
+		t.Errorf("%d corners", corner)
+	}
+}
