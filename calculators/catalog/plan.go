@@ -161,7 +161,7 @@ func works(p stage.Plan) string {
 	for _, end := range p.Ends {
 		text = join(text, end)
 	}
-	return text
+	return join(p.NotFood, text)
 }
 
 // counted words a number of things.

@@ -59,7 +59,7 @@ var readers = map[string]func(*Table, *fields) bool{
 	"cell":      func(t *Table, f *fields) bool { q := last(t.Techniques); return q != nil && add(&q.On, nil) },
 	"by":        (*Table).takeCase,
 	"over": func(t *Table, f *fields) bool {
-		return add(&t.Overs, Over{Rule: f.rule(), Under: f.text(), Above: f.text(), Unless: f.list()})
+		return add(&t.Overs, Over{Rule: f.rule(), Under: f.text(), Above: f.text(), Unless: f.list(), Fired: f.flag()})
 	},
 	"move": func(t *Table, f *fields) bool {
 		return add(&t.Transitions, Transition{Rule: f.rule(), ID: f.text(), Move: Move(f.digit(int(Fire))), From: f.digit(99), To: f.digit(99), Name: f.text()})

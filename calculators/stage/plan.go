@@ -9,6 +9,7 @@ type Plan struct {
 	Questions int // to the label, the recipe card or the student, those of risky steps too
 	Firings   int
 	Away      int      // how many states the layers are away from the best ones, together
+	NotFood   string   // that the pot is not for food, though it was asked for; may be empty
 	Ends      []string // how it ends and what is special, sentences for the headline
 	Notes     []string
 	Today     string    // what works on the pot as it is, where the wish has to wait; may be empty
@@ -73,6 +74,9 @@ func (s *search) tell(steps []step) Plan {
 		p.Steps = append(p.Steps, s.word(&now, &steps[i]))
 		now = steps[i].to
 	}
+	if s.w.Food && s.w.Bare {
+		p.NotFood = "A pot that ends bare is not for food or drink."
+	}
 	p.Ends = s.ends(steps)
 	p.Notes = s.notes(steps, p)
 	return p
@@ -81,9 +85,6 @@ func (s *search) tell(steps []step) Plan {
 // ends says in whole sentences how a plan ends and what is special about it.
 func (s *search) ends(steps []step) []string {
 	var ends []string
-	if s.w.Food && s.w.Bare {
-		ends = append(ends, "A pot that ends bare is not for food or drink.")
-	}
 	if hidden := s.hidden(); hidden != "" {
 		ends = append(ends, hidden)
 	}
@@ -151,7 +152,7 @@ func (s *search) howOver(now *pot, m *Medium, ways []int, next *step) string {
 		if r.of != ofUnder || len(ways) > 0 {
 			continue
 		}
-		for _, id := range s.t.over(s.t.Media[r.which].Base, m.Base).Unless {
+		for _, id := range s.looseUnless(now, r.which, m) {
 			if !has(not, id) {
 				not = append(not, id)
 			}
@@ -165,6 +166,17 @@ func (s *search) howOver(now *pot, m *Medium, ways []int, next *step) string {
 		text = "by " + free + ", " + text
 	}
 	return text
+}
+
+// looseUnless are the ways by which a medium does not go over another that lies
+// loose on a pot.
+func (s *search) looseUnless(now *pot, under int, m *Medium) []string {
+	for i, medium := range s.layers {
+		if medium == under && now.open.has(i) {
+			return s.t.over(s.t.Media[under].Base, m.Base).Unless
+		}
+	}
+	return nil
 }
 
 // waysFor names the ways of laying a medium on in a state that are allowed, not

@@ -65,24 +65,25 @@ func (s *search) mediumRule(m *Medium, state int) *Rule {
 	return &m.On[state]
 }
 
-// overRules are the rules of a medium on each loose layer below it that no
-// glaze covers. On places of their own layers do not meet.
+// overRules are the rules of a medium on each layer below it that no glaze
+// covers: those that are loose, and where the table says so, those that have
+// been fired on. On places of their own layers do not meet.
 func (s *search) overRules(p *pot, m *Medium, layer int, ways []int) []ground {
 	var rules []ground
 	if s.w.Apart {
 		return nil
 	}
 	for i, under := range s.layers {
-		if i == layer || under < 0 || !p.open.has(i) {
+		if i == layer || under < 0 || !p.open.has(i) && (p.glazed || !s.on(p, i)) {
 			continue
 		}
 		o := s.t.over(s.t.Media[under].Base, m.Base)
-		if o == nil {
+		if o == nil || !o.Fired && !p.open.has(i) {
 			continue
 		}
 		r := &o.Rule
 		for _, q := range ways {
-			if has(o.Unless, s.t.Techniques[q].ID) {
+			if p.open.has(i) && has(o.Unless, s.t.Techniques[q].ID) {
 				r = o.forbidden()
 				break
 			}
@@ -90,6 +91,20 @@ func (s *search) overRules(p *pot, m *Medium, layer int, ways []int) []ground {
 		rules = append(rules, ground{r, ofUnder, under})
 	}
 	return rules
+}
+
+// on reports whether a layer is on the pot: it was there already, or its laying
+// on is done.
+func (s *search) on(p *pot, layer int) bool {
+	if layer < s.before {
+		return true
+	}
+	for i, a := range s.acts {
+		if a.layer+s.before == layer {
+			return p.done.has(i)
+		}
+	}
+	return false
 }
 
 // forbidden is the rule of a row for a way of working that has to wait until

@@ -166,6 +166,7 @@ type Technique struct {
 type Over struct {
 	Under, Above string   // base ids of media
 	Unless       []string // techniques with which it is Never until the under one is fixed
+	Fired        bool     // it holds though the under one has been fired on, as long as no glaze covers it
 	Rule
 }
 

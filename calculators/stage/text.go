@@ -57,7 +57,7 @@ func (t *Table) encodeHazards(w *lines) {
 // of clay bodies.
 func (t *Table) encodeMoves(w *lines) {
 	for _, o := range t.Overs {
-		w.rule("over", o.Rule, o.Under, o.Above, list(o.Unless))
+		w.rule("over", o.Rule, o.Under, o.Above, list(o.Unless), flag(o.Fired))
 	}
 	for _, tr := range t.Transitions {
 		w.rule("move", tr.Rule, tr.ID, digit(int(tr.Move)), digit(tr.From), digit(tr.To), tr.Name)

@@ -132,7 +132,7 @@ func (s *search) asked(now *pot, next *step, r ground) string {
 		return lower(s.t.Techniques[r.which].Name) + " may be done " + state
 	case ofUnder:
 		m, _ := s.laid(next)
-		return lower(m.Name) + " may go on " + lower(s.t.Media[r.which].Name) + " that no firing has fixed"
+		return lower(m.Name) + " may go on " + lower(s.t.Media[r.which].Name) + " that no glaze covers"
 	case ofMove:
 		return "this may be done " + state
 	}

@@ -15,6 +15,7 @@ func Random(random *rand.Rand, most int) (*stage.Table, stage.Wish) {
 	randomTechniques(random, t)
 	for i := range t.Overs {
 		t.Overs[i].Rule = randomRule(random, t.Overs[i].Rule, 0)
+		t.Overs[i].Fired = random.IntN(5) == 0
 	}
 	for i := range t.Transitions {
 		if random.IntN(8) == 0 {
