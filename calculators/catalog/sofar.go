@@ -81,6 +81,6 @@ func partGone(state shrinkage.State) string {
 // 0.12 where 12 is meant.
 func (b *bench) doubtPercent(name string) {
 	if v := b.value(name); v > 0 && v < 1 {
-		b.note("{} is less than 1\u00a0%. Did you mean {}?", b.shown(name), withUnit(b.text(100*v, 4), "%"))
+		b.note("{} is less than 1\u00a0%. Did you mean {}?", b.shown(name), withUnit(b.text(float64(100*v), 4), "%"))
 	}
 }

@@ -53,7 +53,7 @@ func Test(bars []Bar, step float64) Bars {
 // of one length are all misread alike.
 func reading(b Bar, step float64) float64 {
 	ratio := b.Fired / b.Plastic
-	return 200 * step / b.Plastic * math.Sqrt((1+float64(ratio*ratio))/12)
+	return float64(200 * step / b.Plastic * math.Sqrt((1+float64(ratio*ratio))/12))
 }
 
 // Astray finds the value that lies farthest from the others: its place, and

@@ -38,7 +38,7 @@ const (
 func MismatchDoubt(total, sofar, slip, byTotal, bySofar, bySlip float64) float64 {
 	t, a, s := byTotal/(100-total), bySofar/(100-sofar), bySlip/(100-slip)
 	ratio := (100 - total) / (100 - sofar) / (100 - slip)
-	return 1e4 * ratio * math.Sqrt(float64(t*t)+float64(a*a)+float64(s*s))
+	return float64(1e4 * ratio * math.Sqrt(float64(t*t)+float64(a*a)+float64(s*s)))
 }
 
 // Judge names the fit of a mismatch (%). The bands are our own guess for a

@@ -31,6 +31,7 @@ func TestBenchTravels(t *testing.T) {
 	}
 	got := c.Answers()
 	want := catalog.Plain()
+	want.Bodies = []catalog.Body{{ID: "buff", Name: "Buff stoneware", Shrinkage: 12, Cone: "6"}, {ID: "white", Name: "White porcelain", Shrinkage: 14.5, Cone: "6"}}
 	want.Scales = []catalog.Scale{{To: 500, Step: 0.1}, {To: 5000, Step: 5}}
 	want.Working = []catalog.Working{{Of: "slip", For: "to brush or pour", Low: 1.45, High: 1.45}, {Of: "wash", For: "on bisque", Low: 9, High: 12.5}}
 	if d := cmp.Diff(want, got); d != "" {
