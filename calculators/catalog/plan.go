@@ -106,7 +106,7 @@ func workPlan(b *bench) {
 		b.refuse("calculator", "Planning needs a course’s decoration table. On the command line name its folder with --content.")
 		return
 	}
-	wish, ok := b.wish(t)
+	wish, odd, ok := b.wish(t)
 	if !ok {
 		return
 	}
@@ -134,7 +134,7 @@ func workPlan(b *bench) {
 		b.row(float64(i+1), state, step.Action, step.Wear, step.Place, people[step.Who], step.Caution, step.Lesson, step.Ask, step.Wait, step.What, step.Why, step.Trouble)
 	}
 	if p.Conflict == nil {
-		b.headline("{}", works(p))
+		b.headline("{}", join(odd, works(p)))
 	}
 	b.answer.Notes = append(b.answer.Notes, p.Notes...)
 	if p.Shorter != "" {
@@ -185,9 +185,10 @@ func (b *bench) conflict(c *stage.Conflict) {
 	b.headline("That does not work: {} The nearest that does: {}", c.What, c.Changed)
 }
 
-// wish reads what is asked for; false when the table does not know it.
-func (b *bench) wish(t *stage.Table) (stage.Wish, bool) {
-	w := stage.Wish{Apart: b.word("places") == "different", Food: b.word("food") != "no", Bare: b.word("finish") == "bare", State: -1}
+// wish reads what is asked for, and says which words of it the table does not
+// know; false when it knows none of them.
+func (b *bench) wish(t *stage.Table) (w stage.Wish, odd string, ok bool) {
+	w = stage.Wish{Apart: b.word("places") == "different", Food: b.word("food") != "no", Bare: b.word("finish") == "bare", State: -1}
 	b.state(t, &w)
 	if w.State >= 0 {
 		b.coats(t, &w)
@@ -206,7 +207,10 @@ func (b *bench) wish(t *stage.Table) (stage.Wish, bool) {
 			b.refuse("finish", "A pot with a glaze on it does not end bare. Say glazed, or leave the glaze out.")
 		}
 	}
-	return w, !b.refused()
+	if len(understood.Odd) > 0 {
+		odd = "The table does not know “" + letters.Join(understood.Odd, "”, “") + "”; this is the plan without it."
+	}
+	return w, odd, !b.refused()
 }
 
 // state finds the state of the pot, and of leather-hard the part that was said.

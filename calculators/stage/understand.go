@@ -11,6 +11,7 @@ type Understood struct {
 	Layers []Layer
 	Read   []string // how words were read that were not written so: "“underglase” is read as underglaze"
 	Left   []string // words that were left out, as typed
+	Odd    []string // of them, those that are no colour, number or other word that changes nothing
 }
 
 // Layers understands layers in a person's words, parted by commas, plus signs
@@ -297,6 +298,11 @@ func (r *reader) leftOver(layer *Layer, words []string) []string {
 		}
 	}
 	r.Left = union(r.Left, left...)
+	for _, w := range left {
+		if !has(colours, w) && !number(w) {
+			r.Odd = union(r.Odd, w)
+		}
+	}
 	return left
 }
 
@@ -389,6 +395,16 @@ func (t *Table) techniqueNames(medium int) string {
 
 // spoken is what was typed, without the words that were taken out of it.
 func spoken(words []string) string { return letters.Join(without(words, []string{""}, nil), " ") }
+
+// number reports whether a word is made of digits.
+func number(word string) bool {
+	for i := range len(word) {
+		if word[i] < '0' || word[i] > '9' {
+			return false
+		}
+	}
+	return true
+}
 
 func hasInt(list []int, n int) bool {
 	for _, x := range list {
