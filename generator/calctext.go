@@ -23,11 +23,9 @@ func writeAnswer(w io.Writer, a *catalog.Answer, s catalog.Settings) error {
 	for _, sentence := range a.Judged {
 		b.WriteString(fold(sentence, ""))
 	}
-	numbers := grid{}
-	for _, out := range a.Outputs {
-		numbers = append(numbers, []string{c.Output(out.Name).Label, unbound(out.Text)})
-	}
-	section(&b, "", numbers.lines(false))
+	sentences, numbers := outputLines(c, a.Outputs)
+	section(&b, "", sentences)
+	section(&b, "", numbers)
 	section(&b, "", rowLines(c, a.Rows))
 	from := grid{}
 	for _, in := range a.Inputs {
@@ -42,6 +40,21 @@ func writeAnswer(w io.Writer, a *catalog.Answer, s catalog.Settings) error {
 	section(&b, "Next", points(next))
 	_, err := io.WriteString(w, b.String())
 	return err
+}
+
+// outputLines lays out the outputs of an answer in columns. What a plan says in
+// words are whole sentences, which stand before its numbers.
+func outputLines(c *catalog.Calculator, outputs []catalog.Result) (sentences, numbers string) {
+	columns := grid{}
+	for _, out := range outputs {
+		label, text := c.Output(out.Name).Label, unbound(out.Text)
+		if out.IsText && c.NeedsTable {
+			sentences += fold(label+": "+text, "  ")
+		} else {
+			columns = append(columns, []string{label, text})
+		}
+	}
+	return sentences, columns.lines(false)
 }
 
 // onward reads the calculator of a request and its inputs, each unit behind its
@@ -69,6 +82,9 @@ func onward(request string) (calculator string, given []catalog.Setting) {
 // rowLines lays out the rows of an answer under their columns' names. Columns
 // that an answer has no use for are left out, in all its rows alike.
 func rowLines(c *catalog.Calculator, rows [][]catalog.Cell) string {
+	if c.NeedsTable {
+		return planLines(c, rows)
+	}
 	var table grid
 	for _, row := range rows {
 		var head, cells []string
@@ -82,39 +98,7 @@ func rowLines(c *catalog.Calculator, rows [][]catalog.Cell) string {
 		}
 		table = append(table, cells)
 	}
-	if wide := table.lines(true); !tooWide(wide) {
-		return wide
-	}
-	return storyLines(table)
-}
-
-// tooWide says whether some line is longer than a terminal takes twice.
-func tooWide(lines string) bool {
-	for line := range strings.Lines(lines) {
-		if utf8.RuneCountInString(line) > 2*width {
-			return true
-		}
-	}
-	return false
-}
-
-// storyLines lays out rows of sentences: each row a paragraph a cell, under
-// its first cells as a heading.
-func storyLines(table grid) string {
-	const headed = 3 // number, state and action
-	var b strings.Builder
-	for n, row := range table[1:] {
-		if n > 0 {
-			b.WriteByte('\n')
-		}
-		b.WriteString("  " + strings.Join(row[:headed], "  ") + "\n")
-		for i, cell := range row[headed:] {
-			if cell != "" {
-				b.WriteString(fold(table[0][headed+i]+": "+cell, "     "))
-			}
-		}
-	}
-	return b.String()
+	return table.lines(true)
 }
 
 // understood says what an input was read as.

@@ -126,11 +126,12 @@ type Case struct {
 }
 
 // Answer is what a request leads to. When Errors is not empty nothing else is
-// set but Calculator and Read.
+// set but Calculator, Read and Chosen.
 type Answer struct {
 	Calculator string
 	Inputs     []Given  // what was understood, defaults included, in order of declaration
 	Read       []Phrase // "read as 1745 g" beside an input, only where it helps
+	Chosen     []Phrase // what an input of words comes to in the table's own words, for the choosers of a form
 	Headline   string   // the first answer, in words
 	Judged     []string // whether the numbers are any good, a sentence each
 	Outputs    []Result

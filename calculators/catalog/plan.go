@@ -30,16 +30,18 @@ var stagePlan = &Calculator{
 		{Name: "nearest", Label: "The nearest that works", Unit: "1", Text: true},
 		{Name: "changed", Label: "What is changed", Unit: "1", Text: true},
 		{Name: "today", Label: "What works today", Unit: "1", Text: true},
+		{Name: "fewer-firings", Label: "To save a firing", Unit: "1", Text: true},
+		{Name: "wish", Label: "Planned for", Unit: "1", Text: true},
 		{Name: "steps", Label: "Steps", Unit: "1", Digits: 3},
 		{Name: "firings", Label: "Firings", Unit: "1", Digits: 3},
 		{Name: "risky", Label: "Risky steps", Unit: "1", Digits: 3},
 		{Name: "questions", Label: "Questions to ask first", Unit: "1", Digits: 3},
-		{Name: "fewer-firings", Label: "One firing fewer", Unit: "1", Text: true},
 	},
 	Columns: []Column{
 		{Name: "step", Label: "Step", Unit: "1", Digits: 3},
 		{Name: "state", Label: "The pot is", Text: true},
 		{Name: "action", Label: "Action", Text: true},
+		{Name: "title", Label: "In short", Text: true},
 		{Name: "wear", Label: "Wear", Text: true},
 		{Name: "place", Label: "Place", Text: true},
 		{Name: "who", Label: "Who", Text: true},
@@ -117,21 +119,22 @@ func workPlan(b *bench) {
 	if p.Today != "" {
 		b.tell("today", p.Today)
 	}
+	if p.Fewer != "" {
+		b.tell("fewer-firings", p.Fewer)
+	}
+	b.tell("wish", t.Say(wish))
 	if len(p.Steps) > 0 || p.Conflict == nil {
 		b.set("steps", float64(len(p.Steps)))
 		b.set("firings", float64(p.Firings))
 		b.set("risky", float64(p.Risky))
 		b.set("questions", float64(p.Questions))
 	}
-	if p.Fewer != "" {
-		b.tell("fewer-firings", p.Fewer)
-	}
 	for i, step := range p.Steps {
 		state := t.States[step.State].Name
 		if step.Part > 0 && wish.Part > 0 {
 			state = upperFirst(t.States[step.State].Parts[step.Part-1].Name)
 		}
-		b.row(float64(i+1), state, step.Action, step.Wear, step.Place, people[step.Who], step.Caution, step.Lesson, step.Ask, step.Wait, step.What, step.Why, step.Trouble)
+		b.row(float64(i+1), state, step.Action, step.Title, step.Wear, step.Place, people[step.Who], step.Caution, step.Lesson, step.Ask, step.Wait, step.What, step.Why, step.Trouble)
 	}
 	if p.Conflict == nil {
 		b.headline("{}", join(odd, works(p)))
@@ -200,7 +203,7 @@ func (b *bench) wish(t *stage.Table) (w stage.Wish, odd string, ok bool) {
 	} else if len(w.Layers) == 0 {
 		b.answer.refuse("layers", missing(b.calculator.Input("layers")))
 	}
-	b.heard(understood)
+	b.heard("layers", understood)
 	w.Body = b.body(t)
 	for _, layer := range w.Layers {
 		if w.Bare && layer.Medium >= 0 && t.Media[layer.Medium].Kind == stage.Glaze {
@@ -239,11 +242,14 @@ func (b *bench) coats(t *stage.Table, w *stage.Wish) {
 		return
 	}
 	w.Already = coats
-	b.heard(understood)
+	b.heard("already", understood)
 }
 
-// heard tells how words were read, and which were left out.
-func (b *bench) heard(u stage.Understood) {
+// heard tells how the words of an input were read, and which were left out.
+func (b *bench) heard(input string, u stage.Understood) {
+	if u.Chosen != "" {
+		b.answer.Chosen = append(b.answer.Chosen, Phrase{input, u.Chosen})
+	}
 	for _, read := range u.Read {
 		b.note("{}.", read)
 	}

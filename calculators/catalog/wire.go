@@ -55,7 +55,7 @@ func decodeRequest(request string) (name string, given []Setting, err error) {
 }
 
 // encode writes an answer, what may hurt before what is reckoned: error.INPUT,
-// read.INPUT, caution, headline, judged, value.X, unit.X, text.X,
+// read.INPUT, chosen.INPUT, caution, headline, judged, value.X, unit.X, text.X,
 // row.N.COLUMN, note, next.N.words, next.N.request and drawing.
 func (a *Answer) encode() []byte {
 	var b []byte
@@ -65,6 +65,9 @@ func (a *Answer) encode() []byte {
 	}
 	for _, r := range a.Read {
 		b = field(b, "read."+r.Input, r.Text)
+	}
+	for _, c := range a.Chosen {
+		b = field(b, "chosen."+c.Input, c.Text)
 	}
 	for _, c := range a.Cautions {
 		b = field(b, "caution", c)

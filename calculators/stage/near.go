@@ -68,7 +68,7 @@ func (t *Table) knows(known []wordOf, word string) bool {
 			return true
 		}
 	}
-	return false
+	return word == BareClay
 }
 
 // meant is the only word that another can be a slip of; empty where there is

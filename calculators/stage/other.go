@@ -122,7 +122,7 @@ func (s *search) today(best []step) string {
 	if len(same) == 0 {
 		return ""
 	}
-	return "Today, on a pot that is “" + lower(s.t.States[s.w.State].Name) + "”: " + either(same[:min(most, len(same))]) + "."
+	return "On a pot that is “" + lower(s.t.States[s.w.State].Name) + "”: " + either(same[:min(most, len(same))]) + "."
 }
 
 // begunNow reports whether a plan puts a layer on before the pot has moved on

@@ -23,6 +23,7 @@ type Step struct {
 	State   int     // of the pot when the step begins
 	Part    int     // of a state with parts: which, from 1; 0 = the state has none
 	Action  string  // what kind of step, in one or two words
+	Title   string  // what is done, as short as can be: "Put on stain wash: brushing"
 	Verdict Verdict // the worst of the rules that it rests on
 	Hazards Hazards // all of them
 	What    string  // what to do

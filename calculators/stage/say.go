@@ -2,7 +2,41 @@ package stage
 
 import "slipbook/calculators/letters"
 
-// say words a wish.
+// Say words a wish whole: the pot, the layers, and what else was said of it.
+func (t *Table) Say(w Wish) string {
+	state := &t.States[w.State]
+	text := state.Name
+	if w.Part > 0 {
+		text = upper(state.Parts[w.Part-1].Name)
+	}
+	text += ": " + t.say(w) + "."
+	var coats []string
+	for _, c := range w.Already {
+		how := "fixed"
+		if c.Loose {
+			how = "loose"
+		}
+		coats = append(coats, lower(t.Media[c.Medium].Name)+" ("+how+")")
+	}
+	if len(coats) > 0 {
+		text += " On it already: " + listed(coats, ", ") + "."
+	}
+	if w.Apart {
+		text += " Each on a place of its own."
+	}
+	if w.Bare {
+		text += " It ends bare."
+	}
+	if !w.Food {
+		text += " Not for food or drink."
+	}
+	if w.Body >= 0 {
+		text += " Of " + t.Bodies[w.Body].Name + "."
+	}
+	return text
+}
+
+// say words the layers of a wish.
 func (t *Table) say(w Wish) string {
 	text := ""
 	for i, layer := range w.Layers {
@@ -89,4 +123,12 @@ func lower(name string) string {
 		return name
 	}
 	return string(name[0]|0x20) + name[1:]
+}
+
+// upper makes a text fit the beginning of a sentence.
+func upper(text string) string {
+	if text == "" || text[0] < 'a' || text[0] > 'z' {
+		return text
+	}
+	return string(text[0]&^0x20) + text[1:]
 }

@@ -12,6 +12,7 @@ type Understood struct {
 	Read   []string // how words were read that were not written so: "“underglase” is read as underglaze"
 	Left   []string // words that were left out, as typed
 	Odd    []string // of them, those that are no colour, number or other word that changes nothing
+	Chosen string   // the same in the table's own words, as choosers write it; empty where they hold less
 }
 
 // Layers understands layers in a person's words, parted by commas, plus signs
@@ -30,6 +31,7 @@ func (t *Table) Layers(text string) (Understood, error) {
 	if len(r.Layers) > MostLayers || len(t.acts(r.Layers)) > mostActs {
 		return Understood{}, errors.New("Those are too many layers. Plan the first ones, then ask again.")
 	}
+	r.Chosen = r.chosen()
 	return r.Understood, nil
 }
 
@@ -60,6 +62,7 @@ func (t *Table) Coats(text string, state int) ([]Coat, Understood, error) {
 		}
 		coats = append(coats, Coat{layer.Medium, loose})
 	}
+	r.Chosen = r.chosen()
 	return coats, r.Understood, nil
 }
 
@@ -200,12 +203,16 @@ func (r *reader) layer(words []string) error {
 	if err != nil {
 		return err
 	}
+	bare := medium < 0 && has(rest, BareClay)
+	if bare {
+		rest = without(rest, []string{BareClay}, nil)
+	}
 	rest = r.leftOver(&layer, rest)
 	if medium < 0 && len(layer.Ways) == 0 {
 		return r.nothing(words, rest, layer.Metal)
 	}
 	if medium < 0 {
-		return r.further(layer, words)
+		return r.further(layer, words, bare)
 	}
 	for _, q := range layer.Ways {
 		if err := r.t.serve(q, medium); err != nil {
@@ -324,30 +331,37 @@ func (r *reader) nothing(words, left []string, metal string) error {
 }
 
 // further adds ways of working to the layer before, or works the clay itself
-// where there is none.
-func (r *reader) further(layer Layer, words []string) error {
-	if n := len(r.Layers); n > 0 && r.Layers[n-1].Medium >= 0 {
-		last := &r.Layers[n-1]
-		for _, q := range layer.Ways {
-			if err := r.t.serve(q, last.Medium); err != nil {
+// where there is none and where the clay is named.
+func (r *reader) further(layer Layer, words []string, bare bool) error {
+	n := len(r.Layers)
+	onCoat := n > 0 && r.Layers[n-1].Medium >= 0 && !bare
+	for _, q := range layer.Ways {
+		if onCoat {
+			if err := r.t.serve(q, r.Layers[n-1].Medium); err != nil {
 				return err
 			}
-			if !hasInt(last.Ways, q) {
-				last.Ways = append(last.Ways, q)
-			}
-		}
-		last.Ways = r.t.layFirst(last.Ways)
-		if len(last.Ways) > mostWays {
-			return errors.New("There are too many ways of working " + lower(r.t.Media[last.Medium].Name) + ". Give it " + digit(mostWays) + " at most.")
-		}
-		return nil
-	}
-	for _, q := range layer.Ways {
-		if !r.t.Techniques[q].Bare {
+		} else if !r.t.Techniques[q].Bare {
 			return errors.New("“" + spoken(words) + "” is a way of working, and names no medium. Write it beside one of: " + r.t.mediaNames() + ".")
 		}
 	}
-	r.Layers = append(r.Layers, layer)
+	if n == 0 || bare {
+		r.Layers = append(r.Layers, layer)
+		return nil
+	}
+	last := &r.Layers[n-1]
+	for _, q := range layer.Ways {
+		if !hasInt(last.Ways, q) {
+			last.Ways = append(last.Ways, q)
+		}
+	}
+	last.Ways = r.t.layFirst(last.Ways)
+	if len(last.Ways) > mostWays {
+		name := "the clay"
+		if last.Medium >= 0 {
+			name = lower(r.t.Media[last.Medium].Name)
+		}
+		return errors.New("There are too many ways of working " + name + ". Give it " + digit(mostWays) + " at most.")
+	}
 	return nil
 }
 

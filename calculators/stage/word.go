@@ -14,7 +14,8 @@ func (s *search) word(now *pot, next *step) Step {
 		told.Action, told.What = actions[tr.Move], tr.Name
 	case next.extra == addGlaze:
 		told.Action = "put on"
-		told.What = s.layingOn(now, Layer{Medium: s.glaze}, next)
+		told.Title = s.laying(Layer{Medium: s.glaze})
+		told.What = told.Title + s.careful(now, Layer{Medium: s.glaze}, next) + "."
 	case next.extra == dryAgain:
 		told.Action = actions[Dry]
 		told.What, told.Why = "Let it dry through again, until no part is cool or dark.", "What was put on has wetted the clay, and only a pot that is bone dry goes into the kiln."
@@ -23,12 +24,15 @@ func (s *search) word(now *pot, next *step) Step {
 		}
 	case next.extra == stiffen:
 		part := s.t.States[now.state].Parts[next.to.part]
-		told.Action = "wait"
+		told.Action, told.Title = "wait", "Wait until it is "+part.Name
 		told.What = "Let it stiffen until it is " + part.Name + ". " + part.Tell
 		told.Why = "The next step wants clay that is " + part.Name + "."
 	case next.extra == onGlazeFire:
 		told.Action, told.What = "on-glaze fire", s.t.Firing
 		told.Why = "On-glaze colours melt into the glaze at a heat of their own, each firing cooler than the last."
+	}
+	if told.Title == "" {
+		told.Title = upper(told.Action)
 	}
 	if told.Why == "" {
 		told.Why = why(next.rules)
@@ -48,13 +52,17 @@ func (s *search) wordAct(told *Step, now *pot, next *step) {
 	layer := s.w.Layers[a.layer]
 	switch {
 	case a.bare:
-		told.Action, told.What = "work", "Work the clay: "+lower(s.t.Techniques[a.ways[0]].Name)+"."
+		told.Action, told.Title = "work", "Work the clay: "+lower(s.t.Techniques[a.ways[0]].Name)
+		told.What = told.Title + "."
 	case a.takes:
 		q := &s.t.Techniques[a.ways[0]]
-		told.Action, told.What, told.Wait = "work", "Work the coat of "+lower(s.t.Media[layer.Medium].Name)+": "+lower(q.Name)+".", q.Wait
+		told.Action, told.Title, told.Wait = "work", "Work the coat of "+lower(s.t.Media[layer.Medium].Name)+": "+lower(q.Name), q.Wait
+		told.What = told.Title + "."
 	default:
 		told.Action = "put on"
-		told.What = s.layingOn(now, Layer{Medium: layer.Medium, Ways: a.ways}, next)
+		laid := Layer{Medium: layer.Medium, Ways: a.ways}
+		told.Title = s.laying(laid)
+		told.What = told.Title + s.careful(now, laid, next) + "."
 		if now.open != 0 && now.damp && !s.w.Apart {
 			told.Wait = "Wait until the coat below has lost its shine."
 		}
@@ -64,10 +72,9 @@ func (s *search) wordAct(told *Step, now *pot, next *step) {
 	}
 }
 
-// layingOn words how a layer goes on.
-func (s *search) layingOn(now *pot, layer Layer, next *step) string {
-	m := &s.t.Media[layer.Medium]
-	text := "Put on " + lower(m.Name)
+// laying words that a layer goes on.
+func (s *search) laying(layer Layer) string {
+	text := "Put on " + lower(s.t.Media[layer.Medium].Name)
 	for i, q := range layer.Ways {
 		if i == 0 {
 			text += ": "
@@ -76,10 +83,21 @@ func (s *search) layingOn(now *pot, layer Layer, next *step) string {
 		}
 		text += lower(s.t.Techniques[q].Name)
 	}
-	if how := s.howOver(now, m, layer.Ways, next); how != "" {
-		text += " " + how + ": what lies under it is still loose"
+	return text
+}
+
+// careful words how a layer must go on over what is loose below it.
+func (s *search) careful(now *pot, layer Layer, next *step) string {
+	how := s.howOver(now, &s.t.Media[layer.Medium], layer.Ways, next)
+	switch {
+	case how == "":
+		return ""
+	case how[0] == 'n': // "not by brushing"
+		how = ", " + how
+	default:
+		how = " " + how
 	}
-	return text + "."
+	return how + ": what lies under it is still loose"
 }
 
 // why gives the reasons of the worst rules of a step, or where nothing is

@@ -78,6 +78,7 @@ func addTechniques(t *stage.Table) {
 		{stage.Technique{ID: "wiping-back", Name: "Wiping back", Words: []string{"wiped back", "wiped"}, With: []string{"stain-wash", "oxide-wash"}, Takes: true}, "nrrynn"},
 		{stage.Technique{ID: "scratching", Name: "Scratching", Words: []string{"scratched", "sgraffito"}, With: []string{"coloured-slip", "engobe", "underglaze", "glaze"}, Takes: true, Wait: "Wait until the coat is stiff."}, "nyrrrn"},
 		{stage.Technique{ID: "carving", Name: "Carving", Words: []string{"carved"}, Bare: true, Takes: true}, "rynnnn"},
+		{stage.Technique{ID: "stamping", Name: "Stamping", Words: []string{"stamped"}, Bare: true, Takes: true}, "yynnnn"},
 		{stage.Technique{ID: "brushing", Name: "Brushing", Words: []string{"brushed", "brush"}, Coats: true}, "yyyyyy"},
 		{stage.Technique{ID: "dipping", Name: "Dipping", Words: []string{"dipped"}, Coats: true}, "nyyyyy"},
 		{stage.Technique{ID: "spraying", Name: "Spraying", Words: []string{"sprayed"}, Coats: true, Hazards: Mist}, "ryyyyy"},

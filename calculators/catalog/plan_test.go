@@ -1,0 +1,47 @@
+package catalog_test
+
+import (
+	"testing"
+
+	"slipbook/calculators/catalog"
+	"slipbook/calculators/stage/stagetest"
+)
+
+// TestPlanSaysWhatWasUnderstood wants an answer to carry its wish in the
+// table's own words: for the choosers of the form, where they can hold it, and
+// for whoever reads the plan, whole.
+func TestPlanSaysWhatWasUnderstood(t *testing.T) {
+	type given []catalog.Setting
+	for _, tt := range []struct {
+		given         given
+		layers, coats string // for the choosers
+		wish          string
+	}{
+		{given{{"state", "soft-leather-hard"}, {"layers", "slip trailed and scratched, clear glaze"}},
+			"Coloured slip by Trailing then Scratching, Glaze", "",
+			"Soft leather-hard: coloured slip (trailing, scratching), glaze."},
+		{given{{"state", "bisque"}, {"already", "slip fixed, wash"}, {"layers", "wash"}, {"finish", "bare"}, {"food", "no"}},
+			"Stain wash", "Coloured slip fixed, Stain wash",
+			"Bisque: stain wash. On it already: coloured slip (fixed), stain wash (loose). It ends bare. Not for food or drink."},
+		{given{{"state", "leather-hard"}, {"layers", "blue slip, carved clay"}, {"places", "different"}, {"body", "Yard paper clay"}},
+			"", "", "Leather-hard: coloured slip, carving. Each on a place of its own. Of Yard paper clay."},
+	} {
+		a := catalog.Solve("stage-plan", tt.given, catalog.Settings{Table: stagetest.Table()})
+		if len(a.Errors) > 0 {
+			t.Errorf("%v: %v", tt.given, a.Errors)
+			continue
+		}
+		chosen := map[string]string{}
+		for _, c := range a.Chosen {
+			chosen[c.Input] = c.Text
+		}
+		if chosen["layers"] != tt.layers || chosen["already"] != tt.coats {
+			t.Errorf("%v: the choosers get %v", tt.given, chosen)
+		}
+		for _, r := range a.Outputs {
+			if r.Name == "wish" && r.Text != tt.wish {
+				t.Errorf("%v: planned for %q, want %q", tt.given, r.Text, tt.wish)
+			}
+		}
+	}
+}
