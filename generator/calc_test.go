@@ -120,7 +120,7 @@ func TestEveryInputIsRefusedByName(t *testing.T) {
 			}
 			var out, say bytes.Buffer
 			args := []string{"calc", c.Name, "--json", in.Name + "=mud"}
-			if c.NeedsTable {
+			if c.NeedsTable || in.Bodies {
 				args = append(args, "--content", "../content")
 			}
 			status := run(args, &out, &say)
