@@ -108,6 +108,9 @@ func (c *calcCommand) settings(s *streams) (catalog.Settings, error) {
 		return settings, nil
 	}
 	folder, err := openContent(cmp.Or(c.Content, "content"))
+	if err != nil && c.Content == "" && !planned {
+		return settings, nil // the refusal of the clay says what to do
+	}
 	if err != nil {
 		return settings, err
 	}

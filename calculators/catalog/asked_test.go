@@ -23,28 +23,28 @@ func solveText(t *testing.T, request string, s Settings) *Answer {
 func TestAsPeopleAsk(t *testing.T) {
 	for _, test := range []struct{ name, request, headline, holds, lacks string }{
 		{"twelve cups and no wash yet", "calculator=wash-dilute&from=20&to=5&steps=3&cups=4&each=30",
-			"Make 210 mL of strong wash: it fills 12 cups of 30 mL, 4 of each of 3 strengths.", "stock-needed=210 water-needed=150", "new-volume"},
+			"Make 210 mL of strong wash: it fills 12 cups of 30 mL, 4 of each of 3 strengths.", "stock-to-make=210; water-parts=9.37", "new-volume"},
 		{"too little wash", "calculator=wash-dilute&volume=100&from=20&to=5&steps=3&cups=4&each=30",
-			"These 12 cups need 210 mL of strong wash; you have 100 mL.", "Make 110 mL more, or fill each cup with 14.3 mL only.", "water-to-add"},
+			"These 12 cups need 210 mL of strong wash; you have 100 mL.", "stock-to-make=110; Make 110 mL more, or fill each cup with 14.3 mL only.", "water-to-add"},
 		{"just enough wash", "calculator=wash-dilute&volume=210&from=20&to=5&steps=3&cups=4&each=30",
-			"12 cups of 30 mL, 4 of each of 3 strengths, from strength 20 g/100 mL down to 5 g/100 mL.", "stock-needed=210", "more"},
+			"12 cups of 30 mL, 4 of each of 3 strengths, from strength 20 g/100 mL down to 5 g/100 mL.", "stock-needed=210", "stock-to-make"},
 		{"as large as the wash allows", "calculator=wash-dilute&volume=90&from=16&to=2&steps=4",
 			"4 cups of 48 mL, from strength 16 g/100 mL down to 2 g/100 mL.", "stock-needed=90", "of each of"},
 		{"cups of one strength", "calculator=wash-dilute&from=20&to=5&cups=12&each=30",
 			"Make 90 mL of strong wash and add 270 mL of water: that fills 12 cups of 30 mL.", "new-volume=360", ""},
 		{"one cup of one strength", "calculator=wash-dilute&from=20&to=5&each=30",
-			"Make 7.5 mL of strong wash and add 22.5 mL of water: that fills 1 cup of 30 mL.", "", ""},
+			"Make 7.5 mL of strong wash and add 23 mL of water: that fills 1 cup of 30 mL.", "", ""},
 		{"the whole lot, weighed", "calculator=wash-dilute&volume=40&from=25&to=10",
-			"Add 60 mL of water, or weigh in 60 g; it then makes 100 mL.", "Water may be weighed", "stock-needed"},
+			"Add 60 mL of water, or weigh in 60.0 g; it then makes 100 mL.", "Water may be weighed; 10 g/100 mL: right for a wash of stain and flux", "stock-needed"},
 		{"the whole lot fills them", "calculator=wash-dilute&volume=100&from=20&to=5&cups=12&each=30",
-			"Add 300 mL of water, or weigh in 300 g; it then makes 400 mL.", "That fills 12 cups of 30 mL.", "stock-needed"},
+			"Add 300 mL of water, or weigh in 300.0 g; it then makes 400 mL.", "That fills 12 cups of 30 mL.", "stock-needed"},
 		{"the whole lot does not fill them", "calculator=wash-dilute&volume=80&from=20&to=5&cups=12&each=30",
 			"12 cups of 30 mL need 90 mL of strong wash; you have 80 mL.", "stock-needed=90", "That fills"},
 		{"parted among cups", "calculator=wash-dilute&volume=100&from=20&to=5&cups=8",
-			"Add 300 mL of water, or weigh in 300 g; it then makes 400 mL.", "Parted among 8 cups, that is 50 mL in each.", ""},
+			"Add 300 mL of water, or weigh in 300.0 g; it then makes 400 mL.", "Parted among 8 cups, that is 50 mL in each.", ""},
 		{"nothing to thin", "calculator=wash-dilute&volume=100&from=20&to=20",
 			"Nothing to do: it has this strength already.", "water-to-add=0", ""},
-		{"cups all alike", "calculator=wash-dilute&volume=100&from=20&to=20&steps=2", "2 cups of 50 mL, from strength 20 g/100 mL down to 20 g/100 mL.", "All cups are alike", ""},
+		{"cups all alike", "calculator=wash-dilute&volume=100&from=20&to=20&steps=2", "2 cups of 50 mL, from strength 20 g/100 mL down to 20 g/100 mL.", "All cups are alike", "usual in the trade"},
 		{"too pale to draw up", "calculator=wash-dilute&volume=100&from=20&to=0.2&steps=3&each=30", "3 cups of 30 mL, from strength 20 g/100 mL down to 0.2 g/100 mL.", "The palest cup takes 0.3 mL of strong wash, too little to measure well.", ""},
 
 		{"a stencil", "calculator=shrinkage-size&shrinkage=12&fired-size=90&state=leather-hard",
@@ -70,15 +70,15 @@ func TestAsPeopleAsk(t *testing.T) {
 		{"slip on bisque", "calculator=slip-fit&body=12&slip=12&state=bisque&body-so-far=7", "This slip would end 7.5 % too short, give or take 1.4 %: our guess is that it peels.", "does not bond to fired clay", ""},
 
 		{"bars that agree", "calculator=shrinkage-test&plastic=100 100 100&dry=94 94 94&fired=88 88 88",
-			"It shrinks 12 % in all, give or take 0.077 %.", "their step of 0.1 mm alone leaves 0.077 % either way", "stands apart"},
+			"It shrinks 12.00 ± 0.08 % in all.", "their step of 0.1 mm alone leaves 0.077 % either way; The totals lie 0 % apart: they agree.", "stands apart"},
 		{"one bar", "calculator=shrinkage-test&plastic=100&dry=94&fired=88", "It shrinks 12 % in all, by one bar.", "Make three.", "total-ci"},
 		{"not fired yet", "calculator=shrinkage-test&plastic=100 100&dry=100 100&fired=100 100", "These bars have not shrunk at all. Are the fired lengths those of the fired bars?", "", ""},
-		{"a bar apart", "calculator=shrinkage-test&plastic=100 100 100&dry=94 94 94&fired=88 88 86", "It shrinks 12.67 % in all, give or take 2.9 %.", "Bar 3 stands apart: it shrinks 8.51 % in the firing, the others about 6.38 %.", "callipers"},
-		{"measured at leather-hard too", "calculator=shrinkage-test&plastic=100 100&leather-hard=97 96&dry=94 94&fired=88 88", "It shrinks 12 % in all, give or take 0.077 %.", "so-far=3.5", ""},
+		{"a bar apart", "calculator=shrinkage-test&plastic=100 100 100&dry=94 94 94&fired=88 88 86", "It shrinks 13 ± 3 % in all.", "Bar 3 stands apart: it shrinks 8.51 % in the firing, the others about 6.38 %.; The totals lie 2 % apart: more than good bars do.", "callipers"},
+		{"measured at leather-hard too", "calculator=shrinkage-test&plastic=100 100&leather-hard=97 96&dry=94 94&fired=88 88", "It shrinks 12.00 ± 0.08 % in all.", "so-far=3.5", ""},
 
 		{"no stain", "calculator=clay-colour&clay=500&clay-water=20&stain=0", "Nothing to wedge in: you asked for 0 % of stain.", "", "Reckoned on"},
-		{"hardly any stain", "calculator=clay-colour&clay=5&clay-water=20&stain=1", "Too little to weigh: 0.04 g of stain. Take more clay, or give the colour to a slip instead.", "", ""},
-		{"too much stain", "calculator=clay-colour&clay=500&clay-water=20&stain=80", "Wedge in 320 g of stain.", "80 % is more stain than clay bears", ""},
+		{"hardly any stain", "calculator=clay-colour&clay=5&clay-water=20&stain=1", "The stain is too little to weigh. Take more clay, or weigh on a finer scale.", "", ""},
+		{"too much stain", "calculator=clay-colour&clay=500&clay-water=20&stain=80", "Wedge in 320.0 g of stain.", "80 %: strong (by what is usual in the trade). For colour in a slip, 1 to 15.", ""},
 
 		{"three mixes by two slips", "calculator=tile-plan&kind=doubling&points=3&low=2&base=250", "Cut 3 tiles: 3 mixes.", "by-volume=3 + 1; by-volume=1 + 1; by-volume=0 + 1; a slip without the addition and the strongest", ""},
 		{"five mixes by two slips", "calculator=tile-plan&points=5&low=4&high=8&base=125", "Cut 5 tiles: 5 mixes.", "by-volume=1 + 0; by-volume=3 + 1; by-volume=1 + 1; by-volume=1 + 3; by-volume=0 + 1; the first and the last mix", ""},
@@ -118,7 +118,7 @@ func everything(a *Answer) string {
 			text += "\n" + cell.Column + "=" + cell.Text
 		}
 	}
-	return text + "\n" + strings.Join(a.Notes, "\n")
+	return text + "\n" + strings.Join(a.Judged, "\n") + "\n" + strings.Join(a.Notes, "\n")
 }
 
 // TestBlendsAreNear holds what is said of blends: made of two slips of one

@@ -34,6 +34,10 @@ var shrinkageBars = &Calculator{
 		"Drying and firing percentages are of different lengths. They must not be added: 6 % and then 7 % make 12.58 %, not 13 %.",
 		"The figure belongs to this clay at this cone. Another cone, another figure.",
 	},
+	Next: []Next{
+		{Words: "What size must I make it?", Calculator: "shrinkage-size", Carry: []Carry{{"shrinkage", "total"}, {"so-far", "so-far"}}},
+		{Words: "Will the slip stay on it?", Calculator: "slip-fit", Carry: []Carry{{"body", "total"}, {"body-so-far", "so-far"}, {"bars-ci", "total-ci"}}},
+	},
 	Example: Example{
 		Case:  "Three bars with marks 100 mm apart when fresh.",
 		Given: []Setting{{"plastic", "100 100 100"}, {"dry", "94 93.8 94.1"}, {"fired", "88 87.9 88.2"}},
@@ -161,7 +165,11 @@ func (b *bench) lossSoFar(plastic, dry []float64) float64 {
 }
 
 func (b *bench) sayBars(found shrinkage.Bars, bars []shrinkage.Bar, so float64) {
-	b.set("total", found.Total)
+	if math.IsNaN(found.Half) {
+		b.set("total", found.Total)
+	} else {
+		b.setWithin("total", found.Total, found.Half/2)
+	}
 	b.set("drying", found.Drying)
 	b.set("firing", found.Firing)
 	b.set("firing-plastic", found.FiringPlastic)
@@ -173,13 +181,14 @@ func (b *bench) sayBars(found shrinkage.Bars, bars []shrinkage.Bar, so float64) 
 		b.set("total-ci", found.Half)
 	}
 	b.set("bars", float64(len(bars)))
+	b.judgeBars(bars)
 	switch {
 	case found.Total == 0:
 		b.headline("These bars have not shrunk at all. Are the fired lengths those of the fired bars?")
 	case len(bars) == 1:
 		b.headline("It shrinks {total} in all, by one bar.")
 	default:
-		b.headline("It shrinks {total} in all, give or take {total-ci}.")
+		b.headline("It shrinks {total} in all.")
 	}
 	if found.Half == found.Callipers {
 		b.note("The bars agree better than the callipers can tell: their step of {length-resolution} alone leaves {total-ci} either way.")
@@ -189,6 +198,22 @@ func (b *bench) sayBars(found shrinkage.Bars, bars []shrinkage.Bar, so float64) 
 	}
 	if found.Firing < 0 {
 		b.note("The bars grew in the firing. Clay that swells was fired too hot, or the marks were misread.")
+	}
+}
+
+// judgeBars says whether the bars agree, by the lessons' own rule.
+func (b *bench) judgeBars(bars []shrinkage.Bar) {
+	least, most := 100.0, 0.0
+	for _, bar := range bars {
+		total := shrinkage.Linear(bar.Plastic, bar.Fired)
+		least, most = math.Min(least, total), math.Max(most, total)
+	}
+	verdict := "they agree"
+	if most-least > likeOthers {
+		verdict = "more than good bars do. Measure again, or make another"
+	}
+	if len(bars) > 1 {
+		b.answer.Judged = append(b.answer.Judged, b.words("The totals lie {} apart: "+verdict+". No more than 1\u00a0% is our own rule.", withUnit(b.text(most-least, 2), "%")))
 	}
 }
 

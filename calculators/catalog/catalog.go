@@ -53,6 +53,7 @@ type Input struct {
 	Said    []Said   // other words for the choices
 	Words   bool     // instead of a quantity: words, as they are typed
 	Bodies  bool     // instead of a quantity: one of the studio's clays, Settings.Bodies
+	Finds   string   // the calculator that tells whoever does not know it
 	First   bool     // in sight at once; the others stand behind "more"
 	Low     Limit    // values below are refused
 	High    Limit    // values above are refused

@@ -15,7 +15,7 @@ var clayColour = &Calculator{
 		{Name: "stain", Label: "Stain wanted", Help: "Grams for every 100 g of dry clay, from your test tile.", Kind: quantity.Percent, Needed: true, First: true, Low: from(0), High: upTo(100)},
 	},
 	Outputs: []Output{
-		{Name: "stain-mass", Label: "Stain to add", Unit: "g", Digits: 4},
+		{Name: "stain-mass", Label: "Stain to add", Unit: "g", Digits: 4, As: Weighed},
 		{Name: "dry-clay", Label: "Dry clay in the lump", Unit: "g", Digits: 4},
 		{Name: "water-held", Label: "Water in the lump", Unit: "g", Digits: 4},
 	},
@@ -26,6 +26,9 @@ var clayColour = &Calculator{
 	},
 	Cautions: []string{
 		"Stain is fine dust with metals in it. Wear a fitted respirator until it is wet, and gloves as long as you wedge: wet stain rubs into the skin. The supplier’s safety data sheet and local rules come first.",
+	},
+	Next: []Next{
+		{Words: "Plan test tiles up to that colour", Calculator: "tile-plan", Carry: []Carry{{"high", "stain"}}},
 	},
 	Example: Example{
 		Case:  "A 500 g lump of porcelain, one fifth of it water, is to be blue for inlay.",
@@ -54,29 +57,14 @@ func workClay(b *bench) {
 	case stain == 0:
 		b.headline("Nothing to wedge in: you asked for 0\u00a0% of stain.")
 		return
-	case stain < leastWeighed:
-		b.headline("Too little to weigh: {stain-mass} of stain. Take more clay, or give the colour to a slip instead.")
+	case stain < b.stepOf(Weighed, stain)/2:
+		b.headline("The stain is {stain-mass}. Take more clay, or weigh on a finer scale.")
 	default:
 		b.headline("Wedge in {stain-mass} of stain.")
 	}
-	b.doubtStain(percent)
+	b.judge(OfStain, percent, b.shown("stain"))
 	if damp > dry && stain > 0 {
 		b.note("Reckoned on the damp clay it would have been {} of stain, {} times as much.", withUnit(b.text(damp*percent/100, 4), "g"), b.text(damp/dry, 3))
 	}
 	b.littleStain(stain)
-}
-
-// leastWeighed is the least (g) that a fine scale shows: half of its step of
-// 0.01 is lost, and what is left is no measure.
-const leastWeighed = 0.05
-
-// mostStain is more stain (% over dry clay) than anybody wedges in; above it
-// something was mistyped.
-const mostStain = 30
-
-// doubtStain asks about a percentage that no test tile ever said.
-func (b *bench) doubtStain(percent float64) {
-	if percent > mostStain {
-		b.note("{stain} is more stain than clay bears: most colours need 1 to 15\u00a0%. Is that what your test tile said?")
-	}
 }

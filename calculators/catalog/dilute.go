@@ -12,17 +12,19 @@ var washDilute = &Calculator{
 	Inputs: []Input{
 		{Name: "volume", Label: "Strong wash you have", Help: "Stir it before you measure. Blank if there is none yet: the answer says how much to make.", Kind: quantity.Volume, First: true, Low: above(0), High: upTo(1e7)},
 		{Name: "from", Label: "Its strength", Help: "Grams of dry powder in 100 mL, from the cup’s label.", Kind: quantity.Strength, Needed: true, First: true, Low: above(0), High: upTo(500)},
-		{Name: "to", Label: "Strength wanted", Help: "Grams of dry powder in 100 mL; for a ladder, that of the palest cup.", Kind: quantity.Strength, Needed: true, First: true,
+		{Name: "to", Label: "Strength wanted", Help: "Grams of dry powder in 100 mL; for a ladder, that of the palest cup. Our lesson goes down to a sixteenth.", Kind: quantity.Strength, Needed: true, First: true,
 			Low: above(0).because("A strength of 0 is plain water: no amount of water brings a wash that far. Give a number above 0."), High: upTo(500)},
 		{Name: "steps", Label: "Different strengths", Help: "Leave 1 to thin it all alike. From 2 on you get a ladder, the strongest and the palest counted.", Kind: quantity.Number, Default: "1", First: true, Whole: true, Low: from(1), High: upTo(50)},
 		{Name: "cups", Label: "How many cups of each", Help: "One for every person or table that gets the same strength.", Kind: quantity.Number, Default: "1", First: true, Whole: true, Low: from(1), High: upTo(1000)},
 		{Name: "each", Label: "Amount in a cup", Help: "Blank: as large as the strong wash allows.", Kind: quantity.Volume, First: true, Low: above(0), High: upTo(1e6)},
 	},
 	Outputs: []Output{
-		{Name: "stock-needed", Label: "Strong wash for these cups", Unit: "mL", Digits: 4},
-		{Name: "water-needed", Label: "Water for these cups", Unit: "mL", Digits: 4},
-		{Name: "water-to-add", Label: "Water to add", Unit: "mL", Digits: 4},
-		{Name: "new-volume", Label: "It then makes", Unit: "mL", Digits: 4},
+		{Name: "stock-to-make", Label: "Strong wash to make", Unit: "mL", Digits: 4, As: Poured},
+		{Name: "stock-needed", Label: "Strong wash for these cups", Unit: "mL", Digits: 4, As: Poured},
+		{Name: "water-needed", Label: "Water for these cups", Unit: "mL", Digits: 4, As: Poured},
+		{Name: "water-to-add", Label: "Water to add", Unit: "mL", Digits: 4, As: Poured},
+		{Name: "new-volume", Label: "It then makes", Unit: "mL", Digits: 4, As: Poured},
+		{Name: "water-parts", Label: "Water to 1 part of stain and 1 of flux, for that strength", Unit: "1", Digits: 3, Aside: true},
 	},
 	Columns: []Column{
 		{Name: "cup", Label: "Cup", Unit: "1", Digits: 2},
@@ -38,6 +40,9 @@ var washDilute = &Calculator{
 		"The cups of a ladder go down by equal ratios, not by equal amounts. That is what the eye sees as equal steps.",
 		"Water may be weighed: 1 mL of it is 1 g. On a fine scale that is quicker than a small syringe, and closer.",
 		"“1 + 3” means 1 part of wash and 3 parts of water, 4 parts together.",
+	},
+	Next: []Next{
+		{Words: "Mix that strong wash", Calculator: "wash-mix", Carry: []Carry{{"volume", "stock-to-make"}, {"water-parts", "water-parts"}}, If: "stock-to-make"},
 	},
 	Example: Example{
 		Case:  "90 mL of wash of strength 18.83 is thinned to a ladder of four cups, the palest of strength 3.",
@@ -60,7 +65,7 @@ func workDilute(b *bench) {
 		b.refuse("to", "Water cannot make a wash stronger: {to} is more than the {from} it has now. Weigh in more powder instead.")
 	}
 	if !b.has("volume") && !b.has("each") {
-		b.refuse("volume", "Give the strong wash you have. Or leave it blank and give the amount in a cup: the answer then says how much to make.")
+		b.refuse("volume", "Give one of these: the strong wash you have, or the amount in a cup. With the second alone the answer says how much to make.")
 	}
 	switch {
 	case b.refused():
@@ -68,8 +73,22 @@ func workDilute(b *bench) {
 		b.ladder(strong, pale, cups)
 	case b.has("volume"):
 		b.thinLot(strong, pale)
+		b.judgeTint(strong, pale)
 	default:
 		b.thinFor(strong, pale)
+		b.judgeTint(strong, pale)
+	}
+}
+
+// mostWash is the most (g dry in 100 mL) that is still a wash. Above it stands
+// underglaze, or a jar that is called 100 whatever is in it.
+const mostWash = 60
+
+// judgeTint judges the strength that a wash is thinned to. The cups of a ladder
+// are not judged: most of them are pale on purpose.
+func (b *bench) judgeTint(strong, pale float64) {
+	if strong <= mostWash {
+		b.judge(OfWash, pale, b.shown("to"))
 	}
 }
 
@@ -80,19 +99,20 @@ func (b *bench) thinLot(strong, pale float64) {
 	becomes := wash.Thin(volume, strong, pale)
 	b.set("water-to-add", becomes-volume)
 	b.set("new-volume", becomes)
-	b.headline("Add {water-to-add} of water, or weigh in {}; it then makes {new-volume}.", withUnit(b.text(becomes-volume, 4), "g"))
+	b.headline("Add {water-to-add} of water, or weigh in {}; it then makes {new-volume}.", b.amount(becomes-volume, "g", 4, 0, Weighed))
 	if strong == pale {
 		b.headline("Nothing to do: it has this strength already.")
 	}
 	if !b.has("each") {
 		if cups := b.value("cups"); cups > 1 {
-			b.note("Parted among {cups} cups, that is {} in each.", withUnit(b.text(becomes/cups, 3), "mL"))
+			b.note("Parted among {cups} cups, that is {} in each.", b.millilitres(becomes/cups))
 		}
 		return
 	}
 	asked := float64(b.value("cups") * b.value("each"))
 	if b.lacks(asked, becomes) {
-		b.set("stock-needed", wash.Thin(asked, pale, strong))
+		stock := wash.Thin(asked, pale, strong)
+		b.setStock(stock, strong)
 		b.headline("{} need {stock-needed} of strong wash; you have {volume}.", b.cupsOf(1))
 		return
 	}
@@ -104,7 +124,7 @@ func (b *bench) thinLot(strong, pale float64) {
 func (b *bench) thinFor(strong, pale float64) {
 	asked := float64(b.value("cups") * b.value("each"))
 	stock := wash.Thin(asked, pale, strong)
-	b.set("stock-needed", stock)
+	b.setStock(stock, strong)
 	b.set("water-to-add", asked-stock)
 	b.set("new-volume", asked)
 	b.headline("Make {stock-needed} of strong wash and add {water-to-add} of water: that fills {}.", b.cupsOf(1))
@@ -112,6 +132,25 @@ func (b *bench) thinFor(strong, pale float64) {
 		b.headline("Make {stock-needed} of it, without more water: that fills {}.", b.cupsOf(1))
 	}
 }
+
+// setStock says what strong wash (mL) the cups take, and what of it is still to
+// be made, with the water that makes the usual wash of equal parts as strong.
+func (b *bench) setStock(stock, strong float64) {
+	have := b.value("volume")
+	if !b.lacks(stock, have) {
+		b.set("stock-needed", stock)
+		return
+	}
+	b.set("stock-to-make", stock-have)
+	b.set("stock-needed", stock)
+	equal := wash.Parts{Stain: 1, Flux: 1, StainDensity: 4.5, FluxDensity: 2.5}
+	if water := equal.WaterFor(strong); water > 0 {
+		b.set("water-parts", water)
+	}
+}
+
+// millilitres writes an amount (mL) of wash to three figures.
+func (b *bench) millilitres(volume float64) string { return b.amount(volume, "mL", 3, 0, Reckoned) }
 
 // lacks reports whether more is wanted than there is, by more than what the
 // answer shows.
@@ -142,14 +181,14 @@ func (b *bench) ladder(strong, pale float64, strengths int) {
 		stock += float64(cup.Stock * alike)
 		water += float64(cup.Water * alike)
 	}
-	b.set("stock-needed", stock)
+	b.setStock(stock, strong)
 	b.set("water-needed", water)
 	b.sayLadder(stock, each, strengths)
 	if strong == pale {
 		b.note("All cups are alike: the palest has the strength of the strongest. Give a smaller number for a ladder.")
 	}
 	if least := b.answer.Rows[strengths-1][2].Value; least < leastDrawn {
-		b.note("The palest cup takes {} of strong wash, too little to measure well. Fill it from the cup before it, or make larger cups.", withUnit(b.text(least, 2), "mL"))
+		b.note("The palest cup takes {} of strong wash, too little to measure well. Fill it from the cup before it, or make larger cups.", b.amount(least, "mL", 2, 0, Poured))
 	}
 }
 
@@ -160,7 +199,7 @@ const leastDrawn = 1.0
 // sayLadder says first what the cups are, what is to be made for them, or what
 // is lacking.
 func (b *bench) sayLadder(stock, each float64, strengths int) {
-	size := withUnit(b.text(each, 3), "mL")
+	size := b.millilitres(each)
 	all := strengths * int(b.value("cups"))
 	parted := ""
 	if b.value("cups") > 1 {
@@ -172,7 +211,7 @@ func (b *bench) sayLadder(stock, each float64, strengths int) {
 	case b.has("each") && b.lacks(stock, b.value("volume")):
 		b.headline("These {} need {stock-needed} of strong wash; you have {volume}.", plural(all, "cup"))
 		smaller := float64(each*b.value("volume")) / stock
-		b.note("Make {} more, or fill each cup with {} only.", withUnit(b.text(stock-b.value("volume"), 3), "mL"), withUnit(b.text(smaller, 3), "mL"))
+		b.note("Make {stock-to-make} more, or fill each cup with {} only.", b.millilitres(smaller))
 	default:
 		b.headline("{} of {}"+parted+", from strength {from} down to {to}.", plural(all, "cup"), size)
 	}

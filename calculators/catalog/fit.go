@@ -12,11 +12,11 @@ var slipFit = &Calculator{
 	Title:   "Will this slip stay on?",
 	Purpose: "Compares what a slip shrinks with what the pot has left to shrink, and says whether it will stay on.",
 	Inputs: []Input{
-		{Name: "body", Label: "The clay of the pot shrinks in all", Help: "From fresh to fired, from your own test bars.", Kind: quantity.Percent, Needed: true, Group: "clay", First: true, Low: from(0), High: noClay},
+		{Name: "body", Label: "The clay of the pot shrinks in all", Help: "From fresh to fired, from your own test bars.", Kind: quantity.Percent, Needed: true, Group: "clay", Finds: "shrinkage-test", First: true, Low: from(0), High: noClay},
 		clayOf("clay", "Clay of the studio", "clay"),
 		potState("Each state counts as a part of what the clay shrinks in all."),
 		measuredLoss("body-so-far"),
-		{Name: "slip", Label: "The slip shrinks in all", Help: "From bars of it, made of slip stiffened on plaster until it can be rolled.", Kind: quantity.Percent, Needed: true, First: true, Low: from(0), High: noClay},
+		{Name: "slip", Label: "The slip shrinks in all", Help: "From bars of it, made of slip stiffened on plaster until it can be rolled.", Kind: quantity.Percent, Needed: true, Finds: "shrinkage-test", First: true, Low: from(0), High: noClay},
 		{Name: "bars-ci", Label: "Your bars are sure to within, ±", Help: "As the sum of the test bars says. 0.75 is what three good bars give.", Kind: quantity.Percent, Default: "0.75", Low: from(0), High: upTo(20)},
 	},
 	Outputs: []Output{
@@ -28,6 +28,9 @@ var slipFit = &Calculator{
 	Notes: []string{
 		"This counts drying and firing. How slip and pot shrink in cooling is another matter, and shows on a test tile only.",
 		"The bands are our own guess for a thin coat: from 1 too long to 4.5 too short fits, up to 6 is risky, over 6 peels. Put your own in their place: write on each tile what the sum said and whether the slip held. A thick trailed line peels sooner.",
+	},
+	Next: []Next{
+		{Words: "Plan the layers on this pot", Calculator: "stage-plan", Carry: []Carry{{"state", "state"}}},
 	},
 	Example: Example{
 		Case:  "A slip made of the body itself goes on a leather-hard mug; both shrink 12 % in all.",
@@ -54,7 +57,7 @@ var fitWords = [...]string{
 func workFit(b *bench) {
 	b.shrinks("body", "clay")
 	if !b.has("state") && !b.has("body-so-far") {
-		b.refuse("state", "Say what the pot is now, or give what it has shrunk so far.")
+		b.refuse("state", "Give one of these: what the pot is now, or what it has shrunk so far.")
 		return
 	}
 	total, slip, bars := b.value("body"), b.value("slip"), b.value("bars-ci")
@@ -70,17 +73,23 @@ func workFit(b *bench) {
 	fit := shrinkage.Judge(mismatch)
 	b.tell("verdict", fitWords[fit])
 	b.set("mismatch", mismatch)
+	b.show("mismatch", withUnit(b.tenth(mismatch)+" ± "+b.tenth(off), "%"))
 	b.set("mismatch-ci", off)
 	b.set("remaining", remaining)
 	b.headline("This slip would end {}, give or take {mismatch-ci}: our guess is that it {verdict}.", b.endsBy(mismatch))
 	b.sayFit(fit, shrinkage.Judge(mismatch-off), shrinkage.Judge(mismatch+off))
 }
 
-// endsBy words a mismatch (%), to the tenth: nobody can measure finer.
+// tenth writes a percentage to the tenth: nobody can measure finer.
+func (b *bench) tenth(percent float64) string {
+	return quantity.FormatTo(percent, 0.1, quantity.Nearest, b.settings.Style)
+}
+
+// endsBy words a mismatch (%).
 func (b *bench) endsBy(mismatch float64) string {
-	size := b.text(math.Round(math.Abs(float64(10*mismatch)))/10, 3)
+	size := b.tenth(math.Abs(mismatch))
 	switch {
-	case size == "0":
+	case math.Abs(mismatch) < 0.05:
 		return "as long as the pot"
 	case mismatch < 0:
 		return withUnit(size, "%") + " too long"

@@ -10,7 +10,7 @@ var shrinkageSize = &Calculator{
 	Title:   "What size must I make it?",
 	Purpose: "Turns a fired size into the size to make now, or the other way round, and gives the copier setting for a template.",
 	Inputs: []Input{
-		{Name: "shrinkage", Label: "The clay shrinks in all", Help: "From fresh to fired, from your own test bars.", Kind: quantity.Percent, Needed: true, Group: "clay", First: true, Low: from(0), High: noClay},
+		{Name: "shrinkage", Label: "The clay shrinks in all", Help: "From fresh to fired, from your own test bars.", Kind: quantity.Percent, Needed: true, Group: "clay", Finds: "shrinkage-test", First: true, Low: from(0), High: noClay},
 		clayOf("body", "Clay of the studio", "clay"),
 		potState("Fresh clay has all its shrinking before it. A stencil is cut for leather-hard clay. Blank counts as fresh."),
 		measuredLoss("so-far"),
@@ -32,6 +32,9 @@ var shrinkageSize = &Calculator{
 		"A template has to grow by more than the clay shrinks: shrinkage is counted from the large size, enlargement from the small one.",
 		"This holds for the same clay, made the same way, fired to the same cone. Thrown pots may shrink differently in height and in width: measure both.",
 	},
+	Next: []Next{
+		{Words: "Will the slip stay on it?", Calculator: "slip-fit", Carry: []Carry{{"body", "shrinkage"}, {"clay", "body"}, {"state", "state"}, {"body-so-far", "so-far"}}},
+	},
 	Example: Example{
 		Case:  "A mug is to be 90 mm wide when fired, in a clay that shrinks 12 %.",
 		Given: []Setting{{"shrinkage", "12"}, {"fired-size", "90 mm"}},
@@ -52,7 +55,7 @@ func workSize(b *bench) {
 	total := b.value("shrinkage")
 	sofar, doubt := b.soFar(total, "so-far")
 	if !b.has("wet-size") && !b.has("fired-size") && !b.has("capacity-wet") && !b.has("capacity-fired") {
-		b.refuse("fired-size", "Give one size: the size now, or the fired size. Or give what it holds.")
+		b.refuse("fired-size", "Give one of these: the size now, the fired size, or what it holds now or fired.")
 	}
 	if b.refused() {
 		return
@@ -97,7 +100,7 @@ func (b *bench) giveOrTake(size, sofar, doubt float64) string {
 	if doubt == 0 {
 		return ""
 	}
-	return ", give or take " + withUnit(b.text(size*doubt/(100-sofar), 1), "mm")
+	return ", give or take " + b.amount(size*doubt/(100-sofar), "mm", 1, 0, Reckoned)
 }
 
 // saySize says what a wrong shrinkage does to the size, and what a stencil
@@ -109,11 +112,11 @@ func (b *bench) saySize(total, sofar float64) {
 		off, what = r.Value/(100-total), "size now"
 	}
 	if off > 0 && total > 0 {
-		b.note("For each 1\u00a0% that the clay shrinks more or less, the {} is off by {}.", what, withUnit(b.text(off, 2), "mm"))
+		b.note("For each 1\u00a0% that the clay shrinks more or less, the {} is off by {}.", what, b.amount(off, "mm", 2, 0, Reckoned))
 	}
 	if now && total > 0 && !b.has("state") && !b.has("so-far") {
 		gone, _ := shrinkage.SoFar(total, shrinkage.LeatherHard)
-		b.note("A stencil is cut for leather-hard clay. There it would be about {}: say what the pot is now.", withUnit(b.text(float64(r.Value*(1-gone/100)), 3), "mm"))
+		b.note("A stencil is cut for leather-hard clay. There it would be about {}: say what the pot is now.", b.amount(float64(r.Value*(1-gone/100)), "mm", 3, 0, Reckoned))
 	}
 }
 

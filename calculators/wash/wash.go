@@ -42,6 +42,12 @@ func (p Parts) Fill(volume float64) (stain, flux, water float64) {
 	return volume * p.Stain / whole, volume * p.Flux / whole, volume * p.Water / whole
 }
 
+// WaterFor gives the parts of water that bring stain and flux to a strength (g
+// per 100 mL); not above 0 for a strength that the powders alone fall short of.
+func (p Parts) WaterFor(strength float64) float64 {
+	return 100*(p.Stain+p.Flux)/strength - p.Stain/p.StainDensity - p.Flux/p.FluxDensity
+}
+
 // Thin gives the volume (mL) that a volume of one strength becomes at a lower
 // one: C1 V1 = C2 V2. Holds for 0 < to <= from.
 func Thin(volume, from, to float64) float64 { return volume * from / to }
