@@ -36,7 +36,7 @@ func (l *loader) overBase(path, example string) value {
 	if root.absent() {
 		return root
 	}
-	if keep := root.fieldNamed(keepsBase); !keep.absent() && keep.text() == "no" {
+	if root.fieldNamed(keepsBase).says("no") {
 		return root
 	}
 	text, err := ownTable.ReadFile("base/" + path)
@@ -44,6 +44,9 @@ func (l *loader) overBase(path, example string) value {
 		panic(err) // an embedded file always reads
 	}
 	below := readSheet(&source{path: "base/" + path, text: text}, text, 0)
+	if below.absent() {
+		panic("the program's own " + path + " is broken") // a test reads it
+	}
 	root.base = &below
 	l.course.Decoration.program.gather(below.node)
 	return root
@@ -80,6 +83,9 @@ func (v value) fieldNamed(key string) value {
 	}
 	return value{sheet: v.sheet, name: key}
 }
+
+// says reports whether a value is this word.
+func (v value) says(word string) bool { return v.isA(yaml.ScalarNode) && v.node.Value == word }
 
 // merged takes a mapping apart as fields does. The keys that it has not are
 // those of the program's own table; to those that both have, it leaves what

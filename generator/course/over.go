@@ -22,8 +22,16 @@ func (t *table) readOvers(f fields) {
 		return
 	}
 	seen := map[[2]string]value{}
+	var whole []value // those about all media, which give way to the others
 	for _, item := range append(v.list(), v.beneath().list()...) {
-		t.readOver(item, seen)
+		if item.fieldNamed("under").says(everyMedium) || item.fieldNamed("above").says(everyMedium) {
+			whole = append(whole, item)
+		} else {
+			t.readOver(item, seen, false)
+		}
+	}
+	for _, item := range whole {
+		t.readOver(item, seen, true)
 	}
 	place := func(id string) int { return slices.IndexFunc(t.Media, func(m Medium) bool { return m.ID == id }) }
 	slices.SortStableFunc(t.Overs, func(a, b Over) int {
@@ -34,9 +42,18 @@ func (t *table) readOvers(f fields) {
 	}
 }
 
-// readOver reads one entry, which may be about several pairs.
-func (t *table) readOver(item value, seen map[[2]string]value) {
-	f := item.fields(append([]string{"under", "above", "unless"}, pairKeys...)...)
+// everyMedium stands for all media that may lie there, in an entry that says
+// what holds where no other entry does.
+const everyMedium = "all"
+
+// overKeys are the keys of an entry. Layers meet in no state, so they want no
+// part of one.
+var overKeys = append([]string{"under", "above", "unless"}, slices.DeleteFunc(slices.Clone(pairKeys), func(key string) bool { return key == "part" })...)
+
+// readOver reads one entry, which may be about several pairs; one about all
+// media gives way to those read before.
+func (t *table) readOver(item value, seen map[[2]string]value, givesWay bool) {
+	f := item.fields(overKeys...)
 	o := Over{Pair: t.readPair(f, "", Care{})}
 	for _, technique := range f.get("unless").list() {
 		if id := t.techniqueNamed(technique); id != "" {
@@ -46,7 +63,9 @@ func (t *table) readOver(item value, seen map[[2]string]value) {
 	aboves := t.layers(f.need("above", "above: [underglaze, glaze]"), true)
 	for _, under := range t.layers(f.need("under", "under: coloured-slip"), false) {
 		for _, above := range aboves {
-			t.addOver(o, under, above, seen, item)
+			if _, said := seen[[2]string{under.id, above.id}]; !said || !givesWay {
+				t.addOver(o, under, above, seen, item)
+			}
 		}
 	}
 }
@@ -59,11 +78,19 @@ type layer struct {
 
 // layers reads the media below or above, one or a list.
 func (t *table) layers(v value, above bool) []layer {
+	var layers []layer
+	if v.says(everyMedium) {
+		for _, m := range t.Media {
+			if m.Kind != "" && m.Kind != onGlazeKind && (above || m.Kind != glazeKind) {
+				layers = append(layers, layer{m.ID, v})
+			}
+		}
+		return layers
+	}
 	items := []value{v}
 	if !v.isA(yaml.ScalarNode) {
 		items = v.list()
 	}
-	var layers []layer
 	for _, item := range items {
 		id := t.mediumNamed(item)
 		m, there := t.FindMedium(id)
