@@ -87,7 +87,7 @@ var hazardTests = []findingCase{
 			"    Add `works: takes`, or take `wait` out.\n"},
 	{"technique that neither lays nor takes", []edit{{table, "    with: [stain-wash]\n", "    with: [stain-wash]\n    works: gives\n"}},
 		"decoration.yaml:64:12: error: `works` cannot be `gives` (value-form)\n" +
-			"    Write one of: lays, takes.\n"},
+			"    Write one of: lays, coats, takes.\n"},
 	{"cell for some media alone", []edit{{table, "bisque: {verdict: yes, reason: It wipes clean.}", "bisque: {only: [stain-wash], verdict: yes, reason: It wipes clean.}"}},
 		"decoration.yaml:69:15: error: `only` says nothing of the other media (table-pair)\n" +
 			"    Add `others: {verdict: never, rule: …, reason: …, fault: …, remedy: …}`.\n"},
