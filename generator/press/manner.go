@@ -11,13 +11,14 @@ import (
 // same.
 type manner struct {
 	id   string // of the technique
-	name string // with the media, where there are others
+	name string // with the media, but for the part with most of them
 	best string // id of the state it is best in
 	on   map[string]course.Pair
 }
 
 // manners parts a technique by its media, so that each part has one pair in
-// each of some states. Most techniques are one part.
+// each of some states, the part with most media first. Most techniques are one
+// part.
 func (p *Press) manners(t course.Technique, states ...course.State) []manner {
 	type part struct {
 		key   string
@@ -45,11 +46,11 @@ func (p *Press) manners(t course.Technique, states ...course.State) []manner {
 		}
 		parts[i].names = append(parts[i].names, strings.ToLower(m.Name))
 	}
-	slices.SortStableFunc(parts, func(a, b part) int { return strings.Compare(a.key, b.key) })
+	slices.SortStableFunc(parts, func(a, b part) int { return len(b.names) - len(a.names) })
 	manners := make([]manner, len(parts))
 	for n, part := range parts {
 		manners[n] = part.manner
-		if len(parts) > 1 {
+		if n > 0 {
 			manners[n].name += ": " + strings.Join(part.names, ", ")
 		}
 	}
