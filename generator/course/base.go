@@ -5,6 +5,7 @@ import (
 	"io/fs"
 	"slices"
 	"strings"
+	"sync"
 
 	"go.yaml.in/yaml/v4"
 
@@ -39,38 +40,53 @@ func (l *loader) overBase(path, example string) value {
 	if root.fieldNamed(keepsBase).says("no") {
 		return root
 	}
+	below := ownFiles[path]()
+	root.base = &below.root
+	l.course.Decoration.program = append(l.course.Decoration.program, below.texts)
+	return root
+}
+
+// ownFile is a file of the program's own table, read.
+type ownFile struct {
+	root  value
+	texts map[string]bool // every text that stands in it
+}
+
+// ownFiles read the program's own table, once and then kept: a course is read
+// again at every save, and these never change.
+var ownFiles = map[string]func() ownFile{
+	tableFile:   sync.OnceValue(func() ownFile { return readOwn(tableFile) }),
+	hazardsFile: sync.OnceValue(func() ownFile { return readOwn(hazardsFile) }),
+}
+
+func readOwn(path string) ownFile {
 	text, err := ownTable.ReadFile("base/" + path)
 	if err != nil {
 		panic(err) // an embedded file always reads
 	}
-	below := readSheet(&source{path: "base/" + path, text: text}, text, 0)
-	if below.absent() {
+	own := ownFile{readSheet(&source{path: "base/" + path, text: text}, text, 0), map[string]bool{}}
+	if own.root.absent() {
 		panic("the program's own " + path + " is broken") // a test reads it
 	}
-	root.base = &below
-	l.course.Decoration.program.gather(below.node)
-	return root
+	own.gather(own.root.node)
+	return own
 }
 
-// texts are texts to be looked up.
-type texts map[string]bool
-
-// gather adds the texts of a piece of YAML.
-func (t *texts) gather(n *yaml.Node) {
-	if *t == nil {
-		*t = texts{}
-	}
+// gather notes the texts of a piece of YAML.
+func (o *ownFile) gather(n *yaml.Node) {
 	if n.Kind == yaml.ScalarNode {
-		(*t)[strings.Join(strings.Fields(n.Value), " ")] = true
+		o.texts[strings.Join(strings.Fields(n.Value), " ")] = true
 	}
 	for _, c := range n.Content {
-		t.gather(c)
+		o.gather(c)
 	}
 }
 
 // FromProgram reports whether a text stands in the program's own table, where
 // no course can change a word of it but by saying the whole row anew.
-func (d *Decoration) FromProgram(text string) bool { return d != nil && d.program[text] }
+func (d *Decoration) FromProgram(text string) bool {
+	return d != nil && slices.ContainsFunc(d.program, func(t map[string]bool) bool { return t[text] })
+}
 
 // fieldNamed returns the value at a key without looking at the others.
 func (v value) fieldNamed(key string) value {

@@ -20,7 +20,7 @@ type Decoration struct {
 	Phrases     []Phrase
 	Origin      Origin
 
-	program texts // of the program's own table
+	program []map[string]bool // the texts of the program's own files that the course keeps
 }
 
 // Origin counts the rows of the table by who wrote them. A row is one verdict:
@@ -189,10 +189,12 @@ type Technique struct {
 	Care                  // in every state
 }
 
-// Over is what may lie on what while the under one is not yet fired.
+// Over is what may lie on what, most of it while the under one is not yet
+// fired.
 type Over struct {
 	Under, Above string   // ids of media
 	Unless       []string // ids of techniques with which it must wait until the under one is fired on
+	Fired        bool     // it holds though the under one has been fired on, as long as no glaze covers it
 	Pair
 }
 

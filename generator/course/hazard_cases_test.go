@@ -72,7 +72,7 @@ var hazardTests = []findingCase{
 			"    Write one of: soft, firm, stiff.\n"},
 	{"part of one layer on another", []edit{{table, "unless: [wiping-back], reason", "unless: [wiping-back], part: soft, reason"}},
 		"decoration.yaml:75:81: error: `part` is not a key that is known here (unknown-key)\n" +
-			"    The keys are: under, above, unless, verdict, rule, short, reason, fault, remedy, ask, hazards, who.\n"},
+			"    The keys are: under, above, unless, fired, verdict, rule, short, reason, fault, remedy, ask, hazards, who.\n"},
 	{"parts of another state", []edit{{table, "    tell: It is pale all over.\n", "    tell: It is pale all over.\n" + smallParts}},
 		"decoration.yaml:15:12: error: the state `bone-dry` has no parts (unknown-key)\n" +
 			"    Take `parts` out; only `leather-hard` has them.\n"},

@@ -48,13 +48,13 @@ const everyMedium = "all"
 
 // overKeys are the keys of an entry. Layers meet in no state, so they want no
 // part of one.
-var overKeys = append([]string{"under", "above", "unless"}, slices.DeleteFunc(slices.Clone(pairKeys), func(key string) bool { return key == "part" })...)
+var overKeys = append([]string{"under", "above", "unless", "fired"}, slices.DeleteFunc(slices.Clone(pairKeys), func(key string) bool { return key == "part" })...)
 
 // readOver reads one entry, which may be about several pairs; one about all
 // media gives way to those read before.
 func (t *table) readOver(item value, seen map[[2]string]value, givesWay bool) {
 	f := item.fields(overKeys...)
-	o := Over{Pair: t.readPair(f, "", Care{})}
+	o := Over{Pair: t.readPair(f, "", Care{}), Fired: f.get("fired").yes()}
 	for _, technique := range f.get("unless").list() {
 		if id := t.techniqueNamed(technique); id != "" {
 			o.Unless = append(o.Unless, id)

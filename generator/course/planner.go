@@ -31,7 +31,7 @@ func (d *Decoration) Table() *stage.Table {
 		t.Techniques = append(t.Techniques, d.planTechnique(q))
 	}
 	for _, o := range d.Overs {
-		t.Overs = append(t.Overs, stage.Over{Under: o.Under, Above: o.Above, Unless: o.Unless, Rule: d.planRule(o.Pair, "")})
+		t.Overs = append(t.Overs, stage.Over{Under: o.Under, Above: o.Above, Unless: o.Unless, Fired: o.Fired, Rule: d.planRule(o.Pair, "")})
 	}
 	t.Transitions = d.planTransitions()
 	t.Bodies = d.planBodies()
