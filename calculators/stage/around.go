@@ -99,7 +99,7 @@ func (s *search) otherWays() (one, all []change) {
 		}
 		none = append(none, open)
 	}
-	if len(names) > 1 {
+	if len(one) > 1 {
 		all = append(all, change{wish: s.w.with(none), changed: "In other ways than " + either(names) + "."})
 	}
 	return one, all

@@ -22,7 +22,6 @@ func (s *search) expand(p pot) {
 		to := p
 		to.heat, to.pending = p.pending, 0
 		to.loose &^= s.of(OnGlaze)
-		to.open &= to.loose
 		s.add(step{to: to, cost: oneAction + oneFiring, act: -1, move: -1, extra: onGlazeFire, rules: []ground{{&s.t.Fire, ofMove, 0}}})
 	}
 }
@@ -98,38 +97,43 @@ func (s *search) do(p *pot, i int) {
 // tooStiff is the rule for what wants softer clay than there is.
 var tooStiff = Rule{Verdict: Risky, Reason: "It wants softer clay than this, and clay only gets stiffer."}
 
-// inPart adds what follows from the part of the state that some rules want. The
-// pot is not ready for them while that part is still to come; that it is past
-// is a risk; and where the student did not say how far the clay is, clay softer
-// than firm is a question.
+// inPart adds what follows from the parts of the state that the rules want. The
+// pot is not ready for them while one of those is still to come; that one is
+// past is a risk; and where the student did not say how far the clay is, clay
+// softer than firm is a question.
 func (s *search) inPart(p *pot, rules []ground) (with []ground, ready bool) {
-	parts, wanted := len(s.t.States[p.state].Parts), 0
+	parts, past, soft := len(s.t.States[p.state].Parts), 0, 0
 	for _, r := range rules {
-		if parts > 0 && r.Part > 0 {
-			wanted = int(r.Part)
+		switch wanted := int(r.Part); {
+		case parts == 0 || wanted == 0:
+		case wanted > int(p.part)+1:
+			return rules, false
+		case wanted <= int(p.part):
+			past = wanted
+		case s.w.Part == 0 && int(p.state) == s.w.State && wanted <= parts/2:
+			soft = wanted
 		}
 	}
-	switch {
-	case wanted == 0:
-		return rules, true
-	case int(p.part) >= wanted:
-		return append(rules, ground{&tooStiff, ofPart, wanted}), true
-	case s.w.Part == 0 && int(p.state) == s.w.State && wanted <= parts/2:
-		return append(rules, ground{&s.stillSoft, ofPart, wanted}), true
+	if past > 0 {
+		rules = append(rules, ground{&tooStiff, ofPart, past})
 	}
-	return rules, wanted == int(p.part)+1
+	if soft > 0 {
+		rules = append(rules, ground{&s.stillSoft, ofPart, soft})
+	}
+	return rules, true
 }
 
-// there reports whether what an act works is there: the clay itself always, the
-// coat of its layer, not covered and not fixed by a firing.
+// there reports whether what an act works is there: the clay itself until
+// on-glaze work begins, the coat of its layer, not covered and not fixed by a
+// firing.
 func (s *search) there(p *pot, a act) bool {
 	if a.bare {
-		return true
+		return p.pending == 0 && p.heat == 0
 	}
 	if s.medium(a).Kind == Glaze {
 		return p.state == s.coat
 	}
-	return p.open&s.alike[a.layer+s.before] != 0
+	return p.open&p.loose&s.alike[a.layer+s.before] != 0
 }
 
 // medium is what an act lays on or works.
@@ -144,23 +148,35 @@ func (s *search) inTime(p *pot, m *Medium) bool {
 	case p.pending > 0 || p.heat > 0:
 		return false
 	}
-	return m.Kind != Glaze || !p.damp || s.raw>>p.state&1 == 1
+	return m.Kind != Glaze || !p.damp || !s.mayDry(p)
 }
 
-// lay puts a layer on a pot.
+// lay puts a layer on a pot; layer -1 is the glaze that is added.
 func (s *search) lay(p *pot, m *Medium, layer int) {
 	p.damp = true
 	switch m.Kind {
 	case Glaze:
 		p.green = p.green || s.raw>>p.state&1 == 1
 		p.state, p.part, p.glazed = s.coat, 0, true
-		p.open &= s.resist
+		p.open &= s.coveredNot(layer)
+		if layer >= 0 {
+			p.open |= s.alike[layer]
+		}
 		return
 	case OnGlaze:
 		p.pending = uint8(m.Heat)
 	}
 	p.loose |= s.alike[layer]
 	p.open |= s.alike[layer]
+}
+
+// coveredNot are the layers that a coat of glaze leaves open: resists, and those
+// on places of their own beside it.
+func (s *search) coveredNot(glaze int) set {
+	if s.w.Apart && glaze >= 0 {
+		return s.resist | (1<<len(s.layers) - 1<<s.before)
+	}
+	return s.resist
 }
 
 // far is how many states away from the best one a layer goes on: that of its
@@ -201,7 +217,8 @@ func (s *search) addGlaze(p *pot) {
 	}
 	m := &s.t.Media[s.glaze]
 	rules := append([]ground{{s.mediumRule(m, int(p.state)), ofMedium, s.glaze}}, s.overRules(p, m, -1, nil)...)
-	if worst(rules) == Never || !s.inTime(p, m) {
+	rules, ready := s.inPart(p, rules)
+	if worst(rules) == Never || !ready || !s.inTime(p, m) {
 		return
 	}
 	next := step{to: *p, act: -1, move: -1, extra: addGlaze, rules: rules}
@@ -227,10 +244,10 @@ func (s *search) under(p *pot) bool {
 }
 
 // stiffen lets the clay pass into a later part of its state, where an act of
-// the wish wants that.
+// the wish, or the glaze that is added, wants that.
 func (s *search) stiffen(p *pot) {
 	for part := int(p.part) + 1; part < len(s.t.States[p.state].Parts); part++ {
-		if s.parts>>(part+1)&1 == 1 {
+		if s.waits>>(part+1)&1 == 1 {
 			to := *p
 			to.part = uint8(part)
 			s.add(step{to: to, cost: oneAction, act: -1, move: -1, extra: stiffen})
@@ -258,11 +275,11 @@ func (s *search) transit(p *pot, i int) {
 	case Bisque, Harden:
 		to.loose &= s.kept
 	case Strip:
-		to.glazed, to.damp, to.loose = false, false, 0
+		to.glazed, to.damp, to.loose, to.open = false, false, 0, s.firm
 	case Fire:
 		to.loose, to.green = 0, false
 	}
-	to.open &= to.loose
+	to.open &^= s.resist &^ to.loose
 	s.add(step{to: to, cost: tr.price(), act: -1, move: i, rules: []ground{{&tr.Rule, ofMove, i}}})
 }
 
@@ -301,7 +318,7 @@ func (s *search) mayFire(p *pot) bool {
 		return false
 	}
 	if p.state == s.last {
-		return p.loose != 0
+		return p.loose&^s.resist != 0
 	}
 	return p.state == s.coat || s.w.Bare
 }

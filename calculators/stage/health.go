@@ -39,11 +39,16 @@ func (s *search) peril(next *step) (p peril) {
 	return p
 }
 
-// actPeril is what medium and ways of an act can do to people in any state.
+// actPeril is what medium, ways and named metal of an act can do to people in
+// any state, laid on or worked.
 func (t *Table) actPeril(layers []Layer, a act) (Hazards, Who) {
 	var p peril
-	if medium := layers[a.layer].Medium; medium >= 0 {
-		p.join(t.Media[medium].Hazards, t.Media[medium].Who)
+	layer := layers[a.layer]
+	if layer.Medium >= 0 {
+		p.join(t.Media[layer.Medium].Hazards, t.Media[layer.Medium].Who)
+	}
+	if layer.Metal != "" {
+		p.join(t.Metals.Hazards, t.Metals.Who)
 	}
 	for _, q := range a.ways {
 		p.join(t.Techniques[q].Hazards, t.Techniques[q].Who)
@@ -52,10 +57,11 @@ func (t *Table) actPeril(layers []Layer, a act) (Hazards, Who) {
 }
 
 // pathPeril is what the work of a plan can do to people. Firings and drying
-// come with every pot and count for nothing here, unless all is asked for.
+// come with every pot and count for nothing here, unless all is asked for; an
+// on-glaze firing does not, and washing a glaze off is work.
 func (s *search) pathPeril(steps []step, all bool) (p peril) {
 	for i := range steps {
-		if all || steps[i].move < 0 {
+		if move := steps[i].move; all || move < 0 || s.t.Transitions[move].Move == Strip {
 			q := s.peril(&steps[i])
 			p.join(q.hazards, q.who)
 		}
@@ -71,8 +77,8 @@ func (s *search) wishPeril() (p peril) {
 		for _, r := range s.rulesIn(a, s.w.State) {
 			p.join(r.Hazards, r.Who)
 		}
-		if s.w.Layers[a.layer].Metal != "" {
-			p.join(s.t.Metals.Hazards, s.t.Metals.Who)
+		if !a.bare && s.medium(a).Kind == OnGlaze {
+			p.join(s.t.Fire.Hazards, s.t.Fire.Who)
 		}
 	}
 	return p

@@ -173,7 +173,7 @@ func (s *search) howOver(now *pot, m *Medium, ways []int, next *step) string {
 // loose on a pot.
 func (s *search) looseUnless(now *pot, under int, m *Medium) []string {
 	for i, medium := range s.layers {
-		if medium == under && now.open.has(i) {
+		if medium >= 0 && s.t.Media[medium].Base == s.t.Media[under].Base && (now.open & now.loose).has(i) {
 			return s.t.over(s.t.Media[under].Base, m.Base).Unless
 		}
 	}

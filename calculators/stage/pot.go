@@ -12,7 +12,7 @@ type pot struct {
 	part    uint8 // of a state with parts, from 0
 	done    set   // acts that are done
 	loose   set   // layers that no firing has fixed
-	open    set   // of them, those that no coat of glaze covers
+	open    set   // layers on the pot, loose or fired, that no coat of glaze covers
 	pending uint8 // heat of on-glaze that is on and not yet fired; 0 = none
 	heat    uint8 // of the last on-glaze firing; 0 = none yet
 	damp    bool  // something wet went on since it last dried

@@ -112,6 +112,9 @@ func TestMoreAllowed(t *testing.T) {
 func anyRule(random *rand.Rand, table *stage.Table, w stage.Wish) *stage.Rule {
 	state := random.IntN(len(table.States))
 	layer := w.Layers[random.IntN(len(w.Layers))]
+	if layer.Medium < 0 {
+		return table.Techniques[layer.Ways[0]].On[state].For("")
+	}
 	switch random.IntN(4) {
 	case 0:
 		if len(layer.Ways) > 0 {

@@ -67,44 +67,50 @@ func (s *search) mediumRule(m *Medium, state int) *Rule {
 
 // overRules are the rules of a medium on each layer below it that no glaze
 // covers: those that are loose, and where the table says so, those that have
-// been fired on. On places of their own layers do not meet.
+// been fired on. On places of their own the layers of a wish do not meet; what
+// is on the pot already, and the glaze that is added (layer -1), lie under and
+// over all of them.
 func (s *search) overRules(p *pot, m *Medium, layer int, ways []int) []ground {
 	var rules []ground
-	if s.w.Apart {
-		return nil
-	}
 	for i, under := range s.layers {
-		if i == layer || under < 0 || !p.open.has(i) && (p.glazed || !s.on(p, i)) {
+		if i == layer || under < 0 || !p.open.has(i) || s.w.Apart && layer >= 0 && i >= s.before {
 			continue
 		}
-		o := s.t.over(s.t.Media[under].Base, m.Base)
-		if o == nil || !o.Fired && !p.open.has(i) {
+		o, loose := s.t.over(s.t.Media[under].Base, m.Base), p.loose.has(i)
+		if o == nil || !loose && (!o.Fired || s.t.Media[under].Kind == Glaze && p.state == s.coat) {
 			continue
 		}
 		r := &o.Rule
-		for _, q := range ways {
-			if p.open.has(i) && has(o.Unless, s.t.Techniques[q].ID) {
-				r = o.forbidden()
-				break
-			}
+		if loose && s.t.anyOf(ways, o.Unless) {
+			r = o.forbidden()
 		}
-		rules = append(rules, ground{r, ofUnder, under})
+		rules = s.joined(rules, ground{r, ofUnder, under})
 	}
 	return rules
 }
 
-// on reports whether a layer is on the pot: it was there already, or its laying
-// on is done.
-func (s *search) on(p *pot, layer int) bool {
-	if layer < s.before {
-		return true
-	}
-	for i, a := range s.acts {
-		if a.layer+s.before == layer {
-			return p.done.has(i)
+// anyOf reports whether one of some ways is among techniques, by id.
+func (t *Table) anyOf(ways []int, ids []string) bool {
+	for _, q := range ways {
+		if has(ids, t.Techniques[q].ID) {
+			return true
 		}
 	}
 	return false
+}
+
+// joined adds the rule for a layer below to those of others, each row of the
+// table once: where it forbids the way of working, so.
+func (s *search) joined(rules []ground, next ground) []ground {
+	for i := range rules {
+		if s.t.Media[rules[i].which].Base == s.t.Media[next.which].Base {
+			if next.Verdict > rules[i].Verdict {
+				rules[i] = next
+			}
+			return rules
+		}
+	}
+	return append(rules, next)
 }
 
 // forbidden is the rule of a row for a way of working that has to wait until

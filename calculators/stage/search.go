@@ -31,11 +31,13 @@ type facts struct {
 	ready     uint64 // states from which the bisque firing starts, by bit
 	layers    []int  // medium of each layer, those on the pot first; -1 = work on the clay itself
 	before    int    // how many layers are on the pot already
-	onGlaze   set    // acts that put something on the fired glaze
+	onGlaze   set    // acts that put or work something on the fired glaze
 	kept      set    // layers that bisque heat does not fix
 	resist    set    // layers that repel, until any firing burns them off
+	firm      set    // layers on the pot already that a firing has fixed, glaze excepted
 	alike     []set  // on places of their own: the bit that stands for a loose layer
 	parts     uint64 // parts that some act wants, by bit, from 1
+	waits     uint64 // of them and of those that the glaze to be added wants
 	stillSoft Rule   // the question whether the clay is still in the first part of its state
 }
 
@@ -56,8 +58,11 @@ func (t *Table) newSearch(w Wish, o order) *search {
 		s.note(&t.Transitions[i])
 	}
 	s.before = len(w.Already)
-	for _, coat := range w.Already {
+	for i, coat := range w.Already {
 		s.layers = append(s.layers, coat.Medium)
+		if kind := t.Media[coat.Medium].Kind; !coat.Loose && kind != Glaze && kind != Resist {
+			s.firm |= 1 << i
+		}
 	}
 	for _, layer := range w.Layers {
 		s.layers = append(s.layers, layer.Medium)
@@ -100,14 +105,14 @@ func (s *search) sortLayers() {
 			s.kept |= 1 << i
 		}
 		for j := range i {
-			if s.layers[j] >= 0 && s.w.Apart && s.plain(i) && s.plain(j) && s.alikeInFire(j, m) {
+			if s.w.Apart && j >= s.before && s.layers[j] >= 0 && s.plain(i) && s.plain(j) && s.alikeInFire(j, m) {
 				s.alike[i] = s.alike[j]
 				break
 			}
 		}
 	}
 	for i, a := range s.acts {
-		if !a.bare && !a.takes && s.t.Media[s.w.Layers[a.layer].Medium].Kind == OnGlaze {
+		if !a.bare && s.t.Media[s.w.Layers[a.layer].Medium].Kind == OnGlaze {
 			s.onGlaze |= 1 << i
 		}
 		for state := range s.t.States {
@@ -116,6 +121,22 @@ func (s *search) sortLayers() {
 			}
 		}
 	}
+	s.waits = s.parts
+	for state := range s.t.States {
+		if s.mayAddGlaze() {
+			s.waits |= 1 << s.mediumRule(&s.t.Media[s.glaze], state).Part
+		}
+	}
+}
+
+// mayAddGlaze reports whether a plan may need a glaze that nobody wished for.
+func (s *search) mayAddGlaze() bool {
+	for _, layer := range s.w.Layers {
+		if layer.Medium >= 0 && s.t.Media[layer.Medium].Kind == Glaze {
+			return false
+		}
+	}
+	return s.glaze >= 0 && !s.w.Bare
 }
 
 // plain reports whether a layer is only laid on, and not worked afterwards.
@@ -129,10 +150,10 @@ func (s *search) plain(layer int) bool {
 }
 
 // alikeInFire reports whether a layer and a medium behave the same in every
-// firing.
+// firing, and under the glaze that is added.
 func (s *search) alikeInFire(layer int, m *Medium) bool {
 	other := &s.t.Media[s.layers[layer]]
-	return other.Kind == m.Kind && other.Fixed == m.Fixed
+	return other.Kind == m.Kind && other.Fixed == m.Fixed && other.Base == m.Base
 }
 
 // clear is the first glaze of the table through which colour is seen; -1 when
@@ -158,16 +179,18 @@ func (s *search) start() pot {
 		p.part = uint8(parts / 2)
 	}
 	for i, coat := range s.w.Already {
-		switch {
-		case s.t.Media[coat.Medium].Kind == Glaze:
-			p.open = 0
+		switch kind := s.t.Media[coat.Medium].Kind; {
+		case kind == Glaze:
+			p.open = p.open&s.resist | s.alike[i]
 		case coat.Loose:
 			p.loose |= s.alike[i]
+			p.open |= s.alike[i]
+		case kind != Resist: // which a firing has burned off
 			p.open |= s.alike[i]
 		}
 	}
 	if p.state == s.coat && !s.glazeSaid() {
-		p.open = 0
+		p.open &= s.resist
 	}
 	return p
 }

@@ -63,7 +63,7 @@ func (s *search) wordAct(told *Step, now *pot, next *step) {
 		laid := Layer{Medium: layer.Medium, Ways: a.ways}
 		told.Title = s.laying(laid)
 		told.What = told.Title + s.careful(now, laid, next) + "."
-		if now.open != 0 && now.damp && !s.w.Apart {
+		if now.open&now.loose != 0 && now.damp && !s.w.Apart {
 			told.Wait = "Wait until the coat below has lost its shine."
 		}
 	}

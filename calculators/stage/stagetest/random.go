@@ -2,6 +2,7 @@ package stagetest
 
 import (
 	"math/rand/v2"
+	"slices"
 
 	"slipbook/calculators/stage"
 )
@@ -13,16 +14,50 @@ func Random(random *rand.Rand, most int) (*stage.Table, stage.Wish) {
 	t := Table()
 	randomMedia(random, t)
 	randomTechniques(random, t)
-	for i := range t.Overs {
-		t.Overs[i].Rule = randomRule(random, t.Overs[i].Rule, 0)
-		t.Overs[i].Fired = random.IntN(5) == 0
-	}
+	randomOvers(random, t)
 	for i := range t.Transitions {
-		if random.IntN(8) == 0 {
-			t.Transitions[i].Verdict = stage.Risky
+		tr := &t.Transitions[i]
+		switch random.IntN(24) {
+		case 0, 1, 2:
+			tr.Verdict = stage.Risky
+		case 3:
+			tr.Verdict = stage.Never
+		case 4:
+			tr.Verdict = stage.Label
+		case 5:
+			tr.Ask = "Shall " + tr.ID + " be?"
 		}
 	}
+	for i := range t.Bodies[0].Changes {
+		c := &t.Bodies[0].Changes[i]
+		c.Medium, c.State = t.Media[random.IntN(len(t.Media))].Base, random.IntN(len(t.States))
+		c.Rule = randomRule(random, c.Rule, len(t.States[c.State].Parts))
+	}
 	return t, randomWish(random, t, most)
+}
+
+// randomOvers changes the rows of one medium over another, with the ways in
+// which they are never, and adds some that no studio has.
+func randomOvers(random *rand.Rand, t *stage.Table) {
+	there := map[[2]string]bool{}
+	for _, o := range t.Overs {
+		there[[2]string{o.Under, o.Above}] = true
+	}
+	for range 8 {
+		pair := [2]string{t.Media[random.IntN(len(t.Media))].Base, t.Media[random.IntN(len(t.Media))].Base}
+		if !there[pair] {
+			there[pair] = true
+			t.Overs = append(t.Overs, stage.Over{Under: pair[0], Above: pair[1], Rule: rules(pair[0]+" under "+pair[1], "n")[0]})
+		}
+	}
+	for i := range t.Overs {
+		o := &t.Overs[i]
+		o.Rule = randomRule(random, o.Rule, 0)
+		o.Fired = random.IntN(5) == 0
+		if random.IntN(4) == 0 {
+			o.Unless = append([]string{t.Techniques[random.IntN(len(t.Techniques))].ID}, o.Unless...)
+		}
+	}
 }
 
 // randomRule keeps the words of a rule and changes all else. Only a rule of a
@@ -38,6 +73,9 @@ func randomRule(random *rand.Rand, r stage.Rule, parts int) stage.Rule {
 	}
 	if parts > 0 && random.IntN(2) == 0 {
 		r.Part = uint8(1 + random.IntN(parts))
+	}
+	if random.IntN(16) == 0 {
+		r.Ask = "Is it so that " + r.Reason + "?"
 	}
 	return r
 }
@@ -78,6 +116,8 @@ func randomTechniques(random *rand.Rand, t *stage.Table) {
 	}
 }
 
+// randomWish wishes for up to most layers: some of a named metal, some work on
+// the clay itself, on a pot that may wear something already.
 func randomWish(random *rand.Rand, t *stage.Table, most int) stage.Wish {
 	w := stage.Wish{State: random.IntN(len(t.States)), Apart: random.IntN(3) == 0, Food: random.IntN(2) == 0, Bare: random.IntN(4) == 0, Body: random.IntN(2) - 1}
 	if parts := len(t.States[w.State].Parts); parts > 0 {
@@ -85,19 +125,36 @@ func randomWish(random *rand.Rand, t *stage.Table, most int) stage.Wish {
 	}
 	for range random.IntN(6) - 3 {
 		m := random.IntN(len(t.Media))
-		if kind := t.Media[m].Kind; kind != stage.OnGlaze && kind != stage.Glaze && w.State < len(t.States)-1 {
-			w.Already = append(w.Already, stage.Coat{Medium: m, Loose: random.IntN(2) == 0})
+		kind := t.Media[m].Kind
+		if w.State < len(t.States)-1 && kind != stage.OnGlaze && (kind != stage.Glaze || t.States[w.State].ID == "unfired-glaze") {
+			w.Already = append(w.Already, stage.Coat{Medium: m, Loose: kind != stage.Glaze && random.IntN(2) == 0})
 		}
 	}
 	for range 1 + random.IntN(most) {
-		layer := stage.Layer{Medium: random.IntN(len(t.Media))}
-		for range random.IntN(3) {
-			q := random.IntN(len(t.Techniques))
-			if takes := t.Techniques[q].Takes; takes || len(layer.Ways) == 0 {
+		w.Layers = append(w.Layers, randomLayer(random, t))
+	}
+	return w
+}
+
+func randomLayer(random *rand.Rand, t *stage.Table) stage.Layer {
+	if random.IntN(8) == 0 {
+		layer := stage.Layer{Medium: -1}
+		for q := range t.Techniques {
+			if t.Techniques[q].Bare {
 				layer.Ways = append(layer.Ways, q)
 			}
 		}
-		w.Layers = append(w.Layers, layer)
+		return layer
 	}
-	return w
+	layer := stage.Layer{Medium: random.IntN(len(t.Media))}
+	if random.IntN(8) == 0 {
+		layer.Metal = "cobalt"
+	}
+	for range random.IntN(4) {
+		q, n := random.IntN(len(t.Techniques)), len(layer.Ways)
+		if t.Techniques[q].Takes || n == 0 || !t.Techniques[layer.Ways[n-1]].Takes && !slices.Contains(layer.Ways, q) {
+			layer.Ways = append(layer.Ways, q)
+		}
+	}
+	return layer
 }
