@@ -21,9 +21,10 @@ var arrows = map[string][]string{
 	"calculators/tile":      {},
 	"calculators/catalog": {"calculators/letters", "calculators/quantity", "calculators/formula", "calculators/sketch",
 		"calculators/slip", "calculators/wash", "calculators/shrinkage", "calculators/stage", "calculators/tile"},
-	"calculators/catalog/catalogtest": {"calculators/catalog", "calculators/quantity", "calculators/stage/stagetest"},
-	"calculators/stage/stagetest":     {"calculators/stage"},
-	"calculators/wasm":                {"calculators/catalog"},
+	"calculators/catalog/catalogtest":    {"calculators/catalog", "calculators/quantity", "calculators/stage/stagetest"},
+	"calculators/stage/stagetest":        {"calculators/stage"},
+	"calculators/stage/stagetest/oracle": {"calculators/stage"},
+	"calculators/wasm":                   {"calculators/catalog"},
 
 	"themes": {},
 
