@@ -32,7 +32,7 @@ func TestBuiltProgram(t *testing.T) {
 		args   []string
 		status int
 	}{
-		{"an answer", []string{"calc", "slip-density", "mass=150"}, 0},
+		{"an answer", []string{"calc", "slip-density", "mass=150", "volume=100"}, 0},
 		{"refused input", []string{"calc", "slip-density", "mass=-150"}, 2},
 		{"refused input in JSON", []string{"calc", "slip-density", "--json", "mass=-150"}, 2},
 		{"wrong use", []string{"publish", "--nothing"}, 2},

@@ -24,7 +24,7 @@ func writeList(w io.Writer) error {
 func writeDescription(w io.Writer, c *catalog.Calculator) error {
 	var b strings.Builder
 	b.WriteString(c.Name + ": " + c.Title + "\n" + fold(c.Purpose, ""))
-	section(&b, "Caution", points(c.Cautions))
+	section(&b, "Caution", points(catalog.Plain().CautionsOf(c)))
 	var inputs strings.Builder
 	for i := range c.Inputs {
 		inputs.WriteString(describeInput(c, &c.Inputs[i]))

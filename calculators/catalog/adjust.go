@@ -1,12 +1,11 @@
 package catalog
 
 import (
+	"math"
+
 	"slipbook/calculators/quantity"
 	"slipbook/calculators/slip"
 )
-
-// dustCaution guards every weighing of dry mix.
-const dustCaution = "Dry mix makes fine dust with silica and stain in it. Breathed in over the years, it harms the lungs and can cause cancer. Wear a fitted respirator and gloves, scoop low, and wipe up wet. The supplier’s safety data sheet and local rules come first."
 
 var slipAdjust = &Calculator{
 	Name:    "slip-adjust",
@@ -47,6 +46,12 @@ var slipAdjust = &Calculator{
 		Show: []string{"water-to-add"},
 		Also: []Setting{{"volume", "1 L"}},
 	},
+	MayHurt: []string{dryPowder, stainPowder, rinseWater},
+	Next: []Next{
+		{Words: "Measure it again", Calculator: "slip-density", Carry: []Carry{{"solids-density", "solids-density"}}},
+		{Words: "Colour the bucket at its new number", Calculator: "slip-colour", If: "new-volume",
+			Carry: []Carry{{"volume", "new-volume"}, {"specific-gravity", "to"}, {"stain-now", "stain"}, {"solids-density", "solids-density"}}},
+	},
 	work: workAdjust,
 	draw: drawAdjust,
 }
@@ -71,19 +76,33 @@ func workAdjust(b *bench) {
 	} else {
 		b.thicken(volume, now, wanted, solids)
 	}
+	b.judgeGravity(wanted)
+	if math.Abs(wanted-now) <= nearEnough {
+		b.headline("Nothing to do: {from} is within {} of {to}, and no bucket is measured closer.", b.text(0.01, 1))
+		if wanted == now {
+			b.headline("Nothing to do: the bucket is already at {from}.")
+		}
+	}
 }
+
+// nearEnough is how near to the number wanted a bucket counts as there: what a
+// jar and a line can tell, and a hair for the computer's fractions.
+const nearEnough = 0.01 + 1e-9
 
 func (b *bench) thin(volume, now, wanted float64) {
 	water := slip.Water(volume, now, wanted)
 	b.set("water-to-add", water)
 	b.set("first-pour", 4*water/5)
 	b.set("new-volume", volume+water)
-	if now == wanted {
-		b.headline("Nothing to do: the bucket is already at {from}.")
+	b.headline("Add {water-to-add} of water, {first-pour} of it first.")
+	if now-wanted <= nearEnough {
 		return
 	}
-	b.headline("Add {water-to-add} of water, {first-pour} of it first.")
 	b.note("Pour the first four fifths, stir, wait, and measure again before you pour the rest. Water is quick to add and slow to take out.")
+	b.note("If the reading is {} off, the water is {} off: that is what the last fifth waits for.", b.text(0.01, 1), b.amount(float64(0.01*volume)/(wanted-1), "mL", 4, 0, Bucket))
+	if water > volume/2 {
+		b.note("The bucket has to hold {new-volume}.")
+	}
 }
 
 func (b *bench) thicken(volume, now, wanted, solids float64) {
@@ -97,8 +116,14 @@ func (b *bench) thicken(volume, now, wanted, solids float64) {
 	b.set("water-to-remove", removed)
 	b.set("volume-after-removal", volume-removed)
 	b.headline("Add {powder-to-add} of the same dry mix, or take off {water-to-remove} of clear water.")
+	if wanted-now <= nearEnough {
+		return
+	}
 	b.note("The powder has to be the same dry mix as the slip, stain and all; another clay changes the colour and the fit.")
 	b.note("Take off clear water only, after the slip has stood. Cloudy water carries clay and stain away with it.")
-	b.answer.Cautions = append(b.answer.Cautions, dustCaution,
-		"Water from a coloured bucket may carry stain and metal. Keep it in a labelled jug or the settling bucket; none of it goes down the sink.")
+	b.warn(dryPowder)
+	if stain > 0 {
+		b.warn(stainPowder)
+	}
+	b.warn(rinseWater)
 }

@@ -123,6 +123,9 @@ func differences(s solved) float64 {
 	}
 	if s.has("water-mass") {
 		sum += math.Pow(slope(0, 0, 0, 1e-4)*u, 2)
+		// A mL more or less at the line is that much more or less slip.
+		density := (mass - tare) / (full - tare) * water
+		sum += math.Pow(slope(1e-4, 0, 0, 0)*density*s.value("line-tolerance")/math.Sqrt(3), 2)
 	} else {
 		sum += math.Pow(slope(0, 0, 1e-4, 0)*s.value("volume-tolerance")/math.Sqrt(3), 2)
 	}

@@ -40,7 +40,12 @@ var slipBatch = &Calculator{
 		"Sieve it: 80 mesh for a slip without stain, 100 to 120 mesh with stain in it.",
 		"1 gram of water is 1 mL. Measure the slip the next day, before you use it, and write the number on the bucket.",
 	},
-	Cautions: []string{dustCaution},
+	Hazards: []string{dryPowder},
+	MayHurt: []string{stainPowder},
+	Next: []Next{
+		{Words: "Measure the slip the next day", Calculator: "slip-density", Carry: []Carry{{"solids-density", "solids-density"}}},
+		{Words: "Bring it to the number", Calculator: "slip-adjust", Carry: []Carry{{"slip-mass", "slip-mass"}, {"to", "specific-gravity"}, {"solids-density", "solids-density"}, {"stain", "stain"}}},
+	},
 	Example: Example{
 		Case:  "Twelve students need 150 mL of blue slip each, a tenth to spare, from bagged clay that is one fifth water, on a scale that bears 1 kg beside the bowl.",
 		Given: []Setting{{"people", "12"}, {"each", "150 mL"}, {"spare", "10"}, {"specific-gravity", "1.45"}, {"stain", "8"}, {"clay-water", "20"}, {"scale-limit", "1 kg"}},
@@ -87,7 +92,7 @@ func workBatch(b *bench) {
 	b.set("water", batch.Water)
 	b.loads(water, clay, batch.Stain)
 	if b.has("people") {
-		b.note("That is {} of slip: {each} for each of {people} people, and {spare} to spare.", withUnit(b.text(volume, 4), "mL"))
+		b.sayPeople("slip", volume)
 	}
 	b.sayBatch(gravity, batch.Stain)
 }
@@ -135,32 +140,54 @@ func (b *bench) sayBatch(gravity, stain float64) {
 		b.note("Damp clay softens slowly in water: slice it thin. Lumps that are bone dry fall apart by themselves, and sooner.")
 		b.note("To know the clay’s water, weigh a slice damp and again when it is bone dry: what it lost, in percent of its damp weight.")
 	}
-	if stain > 0 {
-		b.headline("Weigh {clay-to-weigh} of {} and {stain-mass} of stain into {water-to-add} of water.", base)
+	sentence := "Weigh {clay-to-weigh} of {}"
+	if b.weighable("stain-mass") {
+		sentence += " and {stain-mass} of stain"
+	}
+	if b.weighable("water-to-add") {
+		sentence += " into {water-to-add} of water."
 	} else {
-		b.headline("Weigh {clay-to-weigh} of {} into {water-to-add} of water.", base)
+		sentence += ". It brings all the water that the slip needs."
+	}
+	b.headline(sentence, base)
+	if stain > 0 {
+		b.warn(stainPowder)
 	}
 	b.littleStain(stain)
-	b.gravityDoubt(gravity)
+	b.judgeGravity(gravity)
+	if stain > 0 {
+		b.judge(OfStain, b.value("stain"), b.shown("stain")+" of stain")
+	}
 }
 
-// littleStain warns of a weight that a kitchen scale does not see.
+// weighable says whether an output is an amount that can be measured out: more
+// than nothing, and more than the scale's or the jug's least.
+func (b *bench) weighable(name string) bool {
+	r, _ := b.result(name)
+	return r.Text != "" && (r.Text[0] >= '0' && r.Text[0] <= '9')
+}
+
+// sayPeople says how much a class needs in all, and each of it.
+func (b *bench) sayPeople(of string, volume float64) {
+	all := b.amount(volume, "mL", 4, 0, Poured)
+	people := "each of {people} people"
+	if b.value("people") == 1 {
+		people = "one person"
+	}
+	if b.value("spare") == 0 {
+		b.note("That is {} of "+of+": {each} for "+people+", and none to spare.", all)
+		return
+	}
+	b.note("That is {} of "+of+": {each} for "+people+", and {spare} to spare.", all)
+}
+
+// littleStain warns of a weight that a kitchen scale does not see well, or not
+// at all.
 func (b *bench) littleStain(stain float64) {
-	if stain > 0 && stain < 1 {
+	switch {
+	case stain > 0 && !b.weighable("stain-mass"):
+		b.note("The stain would be {}, less than the scale can show. Make a larger lot, or weigh on a finer scale.", withUnit(b.text(stain, 2), "g"))
+	case stain > 0 && stain < 1:
 		b.note("This is less than 1 g of stain. Weigh on a scale that shows hundredths, or make more than you need.")
-	}
-}
-
-// gravityDoubt says so where the sums on specific gravity do not hold.
-func (b *bench) gravityDoubt(gravity float64) {
-	if gravity < 1.15 {
-		b.note("This is under 1.15. So thin a mix cannot be checked by weighing a jar: go by what was weighed in.")
-	}
-	b.tooThick(gravity)
-}
-
-func (b *bench) tooThick(gravity float64) {
-	if gravity > 1.9 {
-		b.note("This is over 1.9, thicker than any slip that moves. The sum holds for slips from 1.15 to 1.9; check the numbers.")
 	}
 }

@@ -79,6 +79,23 @@ func (b *bench) unused(name, sentence string) {
 	}
 }
 
+// stand lets a value stand in for an input that was left blank, for what the
+// arithmetic found fitting; the answer lists it as it lists a default.
+func (b *bench) stand(name string, value float64) {
+	place := len(b.answer.Inputs)
+	for i := len(b.calculator.Inputs) - 1; b.calculator.Inputs[i].Name != name; i-- {
+		for j := range b.answer.Inputs {
+			if b.answer.Inputs[j].Name == b.calculator.Inputs[i].Name {
+				place = j
+			}
+		}
+	}
+	inputs := append([]Given(nil), b.answer.Inputs[:place]...)
+	inputs = append(inputs, Given{Name: name, Values: []float64{value}, Unit: quantity.Canonical(b.calculator.Input(name).Kind)})
+	b.answer.Inputs = append(inputs, b.answer.Inputs[place:]...)
+	b.stood = append(b.stood, name)
+}
+
 // doubtShare says so where a percentage looks like a part of one.
 func (b *bench) doubtShare(name string) {
 	if v := b.value(name); v > 0 && v < 1 {
@@ -185,7 +202,7 @@ func (b *bench) row(values ...any) {
 		case float64:
 			text := b.text(v, column.Digits)
 			if step := b.stepOf(column.As, v); step > 0 && v >= step/2 {
-				text = quantity.FormatTo(v, step, quantity.Nearest, b.settings.Style)
+				text = b.text(quantity.RoundTo(v, step, quantity.Nearest), 12)
 			}
 			row = append(row, Cell{Column: column.Name, Value: v, Text: text})
 		}

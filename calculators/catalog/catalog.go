@@ -25,7 +25,9 @@ type Calculator struct {
 	Outputs  []Output
 	Columns  []Column // of its rows; empty when it has none
 	Notes    []string // what it must say whatever the numbers
-	Cautions []string // safety, shown before the form
+	Hazards  []string // what can hurt whatever the numbers: ids of hazard.go; their words stand before the form
+	MayHurt  []string // hazards of some of its answers only
+	Cautions []string // safety beside those, shown before the form
 	Example  Example
 	Table    Table
 

@@ -13,9 +13,7 @@ func (b *bench) choose(texts map[string]box) {
 		case len(sides) == 1:
 			b.useOnly(sides[0], members, texts)
 		case members[0].Needed && !anyDefault(members):
-			for _, in := range members[:1] {
-				b.refuse(in.Name, "Give one of these: "+b.alternatives(members)+".")
-			}
+			b.refuse(members[0].Name, "Give one of these: "+b.alternatives(members)+".")
 		}
 	}
 }
@@ -58,10 +56,13 @@ func givenSides(members []*Input, texts map[string]box) []string {
 	return sides
 }
 
+// refuseBoth says once, at the first input given, that only one side can be
+// used.
 func (b *bench) refuseBoth(members []*Input, texts map[string]box) {
 	for _, in := range members {
 		if texts[in.Name].text != "" {
 			b.refuse(in.Name, "Only one of these can be used: "+b.alternatives(members)+". Empty the other.")
+			return
 		}
 	}
 }

@@ -31,7 +31,11 @@ var slipColour = &Calculator{
 		"Stir the stain to a paste in a little of the water, pour it in, stir, and sieve the bucket through 100 to 120 mesh.",
 		"The water is a ceiling. It holds the number, not the feel: stir in half of it, wait, look how the slip runs, and measure.",
 	},
-	Cautions: []string{stainCaution},
+	Hazards: []string{stainPowder},
+	Next: []Next{
+		{Words: "Bring it to a number", Calculator: "slip-adjust", Carry: []Carry{{"volume", "new-volume"}, {"from", "specific-gravity"}, {"stain", "stain"}, {"solids-density", "solids-density"}}},
+		{Words: "Measure it", Calculator: "slip-density", Carry: []Carry{{"solids-density", "solids-density"}}},
+	},
 	Example: Example{
 		Case:  "Two litres of slip at 1.45 have 3 % of stain in them, and the tile that pleased had 8 %.",
 		Given: []Setting{{"volume", "2 L"}, {"specific-gravity", "1.45"}, {"stain", "8"}, {"stain-now", "3"}},
@@ -46,9 +50,6 @@ var slipColour = &Calculator{
 	work: workColour,
 	draw: drawColour,
 }
-
-// stainCaution guards the handling of dry stain.
-const stainCaution = "Stain is fine dust with metals in it. Breathed in or swallowed, it can harm. Wear a fitted respirator and gloves until it is wet, and wipe up wet. The supplier’s safety data sheet and local rules come first."
 
 func workColour(b *bench) {
 	gravity, wanted, now := b.value("specific-gravity"), b.value("stain"), b.value("stain-now")
@@ -76,17 +77,29 @@ func workColour(b *bench) {
 	b.set("specific-gravity-if-no-water", bucket.Unwatered(stain))
 	b.set("dry-base", base)
 	b.sayColour(stain, float64(bucket.Volume*gravity)/base)
-	b.gravityDoubt(gravity)
+	b.judgeGravity(gravity)
+	if wanted > 0 {
+		b.judge(OfStain, wanted, b.shown("stain")+" of stain")
+	}
 }
 
 // sayColour shows beside the answer what the usual mistake would have made of
 // it: percent of the wet slip, which weighs so many times its dry base.
 func (b *bench) sayColour(stain, times float64) {
 	if stain == 0 {
-		b.headline("Nothing to do: the slip already has {stain} of stain.")
+		b.headline("Nothing to do: the slip already has {} of stain.", withUnit(b.text(b.value("stain"), 6), "%"))
+		if b.value("stain") == 0 {
+			b.headline("Nothing to do: there is no stain in the slip, and none is wanted.")
+		}
 		return
 	}
 	b.headline("Add {stain-mass} of stain, and at most {water-to-hold} of water.")
-	b.note("Reckoned on the wet slip it would have been {} of stain, {} times as much.", withUnit(b.text(float64(stain*times), 4), "g"), b.text(times, 3))
+	if !b.weighable("water-to-hold") {
+		b.headline("Add {stain-mass} of stain, and no water.")
+	}
+	if !b.weighable("stain-mass") {
+		b.headline("Nothing to do on this scale: the stain is {stain-mass}.")
+	}
+	b.note("Reckoned on the wet slip it would have been {} of stain, {} times as much.", b.amount(float64(stain*times), "g", 4, 0, Weighed), b.text(times, 2))
 	b.littleStain(stain)
 }

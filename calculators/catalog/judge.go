@@ -1,6 +1,9 @@
 package catalog
 
-import "slipbook/calculators/letters"
+import (
+	"slipbook/calculators/letters"
+	"slipbook/calculators/quantity"
+)
 
 // usual are the trade's usual numbers, which judge where the studio has none of
 // its own. They are common practice; the shares of a wash follow from 1 part of
@@ -24,6 +27,26 @@ var judgements = map[Subject]judgement{
 	OfSlip:  {0.02, false, "thick", "thin"},
 	OfWash:  {0.1, true, "strong", "weak"},
 	OfStain: {0.1, true, "strong", "pale"},
+}
+
+// The specific gravities between which a weighed jar tells something of a slip.
+const (
+	thinnest = 1.15
+	thickest = 1.9
+)
+
+// judgeGravity judges the specific gravity of a slip, and warns of one that no
+// slip in use has.
+func (b *bench) judgeGravity(gravity float64) {
+	text := quantity.FormatPlaces(gravity, 3, 2, b.settings.Style)
+	switch {
+	case gravity > thickest:
+		b.answer.Judged = append(b.answer.Judged, text+": thicker than any slip that moves, which ends near "+b.text(thickest, 2)+". Check the numbers.")
+	case gravity < thinnest:
+		b.answer.Judged = append(b.answer.Judged, text+": too thin to be judged by weighing a jar, which begins near "+b.text(thinnest, 3)+". A small error in the weight becomes a large one in the dry clay: go by what was weighed in.")
+	default:
+		b.judge(OfSlip, gravity, text)
+	}
 }
 
 // judge says in one sentence what a value, shown as text, is good for: by the

@@ -25,6 +25,9 @@ func (in *Input) outside(value float64, style quantity.Style) string {
 	low, high := in.Low, in.High
 	switch {
 	case low.Set && (value < low.Value || low.Open && value == low.Value):
+		if low.Why != "" && in.Kind == quantity.Gravity {
+			return "This was read as " + show(value) + ". " + low.Why
+		}
 		if low.Why != "" && (value >= 0 || in.Kind == quantity.Temperature) {
 			return low.Why
 		}

@@ -19,15 +19,60 @@ func readValues(in *Input, t box, style quantity.Style) ([]quantity.Quantity, er
 	if len(pieces) > in.Most {
 		return nil, errors.New("There are " + strconv.Itoa(len(pieces)) + " values here, and at most " + strconv.Itoa(in.Most) + " can be reckoned at once.")
 	}
+	unit := t.unit
+	if unit == "" {
+		unit = unitAtEnd(pieces, in.Kind, style)
+	}
 	values := make([]quantity.Quantity, len(pieces))
 	for i, piece := range pieces {
-		q, err := quantity.Read(piece, in.Kind, t.unit, style)
+		q, err := quantity.Read(piece, in.Kind, unit, style)
 		if err != nil {
 			return nil, errors.New("Value " + strconv.Itoa(i+1) + ", “" + clip(piece) + "”: " + err.Error() + " Part the values with spaces or semicolons.")
 		}
 		values[i] = q
 	}
-	return values, nil
+	return values, oneUnit(pieces, values, t.unit)
+}
+
+// unitAtEnd gives the unit of the last value of a list where no other names
+// one: it counts for all of them. "" where that is not so.
+func unitAtEnd(pieces []string, kind quantity.Kind, style quantity.Style) string {
+	last := len(pieces) - 1
+	for i, piece := range pieces {
+		if named(piece) != (i == last) {
+			return ""
+		}
+	}
+	q, err := quantity.Read(pieces[last], kind, "", style)
+	if err != nil {
+		return ""
+	}
+	return q.Unit
+}
+
+// oneUnit refuses a list in which some values name a unit and others, read in
+// another, name none. Beside a chooser, which says what those are in, it is
+// plain.
+func oneUnit(pieces []string, values []quantity.Quantity, chosen string) error {
+	for i, piece := range pieces {
+		for j, other := range pieces {
+			if chosen == "" && named(piece) && !named(other) && values[i].Unit != values[j].Unit {
+				return errors.New("“" + clip(piece) + "” names its unit, and “" + clip(other) + "” names none. Give the unit with every value, or once at the end.")
+			}
+		}
+	}
+	return nil
+}
+
+// named says whether a value of a list names its unit.
+func named(piece string) bool {
+	for _, sign := range [...]string{"½", "¼", "¾", "⅛", "⅜", "⅝", "⅞"} {
+		if letters.HasSuffix(piece, sign) {
+			return false
+		}
+	}
+	c := piece[len(piece)-1]
+	return c != '.' && c != ',' && (c < '0' || c > '9')
 }
 
 // split parts a list at semicolons and spaces. Digits in a list are never

@@ -54,7 +54,7 @@ func (b *bench) amount(value float64, unit string, digits, places int, m Measure
 			return "too little to measure"
 		}
 		return b.beside(value, unit, m, b.metric(value, unit, func(v, scale float64) string {
-			return quantity.FormatTo(v, float64(step*scale), quantity.Nearest, b.settings.Style)
+			return b.text(quantity.RoundTo(v, float64(step*scale), quantity.Nearest), 12)
 		}))
 	}
 	return b.beside(value, unit, m, b.metric(value, unit, func(v, _ float64) string {

@@ -33,8 +33,12 @@ var washMix = &Calculator{
 		"1 gram of water is 1 mL. The powder has to be weighed: a spoon measures room, not weight.",
 		"Write the strength on the cup. A wash is too thin to be judged by weighing a jar; it is known by what was weighed in.",
 	},
+	Hazards: []string{stainPowder},
 	Cautions: []string{
-		"Stain is fine dust with metals in it, and some borates carry a reproductive caution. Breathed in or swallowed, they can harm. Put the water in first and the powder onto it. Wear a fitted respirator and gloves. Pregnant or asthmatic? Ask your doctor first. The supplier’s safety data sheet and local rules come first.",
+		"Some borates carry a reproductive caution. Pregnant or asthmatic? Ask your doctor first, and let somebody else mix until you know.",
+	},
+	Next: []Next{
+		{Words: "Thin it, or make a ladder of cups", Calculator: "wash-dilute", Carry: []Carry{{"volume", "volume"}, {"from", "strength"}}},
 	},
 	Example: Example{
 		Case:  "Six students need 30 mL each to wash into carved lines on bare bisque, with a tenth to spare.",
@@ -89,7 +93,8 @@ func workMix(b *bench) {
 		Stain: b.value("stain-parts"), Flux: b.value("flux-parts"), Water: b.value("water-parts"),
 		StainDensity: b.value("stain-density"), FluxDensity: b.value("flux-density"),
 	}
-	stain, flux, water := parts.Fill(b.volumeWanted())
+	volume := b.volumeWanted()
+	stain, flux, water := parts.Fill(volume)
 	b.set("stain-mass", stain)
 	b.set("flux-mass", flux)
 	b.set("water", water)
@@ -97,9 +102,17 @@ func workMix(b *bench) {
 	b.set("stain-strength", parts.StainStrength())
 	b.set("stain-by-mass", 100*parts.Stain/parts.Mass())
 	b.set("density", parts.Density())
+	if b.has("people") {
+		b.sayPeople("wash", volume)
+	}
 	b.headline("Weigh {stain-mass} of stain and {flux-mass} of flux into {water} of water.")
 	if parts.Flux == 0 {
+		b.headline("Weigh {stain-mass} of stain into {water} of water, without flux.")
 		b.note("There is no flux in this. Stain alone does not melt and stays powder on bare clay; on unfired glaze the glaze can fix it.")
 	}
+	if !b.weighable("stain-mass") {
+		b.headline("The stain is {stain-mass}: make a larger lot.")
+	}
 	b.littleStain(stain)
+	b.judge(OfWash, parts.Strength(), b.shown("strength"))
 }

@@ -44,9 +44,9 @@ func (b *bench) carried(c Carry) []Setting {
 	if r, ok := b.result(c.From); ok && !r.IsText {
 		text := quantity.FormatPlaces(r.Value, 4, b.calculator.Output(c.From).Places, point)
 		if r.u > 0 {
-			text = quantity.FormatTo(r.Value, place(r.u), quantity.Nearest, point)
+			text = quantity.FormatPlaces(quantity.RoundTo(r.Value, place(r.u), quantity.Nearest), 12, b.calculator.Output(c.From).Places, point)
 		}
-		return withUnitOf(c.Into, plain(text), r.Unit)
+		return b.withUnitOf(c.Into, plain(text), r.Unit)
 	}
 	g := b.given(c.From)
 	switch {
@@ -55,24 +55,21 @@ func (b *bench) carried(c Carry) []Setting {
 	case len(g.typed) == 0:
 		return []Setting{{c.Into, g.Text}}
 	}
-	return withUnitOf(c.Into, number(g.typed[0].Given), g.typed[0].Unit)
+	return b.withUnitOf(c.Into, number(g.typed[0].Given), g.typed[0].Unit)
 }
 
 // plain takes the spaces out of a printed number.
 func plain(text string) string { return letters.ReplaceAll(text, "\u202f", "") }
 
-func withUnitOf(name, text, unit string) []Setting {
+// withUnitOf gives an input with its unit. A number with exactly three digits
+// behind its point gets a fourth where the comma is decimal: "1.605" could also
+// be 1605 there.
+func (b *bench) withUnitOf(name, text, unit string) []Setting {
+	if _, after, found := letters.Cut(text, "."); found && len(after) == 3 && b.settings.Style.Decimal == ',' {
+		text += "0"
+	}
 	if unit == "1" {
-		return []Setting{{name, unambiguous(text)}}
+		return []Setting{{name, text}}
 	}
-	return []Setting{{name, unambiguous(text)}, {name + ".unit", unit}}
-}
-
-// unambiguous gives a number with exactly three digits behind its point a
-// fourth: where the comma is decimal, "1.605" could also be 1605.
-func unambiguous(text string) string {
-	if _, after, found := letters.Cut(text, "."); found && len(after) == 3 {
-		return text + "0"
-	}
-	return text
+	return []Setting{{name, text}, {name + ".unit", unit}}
 }

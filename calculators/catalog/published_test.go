@@ -265,10 +265,10 @@ var covered = map[string]func(check) float64{
 	"WD-16": func(c check) float64 { return slip.WaterDensity(c.in["t_C"]) },
 	"WD-17": func(c check) float64 { return densest(c.expected) },
 	"WD-18": func(c check) float64 {
-		return output("slip-density", "specific-gravity", "mass", 100*c.in["density_g_mL"], "temperature", "20")
+		return output("slip-density", "specific-gravity", "mass", 100*c.in["density_g_mL"], "volume", "100", "temperature", "20")
 	},
 	"WD-19": func(check) float64 {
-		warm := output("slip-density", "specific-gravity", "mass", "150", "temperature", "25")
+		warm := output("slip-density", "specific-gravity", "mass", "150", "volume", "100", "temperature", "25")
 		return 100 * (1 - 1.5/warm)
 	},
 	"WD-20": func(c check) float64 { return slip.Dry(c.in["M_g"], c.in["V_mL"], c.in["rho_s"], c.in["rho_w"]) },
@@ -381,8 +381,8 @@ var covered = map[string]func(check) float64{
 	"UC-04": func(c check) float64 { return slip.Doubt{Tolerance: c.in["a"]}.ByVolume(1, 1, 1) },
 	"UC-05": func(c check) float64 { return slip.Doubt{Resolution: c.in["r"]}.ByVolume(1, 1, 1) },
 	"UC-09": func(c check) float64 {
-		high := output("slip-density", "specific-gravity-high", "mass", "150")
-		u := output("slip-density", "specific-gravity-u", "mass", "150")
+		high := output("slip-density", "specific-gravity-high", "mass", "150", "volume", "100")
+		u := output("slip-density", "specific-gravity-u", "mass", "150", "volume", "100")
 		return (high - 1.5) / u * c.in["u"]
 	},
 	"ED-01": func(c check) float64 {

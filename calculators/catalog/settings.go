@@ -15,6 +15,7 @@ type Settings struct {
 	Scales  []Scale      // of the studio, the finest first; empty = the usual ones
 	Bodies  []Body       // the studio's clays
 	Working []Working    // the studio's working numbers; of what it has none, the trade's usual ones judge
+	Hazards []Hazard     // in the course's words; of what it has none, the program's own stand
 	Table   *stage.Table // the course's decoration table; nil where only sums are asked for
 }
 
@@ -41,10 +42,24 @@ const (
 // Subjects lists them.
 func Subjects() []Subject { return []Subject{OfSlip, OfWash, OfStain} }
 
-// Sums gives the settings without the table, for calculators that do not plan:
-// a page of theirs carries no more.
-func (s Settings) Sums() Settings {
+// Sums gives the settings that a calculator which does not plan can need: its
+// page carries no more.
+func (s Settings) Sums(c *Calculator) Settings {
 	s.Table = nil
+	bodies := s.Bodies
+	s.Bodies = nil
+	for i := range c.Inputs {
+		if c.Inputs[i].Bodies {
+			s.Bodies = bodies
+		}
+	}
+	named := s.Hazards
+	s.Hazards = nil
+	for _, h := range named {
+		if contains(c.Hazards, h.ID) || contains(c.MayHurt, h.ID) {
+			s.Hazards = append(s.Hazards, h)
+		}
+	}
 	return s
 }
 
@@ -67,6 +82,9 @@ func (s Settings) Encode() string {
 	}
 	for _, w := range s.Working {
 		b = field(b, "working", string(w.Of)+" "+number(w.Low)+" "+number(w.High)+" "+w.For)
+	}
+	for _, h := range s.Hazards {
+		b = field(b, "hazard", h.ID+" "+h.Words)
 	}
 	if s.Table != nil {
 		b = field(b, "table", s.Table.Encode())
@@ -117,6 +135,11 @@ func (s *Settings) take(f Setting) (err error) {
 		of, rest, _ := letters.Cut(f.Text, " ")
 		if n, words, ok := leading(rest, 2); ok && words != "" && n[0] <= n[1] {
 			s.Working = append(s.Working, Working{Subject(of), words, n[0], n[1]})
+			return nil
+		}
+	case "hazard":
+		if id, words, ok := letters.Cut(f.Text, " "); ok && id != "" && words != "" {
+			s.Hazards = append(s.Hazards, Hazard{id, words})
 			return nil
 		}
 	case "table":

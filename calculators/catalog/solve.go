@@ -18,10 +18,11 @@ func Solve(calculator string, given []Setting, s Settings) (answer *Answer) {
 	b := &bench{calculator: c, settings: s, answer: answer}
 	b.take(given)
 	if b.refused() {
+		b.finish()
 		return answer
 	}
 	answer.Notes = append(answer.Notes, c.Notes...)
-	answer.Cautions = append(answer.Cautions, c.Cautions...)
+	answer.Cautions = append(answer.Cautions, s.CautionsOf(c)...)
 	c.work(b)
 	b.finish()
 	if !b.refused() {

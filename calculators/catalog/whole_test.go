@@ -3,10 +3,12 @@ package catalog
 import (
 	"math"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
 	"slipbook/calculators/quantity"
+	"slipbook/calculators/slip"
 )
 
 // What an answer is, whatever its calculator: its figure with its doubt, in the
@@ -117,7 +119,7 @@ func TestAmountsHaveWords(t *testing.T) {
 	}{
 		{0, "g", Weighed, "none"}, {0.04, "g", Weighed, "too little to weigh"}, {0.05, "g", Weighed, "0.1 g"},
 		{0.3, "mL", Bucket, "too little to measure"}, {84.12, "mL", Bucket, "84 mL"}, {588.8, "mL", Bucket, "590 mL"}, {2995, "mL", Bucket, "3000 mL"},
-		{30000, "mL", Bucket, "30.0 L"}, {5.93, "mL", Poured, "5.9 mL"}, {186.4, "g", Poured, "186 g"}, {3140, "mL", Reckoned, "3.14 L"},
+		{30000, "mL", Bucket, "30 L"}, {5.93, "mL", Poured, "5.9 mL"}, {186.4, "g", Poured, "186 g"}, {3140, "mL", Reckoned, "3.14 L"},
 		{12.5, "%", Reckoned, "12.5 %"}, {-0.5, "g", Weighed, "−0.5 g"},
 	} {
 		if got := plainly(b.amount(c.value, c.unit, 4, 0, c.as)); got != c.want {
@@ -207,13 +209,17 @@ func TestNext(t *testing.T) {
 }
 
 func TestCarried(t *testing.T) {
-	a := Solve("slip-density", []Setting{{"mass", "1605.0"}, {"volume", "1 L"}, {"volume-tolerance", "0"}}, Plain())
-	if want := "calculator=slip-adjust&from=1.605"; len(a.Next) == 0 || !strings.HasPrefix(a.Next[0].Request, want) {
-		t.Errorf("%+v, want %s", a.Next, want)
-	}
 	comma, err := Configure([]byte("decimal=%2C"))
 	if err != nil {
 		t.Fatal(err)
+	}
+	weighed := []Setting{{"mass", "1605"}, {"volume", "1 L"}, {"volume-tolerance", "1"}}
+	if a := Solve("slip-density", weighed, Plain()); a.Next[0].Request != "calculator=slip-adjust&from=1.605" {
+		t.Errorf("%+v", a.Next)
+	}
+	a := Solve("slip-density", weighed, comma)
+	if a.Next[0].Request != "calculator=slip-adjust&from=1.6050" {
+		t.Errorf("in a course with a decimal comma: %+v", a.Next)
 	}
 	name, given, err := decodeRequest(a.Next[0].Request)
 	if err != nil {
@@ -259,5 +265,141 @@ func TestCautionsComeFirst(t *testing.T) {
 	}
 	if cautioned < 4 {
 		t.Errorf("only %d answers have a caution", cautioned)
+	}
+}
+
+// TestDensityUncertainties finds the standard uncertainty of everything that
+// follows from a weighing by moving each reading a little, and wants the one
+// that is printed.
+func TestDensityUncertainties(t *testing.T) {
+	for name, readings := range map[string]map[string]float64{
+		"by volume, jar not weighed": {"mass": 150, "volume": 100},
+		"by volume":                  {"mass": 212.4, "tare": 62.4, "volume": 100},
+		"by water":                   {"mass": 687, "tare": 212, "water-mass": 512},
+		"a syringe":                  {"mass": 15, "volume": 10},
+		"warm":                       {"mass": 687, "tare": 212, "water-mass": 512, "temperature": 35, "solids-density": 2.5},
+	} {
+		solve := func(name string, more float64) map[string]Result {
+			var given []Setting
+			for reading, value := range readings {
+				if reading == name {
+					value += more
+				}
+				given = append(given, Setting{reading, number(value)})
+			}
+			given = append(given, Setting{"mass-resolution", "0.1"}, Setting{"volume-tolerance", "1"}, Setting{"line-tolerance", "3"})
+			found := map[string]Result{}
+			for _, r := range Solve("slip-density", given, Plain()).Outputs {
+				found[r.Name] = r
+			}
+			return found
+		}
+		found := solve("", 0)
+		density := found["specific-gravity"].Value
+		if celsius, warm := readings["temperature"]; warm {
+			density *= slip.WaterDensity(celsius)
+		}
+		scale := 0.1 / math.Sqrt(12)
+		for output, r := range found {
+			if r.u == 0 || output == "specific-gravity-low" || output == "specific-gravity-high" {
+				continue // the ends are no estimates of their own
+			}
+			sum := 0.0
+			for _, reading := range []string{"mass", "tare", "water-mass", "volume"} {
+				if _, ok := readings[reading]; !ok {
+					continue
+				}
+				slope := (solve(reading, 1e-4)[output].Value - solve(reading, -1e-4)[output].Value) / 2e-4
+				u := scale
+				if reading == "volume" {
+					u = 1 / math.Sqrt(3)
+				}
+				sum += slope * u * slope * u
+				if reading == "mass" && readings["volume"] == 0 { // a mL at the line is that much more slip
+					sum += math.Pow(slope*density*3/math.Sqrt(3), 2)
+				}
+			}
+			if want := math.Sqrt(sum); math.Abs(r.u-want) > 1e-5*want {
+				t.Errorf("%s: u of %s is %v, want %v", name, output, r.u, want)
+			}
+		}
+		if found["dry-per-litre"].u == 0 || found["dry-content"].u == 0 || found["baume"].u == 0 {
+			t.Errorf("%s: something has no doubt", name)
+		}
+	}
+}
+
+// TestRangeHoldsItsValue tries many weighings: the printed ends hold the printed
+// value and the full range of two standard uncertainties, and are wider by less
+// than two places.
+func TestRangeHoldsItsValue(t *testing.T) {
+	for _, jar := range []string{"volume=100", "volume=1000", "volume=10", "water-mass=300", "volume=946.35&mass-resolution=28.35", "volume=100&volume-tolerance=0.01&mass-resolution=0.001"} {
+		for gravity := 1.02; gravity < 2.3; gravity += 0.0137 {
+			_, vessel, _ := strings.Cut(jar, "=")
+			size, err := strconv.ParseFloat(strings.Split(vessel, "&")[0], 64)
+			if err != nil {
+				t.Fatal(err)
+			}
+			_, given, err := decodeRequest("calculator=slip-density&" + jar + "&mass=" + number(gravity*size))
+			if err != nil {
+				t.Fatal(err)
+			}
+			r := map[string]Result{}
+			for _, o := range Solve("slip-density", given, Plain()).Outputs {
+				r[o.Name] = o
+			}
+			read := func(name string) float64 {
+				x, err := strconv.ParseFloat(r[name].Text, 64)
+				if err != nil {
+					t.Fatal(err)
+				}
+				return x
+			}
+			low, value, high := read("specific-gravity-low"), read("specific-gravity"), read("specific-gravity-high")
+			u := r["specific-gravity-u"].Value
+			p := math.Max(0.0001, place(u))
+			if low > value || value > high || low > math.Max(0, gravity-2*u)+1e-9 || high < gravity+2*u-1e-9 || high-low > 4*u+2*p+1e-9 {
+				t.Errorf("%s: %v in %v to %v, u %v", jar, value, low, high, u)
+			}
+		}
+	}
+}
+
+func TestWeighings(t *testing.T) {
+	for _, c := range []struct {
+		request    string
+		in         Settings
+		resolution float64
+		sg, dry    string
+	}{
+		{"mass=150.0&volume=100", Plain(), 0.1, "1.500", "810 ± 30 g/L"},
+		{"mass=150&volume=100", Plain(), 1, "1.500", "810 ± 30 g/L"},
+		{"mass=174.5&volume=100", Plain(), 0.1, "1.75", "1210 ± 40 g/L"},
+		{"mass=3 lb 1 oz&volume=1 US quart", Plain(), 28.349523125, "1.47", "760 ± 40 g/L"},
+		{"mass=49.0 oz&volume=1 US quart", Plain(), 2.8349523125, "1.468", "760 ± 30 g/L"},
+		{"mass=687&tare=212.0&water-mass=512", Plain(), 0.1, "1.583", "950 ± 30 g/L"},
+		{"mass=687&tare=212&water-mass=512", bench1(), 5, "1.58", "950 ± 50 g/L"},
+		{"mass=420&tare=180&volume=150", bench1(), 0.1, "1.600", "980 ± 40 g/L"},
+		{"mass=15&volume=10", Plain(), 1, "1.50", "800 ± 300 g/L"},
+		{"mass=150&volume=100&mass-resolution=0.01&volume-tolerance=0", Plain(), 0.01, "1.5000", "812.50 ± 0.10 g/L"},
+	} {
+		_, given, err := decodeRequest("calculator=slip-density&" + c.request)
+		if err != nil {
+			t.Fatal(err)
+		}
+		a := Solve("slip-density", given, c.in)
+		texts := map[string]string{}
+		for _, r := range a.Outputs {
+			texts[r.Name] = plainly(r.Text)
+		}
+		resolution := 0.0
+		for _, g := range a.Inputs {
+			if g.Name == "mass-resolution" {
+				resolution = g.Values[0]
+			}
+		}
+		if math.Abs(resolution-c.resolution) > 1e-9 || texts["specific-gravity"] != c.sg || texts["dry-per-litre"] != c.dry {
+			t.Errorf("%s: a step of %v, %q, %q, want %v, %q, %q (%v)", c.request, resolution, texts["specific-gravity"], texts["dry-per-litre"], c.resolution, c.sg, c.dry, a.Errors)
+		}
 	}
 }

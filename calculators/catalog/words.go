@@ -1,5 +1,7 @@
 package catalog
 
+import "slipbook/calculators/quantity"
+
 // Small helpers on text. They stand here and not in package strings because
 // those fold and trim by the tables of Unicode, which the WebAssembly reactor
 // does without.
@@ -61,9 +63,10 @@ func listing(list []string) string {
 }
 
 // clip shortens what was typed so that a message stays readable, at a
-// character's edge.
+// character's edge, without characters that cannot be seen.
 func clip(text string) string {
 	const most = 40
+	text = quantity.Visible(text)
 	if len(text) <= most {
 		return text
 	}

@@ -12,8 +12,9 @@ import (
 const longest = 64
 
 // clean gives text with one kind of space, point, dash, slash, degree sign and inch
-// mark, runs of spaces made single, none at the ends, and fraction signs
-// written out ("4½" becomes "4 1/2").
+// mark, full-width signs made narrow, runs of spaces made single, none at the
+// ends, what takes no room gone, and fraction signs written out ("4½" becomes
+// "4 1/2").
 func clean(text string) string {
 	b := make([]byte, 0, len(text)+8)
 	space := func() {
@@ -22,6 +23,9 @@ func clean(text string) string {
 		}
 	}
 	for _, r := range text {
+		if r >= '\uff05' && r <= '\uff19' { // full-width: what some keyboards type for % , . / and digits
+			r -= '\uff05' - '%'
+		}
 		if f := fractionSign(r); f != "" {
 			if len(b) > 0 && isDigit(b[len(b)-1]) {
 				space()
@@ -44,7 +48,9 @@ func clean(text string) string {
 		case '\u2033', '\u201c', '\u201d': // double prime; quotes that phones turn an inch mark into
 			b = append(b, '"')
 		default:
-			b = utf8.AppendRune(b, r)
+			if !weightless(r) {
+				b = utf8.AppendRune(b, r)
+			}
 		}
 	}
 	return letters.TrimSuffix(string(b), " ")

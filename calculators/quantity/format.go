@@ -26,12 +26,13 @@ const (
 	Up
 )
 
-// FormatTo prints a number that is not negative as a multiple of step (above
-// 0), rounded the given way, with as many digits after the mark as step has,
-// zeros too: 53 to a step of 0.1 is "53.0". A number that is a multiple but for
-// what a computer's fractions lose, one part in a thousand million, counts as one.
-func FormatTo(value, step float64, way Round, style Style) string {
-	const hair = 1e-9
+// hair is how near to a multiple of a step a number counts as one: what a
+// computer's fractions lose is less.
+const hair = 1e-9
+
+// RoundTo gives a number that is not negative as a multiple of step (above 0),
+// rounded the given way.
+func RoundTo(value, step float64, way Round) float64 {
 	steps := value / step
 	switch way {
 	case Down:
@@ -41,11 +42,17 @@ func FormatTo(value, step float64, way Round, style Style) string {
 	default:
 		steps = math.Floor(steps + 0.5 + hair)
 	}
-	rounded := float64(steps * step)
 	if parts := math.Floor(1/step + 0.5); step < 1 && math.Abs(float64(parts*step)-1) < hair {
-		rounded = steps / parts // 3 steps of 0.1 are 0.3, and not its neighbour
+		return steps / parts // 3 steps of 0.1 are 0.3, and not its neighbour
 	}
-	text := Format(rounded, 12, style)
+	return float64(steps * step)
+}
+
+// FormatTo prints a number that is not negative as RoundTo rounds it, with as
+// many digits after the mark as step has, zeros too: 53 to a step of 0.1 is
+// "53.0".
+func FormatTo(value, step float64, way Round, style Style) string {
+	text := Format(RoundTo(value, step, way), 12, style)
 	places := 0
 	for scaled := step; places < 9 && math.Abs(scaled-math.Floor(scaled+0.5)) > hair; places++ {
 		scaled = float64(scaled * 10)

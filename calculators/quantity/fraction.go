@@ -37,17 +37,24 @@ func natural(s string) (float64, bool) {
 	return v, err == nil && digits(s) == len(s)
 }
 
-// noFraction refuses a fraction where the unit is not the inch.
-func (b *box) noFraction(n *amount, u *Unit) error {
+// parted says whether fractions of the unit are usual: inches, pounds and
+// ounces, spoons, and the measures of a US or British kitchen.
+func (u *Unit) parted() bool {
+	return u.ID == "in" || u.ID == "lb" || u.ID == "oz" || Whose(u.ID) != "" || letters.HasSuffix(u.ID, "spoon")
+}
+
+// noFraction refuses a fraction where the unit is not one that is parted so.
+// named says that the text itself named the unit.
+func (b *box) noFraction(n *amount, u *Unit, named bool) error {
 	plain := n.text
 	if u.ID != one {
 		plain += " " + u.ID
 	}
-	if b.kind == Length {
+	switch {
+	case b.kind == Length:
 		return refuse("A fraction is read only in inches. Write $ in, or $.", n.typed, plain)
+	case b.kind == Percent && !named && letters.IndexByte(n.typed, ' ') < 0:
+		return refuse("$ can be $ %, or as a part of the whole $ %. Write the one that you mean.", n.typed, n.text, plainText(float64(100*n.value), 6, b.style))
 	}
-	if b.kind == Percent {
-		return refuse("A fraction is read only for a length in inches. Of a hundred that is $: write $ %.", plainText(float64(100*n.value), 6, b.style), plainText(float64(100*n.value), 6, b.style))
-	}
-	return refuse("A fraction is read only for a length in inches. Write $.", plain)
+	return refuse("A fraction is read only in inches, pounds and ounces, and US or imperial measures. Write $.", plain)
 }

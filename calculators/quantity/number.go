@@ -47,14 +47,14 @@ func (b *box) decimal(t *typed) (value, step float64, err error) {
 	s := t.number
 	points, commas := letters.Count(s, "."), letters.Count(s, ",")
 	switch {
+	case letters.IndexByte(s, '-') >= 0:
+		return 0, 0, b.span(t)
 	case points > 0 && commas > 0:
 		return 0, 0, b.marks(t, "both a comma and a point")
 	case points > 1:
 		return 0, 0, b.marks(t, "more than one point")
 	case commas > 1:
 		return 0, 0, b.marks(t, "more than one comma")
-	case letters.IndexByte(s, '-') >= 0:
-		return 0, 0, b.several(t)
 	}
 	mark := b.style.mark()
 	if points+commas == 1 {

@@ -22,8 +22,6 @@ func (b *box) pounds(t *typed, lb *amount) (q Quantity, ok bool, err error) {
 	}
 	all := plainText(float64(lb.value*16)+oz.value, 6, b.style) + " oz"
 	switch {
-	case lb.fraction || oz.fraction:
-		return Quantity{}, true, refuse("A fraction is read only for a length in inches. Write $.", all)
 	case lb.value != math.Trunc(lb.value):
 		return Quantity{}, true, refuse("Before ounces the pounds are whole, for example 2 lb 3 oz. Write $.", all)
 	case math.Abs(oz.value) >= 16:

@@ -32,13 +32,13 @@ func Read(text string, kind Kind, unit string, style Style) (Quantity, error) {
 			return q, err
 		}
 		if hasDigit(t.unit) && spelled(fold(t.unit)) == "" {
-			return Quantity{}, b.several(t)
+			return Quantity{}, b.several(t, n)
 		}
 		if u, err = b.unit(t.unit, n); err != nil {
 			return Quantity{}, err
 		}
 	}
-	return b.measured(n, u)
+	return b.measured(n, u, t.unit != "")
 }
 
 // take bounds and cleans a text and tells its number and unit apart.
@@ -46,10 +46,12 @@ func (b *box) take(text string) (*typed, error) {
 	if len(text) > longest {
 		return nil, refuse("That is too long for a number. Write $.", b.wants())
 	}
-	if !utf8.ValidString(text) {
-		return nil, b.notNumber(text)
-	}
 	cleaned := clean(text)
+	for _, r := range cleaned {
+		if r == utf8.RuneError || control(r) {
+			return nil, b.broken()
+		}
+	}
 	if cleaned == "" {
 		return nil, refuse("Nothing is written here. Write $.", b.wants())
 	}
@@ -74,7 +76,7 @@ func (b *box) gramsAsGravity(n *amount) error {
 	for _, of := range []struct {
 		weight       float64
 		volume, size string
-	}{{100, "100 mL", "100"}, {1000, "a litre", "1000"}} {
+	}{{10, "10 mL", "10"}, {100, "100 mL", "100"}, {1000, "a litre", "1000"}} {
 		if gravity := n.value / of.weight; 1 < gravity && gravity < 3 {
 			text := plainText(gravity, 6, b.style)
 			if len(text) == len("1.6") {
@@ -87,12 +89,12 @@ func (b *box) gramsAsGravity(n *amount) error {
 }
 
 // measured puts number and unit together, and asks where the number shows that
-// something else was meant.
-func (b *box) measured(n *amount, u *Unit) (Quantity, error) {
-	if n.fraction && u.ID != "in" {
-		return Quantity{}, b.noFraction(n, u)
+// something else was meant. named says that the text itself named the unit.
+func (b *box) measured(n *amount, u *Unit, named bool) (Quantity, error) {
+	if n.fraction && !u.parted() {
+		return Quantity{}, b.noFraction(n, u, named)
 	}
-	if b.kind == Gravity {
+	if b.kind == Gravity && u.Factor == 1 {
 		if err := b.gramsAsGravity(n); err != nil {
 			return Quantity{}, err
 		}

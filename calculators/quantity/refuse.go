@@ -89,38 +89,49 @@ func (b *box) notNumber(text string) error {
 	return refuse("$ is not a number. Write $ with the digits 0 to 9, for example $.", quote(text), Name(b.kind), b.example())
 }
 
-// several refuses a text that holds more than one number.
-func (b *box) several(t *typed) error {
-	hint := ""
-	if b.kind == Mass {
-		hint = ", or pounds and ounces: 2 lb 3 oz"
-	}
-	return refuse("$ is more than one number. Write one, for example $$.", quote(t.text), b.example(), hint)
-}
-
 // quoteLimit is how many bytes of a text an error repeats.
 const quoteLimit = 48
 
 // quote repeats what was typed in quotation marks: not all of a long text, and
 // without characters that cannot be seen.
 func quote(text string) string {
-	b := []byte("“")
+	text = Visible(text)
 	for i, r := range text {
 		if i+utf8.RuneLen(r) > quoteLimit {
-			b = append(b, "…"...)
-			break
+			return "“" + text[:i] + "…”"
 		}
-		if unseen(r) {
-			r = utf8.RuneError
-		}
-		b = utf8.AppendRune(b, r)
 	}
-	return string(append(b, "”"...))
+	return "“" + text + "”"
+}
+
+// Visible is a text without the characters that cannot be seen and without
+// broken ones, for sentences that repeat it.
+func Visible(text string) string {
+	b := make([]byte, 0, len(text))
+	for _, r := range text {
+		if r != utf8.RuneError && !unseen(r) {
+			b = utf8.AppendRune(b, r)
+		}
+	}
+	return string(b)
+}
+
+// broken refuses a text with characters that stand for nothing: what they were
+// is not known, so nothing is read from what is left.
+func (b *box) broken() error {
+	return refuse("There is a character in this that cannot be read. Type it again, for example $.", b.example())
 }
 
 // unseen says whether a character is a control character or one that turns the
 // direction of the writing after it.
 func unseen(r rune) bool {
-	return r < 0x20 || 0x7f <= r && r < 0xa0 || 0x200b <= r && r <= 0x200f ||
-		0x2028 <= r && r <= 0x202e || 0x2060 <= r && r <= 0x2069 || r == 0xfeff
+	return control(r) || weightless(r)
+}
+
+func control(r rune) bool { return r < 0x20 || 0x7f <= r && r < 0xa0 || 0x2028 <= r && r <= 0x2029 }
+
+// weightless says whether a character takes no room: it comes along when a
+// number is copied from somewhere, and means nothing in one.
+func weightless(r rune) bool {
+	return r == 0xad || 0x200b <= r && r <= 0x200f || 0x202a <= r && r <= 0x202e || 0x2060 <= r && r <= 0x2069 || r == 0xfeff
 }

@@ -14,8 +14,8 @@ type spoon struct {
 // metric ones, common practice, are what measuring spoons are sold as outside
 // the US; the Australian tablespoon of 20 mL is the known exception.
 var spoons = []spoon{
-	{"tsp|tsps|teaspoon|teaspoons", &Unit{"US teaspoon", Volume, usGallon / 768}, &Unit{"metric teaspoon", Volume, 5}},
-	{"tbsp|tbsps|tbs|tablespoon|tablespoons", &Unit{"US tablespoon", Volume, usGallon / 256}, &Unit{"metric tablespoon", Volume, 15}},
+	{"tsp|tsps|teaspoon|teaspoons", &Unit{ID: "US teaspoon", Kind: Volume, Factor: usGallon / 768}, &Unit{ID: "metric teaspoon", Kind: Volume, Factor: 5}},
+	{"tbsp|tbsps|tbs|tablespoon|tablespoons", &Unit{ID: "US tablespoon", Kind: Volume, Factor: usGallon / 256}, &Unit{ID: "metric tablespoon", Kind: Volume, Factor: 15}},
 	{"spoon|spoons|spoonful|spoonfuls", nil, nil},
 }
 

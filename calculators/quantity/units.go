@@ -5,6 +5,8 @@ type Unit struct {
 	ID     string // as written in requests and shown: "g", "US fl oz"
 	Kind   Kind
 	Factor float64 // canonical units in one of it, exact by definition
+
+	aside bool // read where it is typed, and offered by no chooser
 }
 
 // The definitions that the other factors follow from. They are constants, so
@@ -17,36 +19,43 @@ const (
 	one            = "1"                      // the unit of numbers that have none
 	perHundred     = "g/100 mL"               // the unit of strength
 	perOne         = "g/mL"                   // the unit of density; g/cm³ and kg/L are the same
+	perLitre       = "g/L"
 )
 
 // units lists every unit, kind by kind, the canonical unit of each kind first.
 var units = []Unit{
-	{"g", Mass, 1},
-	{"kg", Mass, 1000},
-	{"oz", Mass, pound / 16},
-	{"lb", Mass, pound},
+	{ID: "g", Kind: Mass, Factor: 1},
+	{ID: "kg", Kind: Mass, Factor: 1000},
+	{ID: "oz", Kind: Mass, Factor: pound / 16},
+	{ID: "lb", Kind: Mass, Factor: pound},
 
-	{"mL", Volume, 1},
-	{"cc", Volume, 1},
-	{"L", Volume, 1000},
-	{"US fl oz", Volume, usGallon / 128},
-	{"US cup", Volume, usGallon / 16},
-	{"US pint", Volume, usGallon / 8},
-	{"US quart", Volume, usGallon / 4},
-	{"US gallon", Volume, usGallon},
-	{"imperial pint", Volume, imperialGallon / 8},
-	{"imperial gallon", Volume, imperialGallon},
+	{ID: "mL", Kind: Volume, Factor: 1},
+	{ID: "cc", Kind: Volume, Factor: 1},
+	{ID: "cl", Kind: Volume, Factor: 10, aside: true},
+	{ID: "dl", Kind: Volume, Factor: 100, aside: true},
+	{ID: "L", Kind: Volume, Factor: 1000},
+	{ID: "US fl oz", Kind: Volume, Factor: usGallon / 128},
+	{ID: "US cup", Kind: Volume, Factor: usGallon / 16},
+	{ID: "US pint", Kind: Volume, Factor: usGallon / 8},
+	{ID: "US quart", Kind: Volume, Factor: usGallon / 4},
+	{ID: "US gallon", Kind: Volume, Factor: usGallon},
+	{ID: "imperial pint", Kind: Volume, Factor: imperialGallon / 8},
+	{ID: "imperial gallon", Kind: Volume, Factor: imperialGallon},
 
-	{"mm", Length, 1},
-	{"cm", Length, 10},
-	{"in", Length, inch},
+	{ID: "mm", Kind: Length, Factor: 1},
+	{ID: "cm", Kind: Length, Factor: 10},
+	{ID: "in", Kind: Length, Factor: inch},
 
-	{"%", Percent, 1},
-	{"°C", Temperature, 1},
-	{one, Number, 1},
-	{one, Gravity, 1},
-	{perHundred, Strength, 1},
-	{perOne, Density, 1},
+	{ID: "%", Kind: Percent, Factor: 1},
+	{ID: "°C", Kind: Temperature, Factor: 1},
+	{ID: one, Kind: Number, Factor: 1},
+	{ID: one, Kind: Gravity, Factor: 1},
+	{ID: perHundred, Kind: Strength, Factor: 1},
+	{ID: perOne, Kind: Density, Factor: 1},
+	{ID: perLitre, Kind: Density, Factor: 0.001, aside: true},
+	{ID: perOne, Kind: Gravity, Factor: 1, aside: true}, // the number is the same
+	{ID: perLitre, Kind: Gravity, Factor: 0.001, aside: true},
+	{ID: "SG", Kind: Gravity, Factor: 1, aside: true},
 }
 
 // Units lists the units of a kind that a chooser offers, canonical first. The
@@ -54,7 +63,7 @@ var units = []Unit{
 func Units(kind Kind) []Unit {
 	var of []Unit
 	for _, u := range units {
-		if u.Kind == kind {
+		if u.Kind == kind && !u.aside {
 			of = append(of, u)
 		}
 	}

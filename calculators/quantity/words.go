@@ -12,19 +12,26 @@ var spellings = []struct{ id, typed string }{
 	{"lb", "lb|lbs|pound|pounds"},
 	{"mL", "ml|mls|millilitre|millilitres|milliliter|milliliters"},
 	{"cc", "cc|ccm|cm3|cm³|cubic centimetre|cubic centimetres|cubic centimeter|cubic centimeters"},
-	{"L", "l|litre|litres|liter|liters"},
+	{"cl", "cl|cls|centilitre|centilitres|centiliter|centiliters"},
+	{"dl", "dl|dls|decilitre|decilitres|deciliter|deciliters"},
+	{"L", "l|ltr|ltrs|litre|litres|liter|liters"},
 	{"mm", "mm|millimetre|millimetres|millimeter|millimeters"},
 	{"cm", "cm|centimetre|centimetres|centimeter|centimeters"},
 	{"in", `in|inch|inches|"`},
-	{"%", "%|percent|per cent"},
+	{"%", "%|pct|percent|per cent"},
 	{"°C", "°c|° c|c|°|℃|deg c|degree c|degrees c|celsius|degree celsius|degrees celsius"},
 	{perOne, "g/ml|g/cc|g/cm3|g/cm³|kg/l|g per ml"},
+	{perLitre, "g/l|g per l|g/litre|kg/m3|kg/m³"},
+	{"SG", "sg|specific gravity"},
 	{perHundred, "g/100 ml|g/100ml|g per 100 ml|g per 100ml"},
 }
 
 // fahrenheit is how people write the one foreign unit a studio's thermometer
 // may show.
 const fahrenheit = "°f|° f|f|℉|deg f|degree f|degrees f|fahrenheit|degree fahrenheit|degrees fahrenheit"
+
+// counted are the things that a bare number may be of.
+const counted = "people|persons|person|students|student|pupils|pupil|children|cups|cup|pots|pot|bars|bar|tiles|tile|coats|coat|mixes|mix|parts|part"
 
 // spelled gives the ID of the unit that a folded word writes, or "".
 func spelled(word string) string {
@@ -55,6 +62,9 @@ func (b *box) unit(word string, n *amount) (*Unit, error) {
 		return u, nil
 	}
 	folded := fold(word)
+	if b.kind == Number && among(counted, folded) {
+		return find(Number, one), nil
+	}
 	if s, before := spoonOf(folded); s != nil {
 		return b.spoon(s, before)
 	}
@@ -104,7 +114,7 @@ func measures(kind Kind) string {
 		return "measures length"
 	case Temperature:
 		return "measures warmth"
-	case Density:
+	case Density, Gravity:
 		return "measures density"
 	case Strength:
 		return "says how strong a wash is"

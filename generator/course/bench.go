@@ -26,6 +26,13 @@ func (c *Course) Answers() catalog.Settings {
 	for _, w := range c.Working {
 		s.Working = append(s.Working, catalog.Working{Of: catalog.Subject(w.Of), For: w.For, Low: w.Low, High: w.High})
 	}
+	for _, id := range catalog.HazardIDs() {
+		for _, h := range c.Decoration.Hazards {
+			if h.ID == id {
+				s.Hazards = append(s.Hazards, catalog.Hazard{ID: id, Words: h.Harm + " " + h.Do})
+			}
+		}
+	}
 	return s
 }
 

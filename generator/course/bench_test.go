@@ -1,8 +1,10 @@
 package course_test
 
 import (
+	"slices"
 	"strings"
 	"testing"
+	"testing/fstest"
 
 	"github.com/google/go-cmp/cmp"
 
@@ -32,6 +34,7 @@ func TestBenchTravels(t *testing.T) {
 	got := c.Answers()
 	want := catalog.Plain()
 	want.Bodies = []catalog.Body{{ID: "buff", Name: "Buff stoneware", Shrinkage: 12, Cone: "6"}, {ID: "white", Name: "White porcelain", Shrinkage: 14.5, Cone: "6"}}
+	want.Hazards = got.Hazards // in a test of their own
 	want.Scales = []catalog.Scale{{To: 500, Step: 0.1}, {To: 5000, Step: 5}}
 	want.Working = []catalog.Working{{Of: "slip", For: "to brush or pour", Low: 1.45, High: 1.45}, {Of: "wash", For: "on bisque", Low: 9, High: 12.5}}
 	if d := cmp.Diff(want, got); d != "" {
@@ -62,5 +65,30 @@ func TestBenchFindings(t *testing.T) {
 		if first != "course.yaml:"+c.want || strings.Count(found, "course.yaml:") != 1 {
 			t.Errorf("%s: got\n%swant %s", c.name, found, c.want)
 		}
+	}
+}
+
+// TestHazardsStandOnce holds the words that the calculators say without a course
+// to those of the program's own hazards.yaml, and lets a course change them.
+func TestHazardsStandOnce(t *testing.T) {
+	files := coursetest.Small()
+	delete(files, "hazards.yaml")
+	delete(files, table)
+	c, _ := course.Load(files)
+	got := c.Answers()
+	for _, declared := range catalog.All() {
+		if d := cmp.Diff(catalog.Plain().CautionsOf(declared), got.CautionsOf(declared)); d != "" {
+			t.Errorf("%s: %s", declared.Name, d)
+		}
+	}
+	for _, id := range catalog.HazardIDs() {
+		if !slices.ContainsFunc(got.Hazards, func(h catalog.Hazard) bool { return h.ID == id && h.Words == catalog.StandingWords(id) }) {
+			t.Errorf("of %s the calculators and hazards.yaml say different things", id)
+		}
+	}
+	files["hazards.yaml"] = &fstest.MapFile{Data: []byte("hazards:\n  - {id: dry-powder, do: Only the instructor weighs.}\n")}
+	c, _ = course.Load(files)
+	if batch := catalog.Find("slip-batch"); !strings.HasSuffix(c.Answers().CautionsOf(batch)[0], "can cause cancer. Only the instructor weighs.") {
+		t.Errorf("the course's words are not said: %q", c.Answers().CautionsOf(batch))
 	}
 }

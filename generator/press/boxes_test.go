@@ -81,7 +81,7 @@ func TestAlternativesStandTogether(t *testing.T) {
 	if diff := cmp.Diff([][][]string{{{"mass"}}, {{"tare"}}, {{"volume"}, {"water-mass"}}}, shape(first)); diff != "" {
 		t.Errorf("in sight (-want +got):\n%s", diff)
 	}
-	if diff := cmp.Diff([][][]string{{{"solids-density"}}, {{"temperature"}}, {{"mass-resolution"}}, {{"volume-tolerance"}}}, shape(more)); diff != "" {
+	if diff := cmp.Diff([][][]string{{{"solids-density"}}, {{"temperature"}}, {{"mass-resolution"}}, {{"volume-tolerance"}}, {{"line-tolerance"}}}, shape(more)); diff != "" {
 		t.Errorf("behind more (-want +got):\n%s", diff)
 	}
 	first, _ = p.choices(catalog.Find("wash-mix"), nil, "calculator.1")

@@ -122,7 +122,7 @@ func TestListFilledInByALesson(t *testing.T) {
 
 func TestConstantsFollowTheCourse(t *testing.T) {
 	html := printCalculator(t, calculatorPress(t, ','), "slip-density", 1)
-	wantHolds(t, html, `name="mass-resolution" value="0,1"`, `name="volume" value=""`, `data-settings="decimal=%2C&amp;measures=metric&amp;body=`)
+	wantHolds(t, html, `name="mass-resolution" value=""`, `name="solids-density" value="2,6"`, `name="volume" value=""`, `data-settings="decimal=%2C&amp;measures=metric`)
 }
 
 func TestWorkedExampleFillsTheForm(t *testing.T) {
@@ -177,7 +177,7 @@ func TestFaultsOfFilling(t *testing.T) {
 	if diff := cmp.Diff(want, got); diff != "" {
 		t.Errorf("problems (-want +got):\n%s", diff)
 	}
-	if problems[0].Do != "Write one of its inputs: mass, tare, volume, water-mass, solids-density, temperature, mass-resolution, volume-tolerance." {
+	if problems[0].Do != "Write one of its inputs: mass, tare, volume, water-mass, solids-density, temperature, mass-resolution, volume-tolerance, line-tolerance." {
 		t.Errorf("advice %q", problems[0].Do)
 	}
 	if problems[2].Do != "Powder that is no heavier than water would float. Clay is about 2.6." {

@@ -1,0 +1,67 @@
+package catalog
+
+// Hazard is one thing that can hurt whoever does what an answer says, with the
+// words that are printed before its figures.
+type Hazard struct{ ID, Words string }
+
+// The hazards of weighing out. Media and steps have the table's.
+const (
+	dryPowder   = "dry-powder"   // dry clay, or a dry mix for slip
+	stainPowder = "stain-powder" // stain and flux as powder
+	rinseWater  = "rinse-water"  // water from a coloured bucket
+)
+
+// standing are the words of the hazards where no course brings its own: on a
+// command line without one. They are those of the program's own hazards.yaml,
+// and a test of the course's package holds the two together.
+var standing = []Hazard{
+	{dryPowder, "Dry clay and dry mixes make fine dust with silica in it. Breathed in over the years, it scars the lungs and can cause cancer. " +
+		"Wear a fitted respirator and gloves, scoop low, put powder onto water, and wipe up wet. Who is not fit-tested has the instructor weigh it, or starts from damp clay."},
+	{stainPowder, "Stain and flux are fine dust with metals or borates in it. Breathed in or swallowed, they can harm. " +
+		"Wear a fitted respirator and gloves until all of it is wet, put powder onto water, and wipe up wet. Who is not fit-tested has the instructor weigh it."},
+	{rinseWater, "Water from a coloured bucket may carry stain and metal. " +
+		"Keep it in a labelled jug or in the settling bucket. None of it goes down the sink."},
+}
+
+// HazardIDs lists the hazards whose words a course brings.
+func HazardIDs() []string {
+	var ids []string
+	for _, h := range standing {
+		ids = append(ids, h.ID)
+	}
+	return ids
+}
+
+// StandingWords gives what is said of a hazard without a course.
+func StandingWords(id string) string { return Settings{}.words(id) }
+
+// words gives what is said of a hazard: the course's words, or the program's.
+func (s Settings) words(id string) string {
+	for _, list := range [...][]Hazard{s.Hazards, standing} {
+		for _, h := range list {
+			if h.ID == id {
+				return h.Words
+			}
+		}
+	}
+	return ""
+}
+
+// CautionsOf gives what is said before the form of a calculator, whatever its
+// numbers: the hazards that it names, and its own cautions.
+func (s Settings) CautionsOf(c *Calculator) []string {
+	var cautions []string
+	for _, id := range c.Hazards {
+		cautions = append(cautions, s.words(id))
+	}
+	return append(cautions, c.Cautions...)
+}
+
+// warn adds the hazards of this answer to its cautions.
+func (b *bench) warn(ids ...string) {
+	for _, id := range ids {
+		if words := b.settings.words(id); !contains(b.answer.Cautions, words) {
+			b.answer.Cautions = append(b.answer.Cautions, words)
+		}
+	}
+}
