@@ -222,6 +222,17 @@ func (s *search) notes(steps []step, p Plan) []string {
 	return notes
 }
 
+// wasLaid reports whether a layer is on the pot: it was there already, or its
+// laying on is done.
+func (s *search) wasLaid(p *pot, layer int) bool {
+	for i, a := range s.acts {
+		if a.layer+s.before == layer {
+			return p.done.has(i)
+		}
+	}
+	return true
+}
+
 // rub says, where a firing at bisque heat may or may not have fixed a layer,
 // how that is found out.
 func (s *search) rub(steps []step) string {
@@ -230,7 +241,7 @@ func (s *search) rub(steps []step) string {
 	for i := range steps {
 		if move := steps[i].move; move >= 0 && (s.t.Transitions[move].Move == Bisque || s.t.Transitions[move].Move == Harden) {
 			for j, medium := range s.layers {
-				if medium >= 0 && now.loose.has(j) && s.t.Media[medium].Fixed == RubTest && !has(names, lower(s.t.Media[medium].Name)) {
+				if medium >= 0 && now.loose&s.alike[j] != 0 && s.wasLaid(&now, j) && s.t.Media[medium].Fixed == RubTest && !has(names, lower(s.t.Media[medium].Name)) {
 					names = append(names, lower(s.t.Media[medium].Name))
 				}
 			}
