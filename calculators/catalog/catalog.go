@@ -53,6 +53,7 @@ type Input struct {
 	Whole   bool     // a whole number
 	Choices []Choice // instead of a quantity: one of these
 	Said    []Said   // other words for the choices
+	States  bool     // the choices are states of the course’s table: what it calls them is understood too
 	Words   bool     // instead of a quantity: words, as they are typed
 	Bodies  bool     // instead of a quantity: one of the studio's clays, Settings.Bodies
 	Finds   string   // the calculator that tells whoever does not know it

@@ -16,7 +16,7 @@ var stagePlan = &Calculator{
 	Inputs: []Input{
 		{Name: "state", Label: "Your pot is now", Help: "See the pages of the six states if you are not sure.", Kind: quantity.Number, Needed: true, First: true, Choices: []Choice{
 			{"wet", "Wet"}, {"leather-hard", "Leather-hard, not sure how stiff"}, {"soft-leather-hard", "Soft leather-hard"}, {"firm-leather-hard", "Firm leather-hard"}, {"stiff-leather-hard", "Stiff leather-hard"},
-			{"bone-dry", "Bone dry"}, {"bisque", "Bisque"}, {"unfired-glaze", "Unfired glaze"}, {"glaze-fired", "Glaze-fired"}}, Said: saidStates},
+			{"bone-dry", "Bone dry"}, {"bisque", "Bisque"}, {"unfired-glaze", "Unfired glaze"}, {"glaze-fired", "Glaze-fired"}}, Said: saidStates, States: true},
 		{Name: "already", Label: "On the pot already, the lowest first", Help: "For example: slip fixed, wash loose. Leave it blank for a bare pot.", Kind: quantity.Number, Words: true, List: true, Most: stage.MostLayers},
 		{Name: "layers", Label: "Layers you want, the lowest first", Help: "For example: slip by paper stencil then scratched, wash wiped back, clear glaze.", Kind: quantity.Number, Needed: true, First: true, Words: true, List: true, Most: stage.MostLayers},
 		{Name: "places", Label: "Where they go", Help: "On the same place they lie on one another; on different places they do not touch.", Kind: quantity.Number, Default: "same", First: true, Choices: []Choice{{"same", "All on the same place"}, {"different", "Each on a place of its own"}}},
@@ -79,13 +79,9 @@ var stagePlan = &Calculator{
 	draw: drawPlan,
 }
 
-// saidStates are other words for the states, and those that may mean two.
+// saidStates are words that may mean two states. What else people say for one
+// stands in the table.
 var saidStates = []Said{
-	{"leatherhard", "leather-hard", ""}, {"leather hard", "leather-hard", ""}, {"bonedry", "bone-dry", ""}, {"dry", "bone-dry", ""}, {"plastic", "wet", ""}, {"fresh", "wet", ""},
-	{"soft leather-hard", "soft-leather-hard", ""}, {"soft leather hard", "soft-leather-hard", ""}, {"firm leather-hard", "firm-leather-hard", ""}, {"firm leather hard", "firm-leather-hard", ""},
-	{"stiff leather-hard", "stiff-leather-hard", ""}, {"stiff leather hard", "stiff-leather-hard", ""}, {"cheese-hard", "soft-leather-hard", ""},
-	{"biscuit", "bisque", ""}, {"bisqued", "bisque", ""}, {"bisqueware", "bisque", ""}, {"biscuit-fired", "bisque", ""},
-	{"glost", "glaze-fired", ""}, {"finished", "glaze-fired", ""},
 	{"greenware", "", "Greenware is any clay that was not fired. Say leather-hard if it is cool and dark, bone dry if it is pale all over."},
 	{"glazed", "", "A glazed pot may be fired or not. Say unfired glaze if the coat rubs off as powder, glaze-fired if it is glassy."},
 	{"fired", "", "Which firing has it had? Say bisque after the first, glaze-fired after the glaze firing."},

@@ -109,6 +109,9 @@ func (b *bench) readWords(in *Input, text string) {
 			b.answer.refuse(in.Name, ask)
 			return
 		}
+		if id == "" && in.States && b.settings.Table != nil {
+			id = b.settings.Table.StateSaid(text)
+		}
 		if id == "" {
 			b.answer.refuse(in.Name, "“"+clip(text)+"” is none of the choices. They are: "+ids(choices)+".")
 			return

@@ -23,7 +23,7 @@ func (s *search) shorter(best []step) string {
 		if !gain || is.risky()+is.questions() <= was.risky()+was.questions() || is.undone() > was.undone() || s.t.worse(other.pathPeril(steps, true), s.pathPeril(best, true)) {
 			continue
 		}
-		said := "With " + saved + " fewer, but " + count(is.risky(), "risky step") + " and " + count(is.questions(), "question") + ": " + other.sketch(steps)
+		said := "With " + saved + " fewer, but " + dearer(is) + ": " + other.sketch(steps)
 		if !holds(text, said) {
 			text = join(text, said)
 		}
@@ -32,6 +32,17 @@ func (s *search) shorter(best []step) string {
 		}
 	}
 	return text
+}
+
+// dearer words what a shorter way has of what one would rather not have.
+func dearer(c cost) string {
+	switch {
+	case c.questions() == 0:
+		return count(c.risky(), "risky step")
+	case c.risky() == 0:
+		return count(c.questions(), "question") + " to ask first"
+	}
+	return count(c.risky(), "risky step") + " and " + count(c.questions(), "question") + " to ask first"
 }
 
 // sketch tells the acts of a way in short, with what makes them risky.

@@ -69,7 +69,7 @@ func (t *Table) newSearch(w Wish, o order) *search {
 	}
 	s.sortLayers()
 	if parts := s.t.States[w.State].Parts; len(parts) > 0 {
-		s.stillSoft.Ask = "Is it still " + parts[0].Name + "? " + parts[0].Tell + " If it is not, leave this out."
+		s.stillSoft.Ask = "Is it still " + lower(parts[0].Name) + "? " + parts[0].Tell + " If it is not, leave this out."
 	}
 	s.heuristic = s.newHeuristic()
 	return s

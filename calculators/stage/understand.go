@@ -66,6 +66,25 @@ func (t *Table) Coats(text string, state int) ([]Coat, Understood, error) {
 	return coats, r.Understood, nil
 }
 
+// StateSaid is the id of the state that a person's words name, with the part
+// before it where one is said, "stiff-leather-hard"; empty where they name none.
+func (t *Table) StateSaid(text string) string {
+	words := plain(text)
+	for _, s := range t.States {
+		for _, phrase := range append([]string{s.Name, s.ID}, s.Words...) {
+			if len(words) > 0 && begins(words, phrase) == len(words) {
+				return s.ID
+			}
+			for _, p := range s.Parts {
+				if len(words) > 1 && words[0] == p.ID && begins(words[1:], phrase) == len(words)-1 {
+					return p.ID + "-" + s.ID
+				}
+			}
+		}
+	}
+	return ""
+}
+
 // firedIn reports whether clay in a state has been fired.
 func (t *Table) firedIn(state int) bool {
 	for _, tr := range t.Transitions {
@@ -196,6 +215,9 @@ func (r *reader) layer(words []string) error {
 	}
 	medium, rest := longest(words, len(r.t.Media), func(i int) []string { return r.t.Media[i].phrases() })
 	layer.Medium = medium
+	if medium >= 0 { // "red iron oxide wash" is an oxide wash, though wash alone is another
+		rest = without(rest, plain(r.t.Media[medium].Name), nil)
+	}
 	if second, _ := longest(rest, len(r.t.Media), func(i int) []string { return r.t.Media[i].phrases() }); second >= 0 {
 		return r.twoMedia(words, medium, second)
 	}

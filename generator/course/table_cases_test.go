@@ -143,7 +143,7 @@ var tableTests = []findingCase{
 			"decoration.yaml:76:14: error: no transition has the move `dry` (table-move)\n" +
 			"    Add one: it means the drying of clay, and leads from wet or leather-hard to leather-hard or bone-dry.\n" +
 			"decoration.yaml:76:14: error: no transition has the move `fire` (table-move)\n" +
-			"    Add one: it means the glaze firing, or the last firing of a bare pot, and leads from bone-dry or bisque or unfired-glaze to glaze-fired.\n" +
+			"    Add one: it means the glaze firing, or the last firing of a bare pot, and leads from bone-dry or bisque or unfired-glaze or glaze-fired to glaze-fired.\n" +
 			"decoration.yaml:76:14: error: no transition has the move `harden` (table-move)\n" +
 			"    Add one: it means bisque heat again, to fix colour, and leads from bisque to bisque.\n" +
 			"decoration.yaml:76:14: error: no transition has the move `strip` (table-move)\n" +
