@@ -82,6 +82,8 @@ func TestAsPeopleAsk(t *testing.T) {
 
 		{"three mixes by two slips", "calculator=tile-plan&kind=doubling&points=3&low=2&base=250", "Cut 3 tiles: 3 mixes.", "by-volume=3 + 1; by-volume=1 + 1; by-volume=0 + 1; a slip without the addition and the strongest", ""},
 		{"five mixes by two slips", "calculator=tile-plan&points=5&low=4&high=8&base=125", "Cut 5 tiles: 5 mixes.", "by-volume=1 + 0; by-volume=3 + 1; by-volume=1 + 1; by-volume=1 + 3; by-volume=0 + 1; the first and the last mix", ""},
+		{"a scale too coarse", "calculator=tile-plan&points=3&low=1&high=8&base=12", "Cut 3 tiles: 3 mixes.", "On this scale some amounts are off by up to 17 %.", ""},
+		{"a scale fine enough", "calculator=tile-plan&points=3&low=1&high=8&base=500", "Cut 3 tiles: 3 mixes.", "", "On this scale"},
 		{"too strong to blend", "calculator=tile-plan&points=3&low=0&high=10&base=100", "Cut 3 tiles: 3 mixes.", "", "by-volume"},
 		{"too many parts to blend", "calculator=tile-plan&kind=doubling&points=6&low=0.25&base=500", "Cut 6 tiles: 6 mixes.", "", "by-volume"},
 	} {

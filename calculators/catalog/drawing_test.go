@@ -194,3 +194,50 @@ func TestTriangleIsNotMirrored(t *testing.T) {
 		t.Errorf("%d corners", corner)
 	}
 }
+
+// TestDrawingsKeepToTheirSheet wants all of a drawing within the sheet, and no
+// words on other words.
+func TestDrawingsKeepToTheirSheet(t *testing.T) {
+	requests := []string{
+		"calculator=wash-dilute&from=20&to=1&steps=8&volume=100", "calculator=wash-dilute&from=20&to=10&volume=100",
+		"calculator=tile-plan&kind=triaxial&points=7&base=60", "calculator=tile-plan&kind=triaxial&points=2&base=60", "calculator=tile-plan&points=12&low=0&high=10&base=100",
+	}
+	for _, c := range All() {
+		if !c.NeedsTable {
+			requests = append(requests, Request(c.Name, c.Example.Given))
+		}
+	}
+	for _, request := range requests {
+		_, shapes := drawn(t, request)
+		at := map[[2]float64]string{}
+		for kind, list := range shapes {
+			for _, s := range list {
+				if s.X < 0 || s.Y < 0 || s.X+s.Width > sheetWidth+0.1 || s.Y+s.Height > sheetHeight || s.CX > sheetWidth || s.CY > sheetHeight {
+					t.Errorf("%s: %s lies outside: %+v", request, kind, s)
+				}
+				if kind != "text.words" {
+					continue
+				}
+				for place, words := range at {
+					if math.Abs(place[0]-s.X) < 20 && math.Abs(place[1]-s.Y) < 15 {
+						t.Errorf("%s: %q stands on %q", request, s.Words, words)
+					}
+				}
+				at[[2]float64{s.X, s.Y}] = s.Words
+			}
+		}
+		apart(t, request, shapes["rect.ink"])
+	}
+}
+
+// apart wants outlined boxes not to lie on one another.
+func apart(t *testing.T, request string, boxes []shape) {
+	t.Helper()
+	for i, a := range boxes {
+		for _, b := range boxes[:i] {
+			if a.X < b.X+b.Width-0.2 && b.X < a.X+a.Width-0.2 && a.Y < b.Y+b.Height-0.2 && b.Y < a.Y+a.Height-0.2 {
+				t.Errorf("%s: a box at %v, %v lies on another at %v, %v", request, a.X, a.Y, b.X, b.Y)
+			}
+		}
+	}
+}
