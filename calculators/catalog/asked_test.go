@@ -76,12 +76,16 @@ func TestAsPeopleAsk(t *testing.T) {
 		{"a bar apart", "calculator=shrinkage-test&plastic=100 100 100&dry=94 94 94&fired=88 88 86", "It shrinks 13 ± 3 % in all.", "Bar 3 stands apart: it shrinks 8.51 % in the firing, the others about 6.38 %.; The totals lie 2 % apart: more than good bars do.", "callipers"},
 		{"measured at leather-hard too", "calculator=shrinkage-test&plastic=100 100&leather-hard=97 96&dry=94 94&fired=88 88", "It shrinks 12.00 ± 0.08 % in all.", "so-far=3.5", ""},
 
+		{"stain for a damp lump", "calculator=clay-colour&clay=500&clay-water=20&stain=8", "Wedge in 32.0 g of stain.", "Reckoned on the damp clay it would have been 40 g of stain, 1.25 times as much.", ""},
+		{"stain for dry clay", "calculator=clay-colour&clay=500&clay-water=0&stain=8", "Wedge in 40.0 g of stain.", "", "Reckoned on"},
 		{"no stain", "calculator=clay-colour&clay=500&clay-water=20&stain=0", "Nothing to wedge in: you asked for 0 % of stain.", "", "Reckoned on"},
 		{"hardly any stain", "calculator=clay-colour&clay=5&clay-water=20&stain=1", "The stain is too little to weigh. Take more clay, or weigh on a finer scale.", "", ""},
 		{"too much stain", "calculator=clay-colour&clay=500&clay-water=20&stain=80", "Wedge in 320 g of stain.", "80 %: strong (by what is usual in the trade). For colour in a slip, 1 to 15.", ""},
 
 		{"three mixes by two slips", "calculator=tile-plan&kind=doubling&points=3&low=2&base=250", "Cut 3 tiles: 3 mixes.", "by-volume=3 + 1; by-volume=1 + 1; by-volume=0 + 1; a slip without the addition and the strongest", ""},
 		{"five mixes by two slips", "calculator=tile-plan&points=5&low=4&high=8&base=125", "Cut 5 tiles: 5 mixes.", "by-volume=1 + 0; by-volume=3 + 1; by-volume=1 + 1; by-volume=1 + 3; by-volume=0 + 1; the first and the last mix", ""},
+		{"what to scratch", "calculator=tile-plan&points=2&low=1&high=8&base=500&cones=06 6&finishes=bare, clear&coats=3", "Cut 24 tiles: 2 mixes × 3 coats × 2 cones × 2 finishes.",
+			"Behind the code scratch a letter for the cone: A for 06, C for 6.; a letter for the finish: A for bare, C for clear.; from one stroke to 3", ""},
 		{"a scale too coarse", "calculator=tile-plan&points=3&low=1&high=8&base=12", "Cut 3 tiles: 3 mixes.", "On this scale some amounts are off by up to 17 %.", ""},
 		{"a scale fine enough", "calculator=tile-plan&points=3&low=1&high=8&base=500", "Cut 3 tiles: 3 mixes.", "", "On this scale"},
 		{"too strong to blend", "calculator=tile-plan&points=3&low=0&high=10&base=100", "Cut 3 tiles: 3 mixes.", "", "by-volume"},
