@@ -81,6 +81,9 @@ func describeInput(c *catalog.Calculator, in *catalog.Input) string {
 		words = append(words, "In "+strings.Join(units, ", ")+"; a bare number is "+quantity.Canonical(in.Kind)+".")
 	}
 	words = append(words, whenNeeded(c, in)...)
+	if in.Finds != "" {
+		words = append(words, "To find it out: slipbook calc "+in.Finds+".")
+	}
 	return "  " + in.Name + "\n" + fold(strings.Join(words, " "), "      ")
 }
 

@@ -47,7 +47,7 @@ func (b *bench) shrinks(percent, clay string) {
 		if body.ID != id {
 			continue
 		}
-		b.answer.Inputs = append(b.answer.Inputs, Given{Name: percent, Values: []float64{body.Shrinkage}, Unit: "%"})
+		b.stand(percent, body.Shrinkage)
 		text := withUnit(b.text(body.Shrinkage, 4), "%")
 		b.answer.Read = append(b.answer.Read, Phrase{clay, "shrinks " + text})
 		if body.Cone == "" {

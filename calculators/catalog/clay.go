@@ -24,8 +24,9 @@ var clayColour = &Calculator{
 		"Wedge coloured clay apart from white clay, the palest first, and clean the board, the wire and your hands between two colours.",
 		"Stain changes how a clay shrinks. Fire a tile with the colours side by side before you make a pot of them.",
 	},
+	Hazards: []string{stainPowder},
 	Cautions: []string{
-		"Stain is fine dust with metals in it. Wear a fitted respirator until it is wet, and gloves as long as you wedge: wet stain rubs into the skin. The supplier’s safety data sheet and local rules come first.",
+		"Keep the gloves on as long as you wedge: wet stain rubs into the skin. The supplier’s safety data sheet and local rules come first.",
 	},
 	Next: []Next{
 		{Words: "Plan test tiles up to that colour", Calculator: "tile-plan", Carry: []Carry{{"high", "stain"}}},
@@ -57,8 +58,8 @@ func workClay(b *bench) {
 	case stain == 0:
 		b.headline("Nothing to wedge in: you asked for 0\u00a0% of stain.")
 		return
-	case stain < b.stepOf(Weighed, stain)/2:
-		b.headline("The stain is {stain-mass}. Take more clay, or weigh on a finer scale.")
+	case !b.weighable("stain-mass"):
+		b.headline("The stain is {stain-mass}: colour a larger lump.")
 	default:
 		b.headline("Wedge in {stain-mass} of stain.")
 	}

@@ -41,6 +41,10 @@ var washDilute = &Calculator{
 		"Water may be weighed: 1 mL of it is 1 g. On a fine scale that is quicker than a small syringe, and closer.",
 		"“1 + 3” means 1 part of wash and 3 parts of water, 4 parts together.",
 	},
+	Hazards: []string{wetColour},
+	Cautions: []string{
+		"Cups, syringe and jug that held a wash never go back to a kitchen.",
+	},
 	Next: []Next{
 		{Words: "Mix that strong wash", Calculator: "wash-mix", Carry: []Carry{{"volume", "stock-to-make"}, {"water-parts", "water-parts"}}, If: "stock-to-make"},
 	},

@@ -29,6 +29,7 @@ var slipFit = &Calculator{
 		"This counts drying and firing. How slip and pot shrink in cooling is another matter, and shows on a test tile only.",
 		"The bands are our own guess for a thin coat: from 1 too long to 4.5 too short fits, up to 6 is risky, over 6 peels. Put your own in their place: write on each tile what the sum said and whether the slip held. A thick trailed line peels sooner.",
 	},
+	MayHurt: []string{dryPowder}, // of another slip that it advises
 	Next: []Next{
 		{Words: "Plan the layers on this pot", Calculator: "stage-plan", Carry: []Carry{{"state", "state"}}},
 	},
@@ -101,6 +102,9 @@ func (b *bench) endsBy(mismatch float64) string {
 func (b *bench) sayFit(fit, low, high shrinkage.Fit) {
 	if low != high {
 		b.note("Within that doubt it reaches from “{}” to “{}”. No sum can tell these apart: fire a tile.", fitWords[low], fitWords[high])
+	}
+	if fit != shrinkage.Fits {
+		b.warn(dryPowder)
 	}
 	switch fit {
 	case shrinkage.Lifts:

@@ -9,6 +9,7 @@ const (
 	dryPowder   = "dry-powder"   // dry clay, or a dry mix for slip
 	stainPowder = "stain-powder" // stain and flux as powder
 	rinseWater  = "rinse-water"  // water from a coloured bucket
+	wetColour   = "colour"       // colour on hands and lips
 )
 
 // standing are the words of the hazards where no course brings its own: on a
@@ -21,6 +22,8 @@ var standing = []Hazard{
 		"Wear a fitted respirator and gloves until all of it is wet, put powder onto water, and wipe up wet. Who is not fit-tested has the instructor weigh it."},
 	{rinseWater, "Water from a coloured bucket may carry stain and metal. " +
 		"Keep it in a labelled jug or in the settling bucket. None of it goes down the sink."},
+	{wetColour, "Colours and glazes hold metals, and wet jars hold preservatives. Swallowed they harm, and on the skin some cause a rash. " +
+		"Keep brush and fingers out of your mouth, and food and drink out of the room. Wash your hands before you leave. Wear nitrile gloves for a wash, on broken skin, and where the label says so."},
 }
 
 // HazardIDs lists the hazards whose words a course brings.

@@ -48,7 +48,7 @@ var tilePlan = &Calculator{
 		"The smallest safe base is the one at which the smallest amount is sure to be weighed within 1 %.",
 		"Weigh all of one test on one scale, on one day, and write the list into the book before you begin.",
 	},
-	Hazards: []string{dryPowder},
+	Hazards: []string{dryPowder, stainPowder},
 	Example: Example{
 		Case:  "Blue stain from 1 to 8 % in five equal steps, each on 30 g of base, in one and two coats, bare and under a clear glaze.",
 		Given: []Setting{{"kind", "line"}, {"points", "5"}, {"low", "1"}, {"high", "8"}, {"base", "30 g"}, {"coats", "2"}, {"finishes", "bare, clear glaze"}},
