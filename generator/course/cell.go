@@ -175,11 +175,32 @@ func (t *table) readPhrases(v value) {
 			if (p.Layers == "") == (p.Ask == "") && item.isA(yaml.MappingNode) {
 				item.report(finding.ValueForm, "a phrase says what it stands for, or asks", "Write either `layers: \"glaze, stain wash\"` or `ask: Which of the two do you mean?`.")
 			}
-			if len(p.Words) > 0 {
+			if len(p.Words) > 0 && t.meansSomething(p, f.get("layers")) {
 				t.Phrases = append(t.Phrases, p)
 			}
 		}
 	}
+}
+
+// meansSomething reports whether the planner understands what a phrase stands
+// for. A phrase of the program's own table that names what the course leaves
+// out goes with it.
+func (t *table) meansSomething(p Phrase, layers value) bool {
+	if p.Layers == "" || len(t.Media) == 0 {
+		return true
+	}
+	got, err := t.Table().Layers(p.Layers)
+	switch {
+	case err == nil && len(got.Left)+len(got.Read) == 0:
+		return true
+	case layers.seat != nil:
+		return false
+	case err != nil:
+		layers.report(finding.ValueForm, "`layers` is not understood: "+err.Error(), "Write media and ways of working of this table, with commas between the layers.")
+	default:
+		layers.report(finding.ValueForm, fmt.Sprintf("in `layers` these words are not those of the table: %s", strings.Join(append(got.Left, got.Read...), ", ")), "Write media and ways of working by their names or words.")
+	}
+	return false
 }
 
 // readFiring reads what is done in an on-glaze firing.

@@ -305,7 +305,7 @@ var findingTests = []findingCase{
 			"    Write one of: coloured-slip.\n"},
 	{"states is text", []edit{{table, "", "states: wet\nmedia: []\nbase: no\n"}, {mix, "medium: coloured-slip\n", ""}},
 		"decoration.yaml:1:1: error: `transitions` is missing (table-move)\n" +
-			"    Write a list of the ways from one state to the next, at least one with each `move`: dry (the drying of clay), bisque (the first firing), harden (bisque heat again, to fix colour), strip (the washing off of unfired glaze), fire (the glaze firing, or the last firing of a bare pot).\n" +
+			"    Write a list of the ways from one state to the next, at least one with each `move`: dry (the drying of clay), bisque (the first firing), harden (bisque heat again, to fix colour), strip (the washing off of unfired glaze), fire (the glaze firing, a second one, or the last firing of a bare pot).\n" +
 			"decoration.yaml:1:9: error: this is one line of text, but `states` wants a list (value-kind)\n" +
 			"    Write each item on a line of its own below the key, after a hyphen and a space.\n"},
 	{"pairs are a list", []edit{{table, "    states:\n      wet: {verdict: yes, reason: It holds here.}\n      leather-hard: {verdict: yes, reason: It holds here.}\n", "    states: [wet]\n    x:\n"}},

@@ -120,6 +120,12 @@ var hazardTests = []findingCase{
 	{"phrase that says and asks", []edit{{table, "over:\n", "phrases: [{words: [majolica], layers: \"slip, wash\", ask: Which?}]\nover:\n"}},
 		"decoration.yaml:72:11: error: a phrase says what it stands for, or asks (value-form)\n" +
 			"    Write either `layers: \"glaze, stain wash\"` or `ask: Which of the two do you mean?`.\n"},
+	{"phrase that nobody understands", []edit{{table, "over:\n", "phrases: [{words: [majolica], layers: \"slip, washh\"}]\nover:\n"}},
+		"decoration.yaml:72:39: error: in `layers` these words are not those of the table: “washh” is read as wash (value-form)\n" +
+			"    Write media and ways of working by their names or words.\n"},
+	{"phrase with words to spare", []edit{{table, "over:\n", "phrases: [{words: [majolica], layers: \"white slip, wash\"}]\nover:\n"}},
+		"decoration.yaml:72:39: error: in `layers` these words are not those of the table: white (value-form)\n" +
+			"    Write media and ways of working by their names or words.\n"},
 	{"phrase with the word of a medium", []edit{{table, "over:\n", "phrases: [{words: [majolica, slip], layers: \"slip, wash\"}]\nover:\n"}},
 		"decoration.yaml:72:30: error: `slip` is already in line 32 (repeated-name)\n" +
 			"    Give each its own.\n"},

@@ -134,7 +134,7 @@ var tableTests = []findingCase{
 			"    Take it out: its states and `heat` say all there is to say.\n"},
 	{"no transitions", []edit{{table, "transitions:\n", "x-ray:\n"}},
 		"decoration.yaml:1:1: error: `transitions` is missing (table-move)\n" +
-			"    Write a list of the ways from one state to the next, at least one with each `move`: dry (the drying of clay), bisque (the first firing), harden (bisque heat again, to fix colour), strip (the washing off of unfired glaze), fire (the glaze firing, or the last firing of a bare pot).\n" +
+			"    Write a list of the ways from one state to the next, at least one with each `move`: dry (the drying of clay), bisque (the first firing), harden (bisque heat again, to fix colour), strip (the washing off of unfired glaze), fire (the glaze firing, a second one, or the last firing of a bare pot).\n" +
 			"decoration.yaml:76:1: error: `x-ray` is not a key that is known here (unknown-key)\n" +
 			"    The keys are: base, leave-out, states, media, techniques, over, transitions, exceptions, firing, metals, phrases.\n"},
 	{"transitions empty", []edit{{table, "transitions:\n", "transitions: []\nx-ray:\n"}},
@@ -143,7 +143,7 @@ var tableTests = []findingCase{
 			"decoration.yaml:76:14: error: no transition has the move `dry` (table-move)\n" +
 			"    Add one: it means the drying of clay, and leads from wet or leather-hard to leather-hard or bone-dry.\n" +
 			"decoration.yaml:76:14: error: no transition has the move `fire` (table-move)\n" +
-			"    Add one: it means the glaze firing, or the last firing of a bare pot, and leads from bone-dry or bisque or unfired-glaze or glaze-fired to glaze-fired.\n" +
+			"    Add one: it means the glaze firing, a second one, or the last firing of a bare pot, and leads from bone-dry or bisque or unfired-glaze or glaze-fired to glaze-fired.\n" +
 			"decoration.yaml:76:14: error: no transition has the move `harden` (table-move)\n" +
 			"    Add one: it means bisque heat again, to fix colour, and leads from bisque to bisque.\n" +
 			"decoration.yaml:76:14: error: no transition has the move `strip` (table-move)\n" +

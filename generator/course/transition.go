@@ -24,7 +24,7 @@ var moves = []move{
 	{"bisque", []string{"bone-dry"}, []string{"bisque"}, "the first firing"},
 	{"harden", []string{"bisque"}, []string{"bisque"}, "bisque heat again, to fix colour"},
 	{"strip", []string{"unfired-glaze"}, []string{"bisque"}, "the washing off of unfired glaze"},
-	{"fire", []string{"bone-dry", "bisque", "unfired-glaze", "glaze-fired"}, []string{"glaze-fired"}, "the glaze firing, or the last firing of a bare pot"},
+	{"fire", []string{"bone-dry", "bisque", "unfired-glaze", "glaze-fired"}, []string{"glaze-fired"}, "the glaze firing, a second one, or the last firing of a bare pot"},
 }
 
 func moveNames() []string {

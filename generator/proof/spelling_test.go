@@ -2,8 +2,10 @@ package proof
 
 import (
 	"fmt"
+	"os"
 	"strings"
 	"testing"
+	"testing/fstest"
 
 	"slipbook/generator/course"
 	"slipbook/generator/finding"
@@ -142,5 +144,31 @@ func TestTextsOfTheTable(t *testing.T) {
 	}}
 	if got := british().checkTables(c); len(got) != 16 {
 		t.Errorf("%d findings, want 16:\n%s", len(got), strings.Join(texts(got), "\n"))
+	}
+}
+
+// TestProgramsOwnTableIsBritish looks at the words of the program's own table,
+// which are British, as a course in that spelling would, and makes sure that a
+// course in the other is not asked to mend them.
+func TestProgramsOwnTableIsBritish(t *testing.T) {
+	files := sound(t)
+	for _, name := range []string{"decoration.yaml", "hazards.yaml"} {
+		text, err := os.ReadFile("../course/base/" + name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		files[name] = &fstest.MapFile{Data: append([]byte("base: no\n"), text...)}
+	}
+	c, _ := course.Load(files)
+	if found := british().checkTables(c); len(found) > 0 {
+		t.Error(strings.Join(texts(found), "\n"))
+	}
+	files["decoration.yaml"].Data, files["hazards.yaml"].Data = []byte("exceptions: []\n"), []byte("hazards: []\n")
+	change(t, files, "course.yaml", "language: en-GB", "language: en-US")
+	c, _ = course.Load(files)
+	for _, f := range american().checkTables(c) {
+		if f.File != "glossary.yaml" {
+			t.Error(f.String())
+		}
 	}
 }

@@ -1,0 +1,73 @@
+package press
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"golang.org/x/net/html"
+
+	"slipbook/generator/course"
+)
+
+// parted is the small course with wiping back for both media, which it treats
+// differently on bisque.
+func parted(t *testing.T) *course.Course {
+	c := small(t)
+	q := &c.Decoration.Techniques[0]
+	q.With = nil
+	q.On["bisque"] = course.Cell{
+		{Only: []string{"stain-wash"}, Pair: course.Pair{Verdict: course.Yes, Reason: "It wipes clean."}},
+		{Pair: course.Pair{Verdict: course.Never, Rule: "trade", Reason: "It flakes. The exception is an engobe.", Fault: "It is gone.", Remedy: "Wait."}},
+	}
+	return c
+}
+
+// TestTechniqueByMedium makes sure that a verdict for some media is never said
+// of all: in the chart, on the page of the state and in a lesson.
+func TestTechniqueByMedium(t *testing.T) {
+	c := parted(t)
+	c.Decoration.Media[0].On["bisque"] = course.Pair{Verdict: course.Yes, Reason: "It holds."}
+	e := printed(t, c)
+	var rows []string
+	for _, tr := range elements(elements(pageOf(t, e, "chart.html"), classed("chart"))[0], called("tr")) {
+		if name := text(elements(tr, called("th"))[0]); strings.HasPrefix(name, "Wiping back") {
+			rows = append(rows, name+": "+text(elements(tr, called("td"))[3]))
+		}
+	}
+	if want := []string{"Wiping back: no It flakes. The exception is an engobe.", "Wiping back: stain wash: yes, best It wipes clean."}; !slices.Equal(rows, want) {
+		t.Errorf("rows %q", rows)
+	}
+	state := pageOf(t, e, "states/bisque.html")
+	for id, want := range map[string]string{"way.wiping-back": "Wiping back: no", "way.wiping-back.2": "Wiping back: stain wash: yes, best"} {
+		h := elements(state, func(n *html.Node) bool { return attribute(n, "id") == id })
+		if len(h) != 1 || text(h[0]) != want {
+			t.Errorf("%s: %v, want %q", id, h, want)
+		}
+	}
+	if got := said(elements(state, classed("fates"))); !strings.Contains(got, "Potters leave this alone, but for the exception named here: ask the instructor.") {
+		t.Errorf("the custom of the trade is not called one: %s", got)
+	}
+	for page, want := range map[string]string{"media/stain-wash.html": "Bisque: yes, best", "media/coloured-slip.html": ""} {
+		got := said(elements(pageOf(t, e, page), classed("ways-of")))
+		if want == "" && strings.Contains(got, "Bisque:") || !strings.Contains(got, want) {
+			t.Errorf("%s: %q", page, got)
+		}
+	}
+}
+
+// TestStagesBlockOfATechniqueByMedium shows a technique in a lesson, once for
+// each group of media.
+func TestStagesBlockOfATechniqueByMedium(t *testing.T) {
+	p := newPress(t, parted(t))
+	for of, want := range map[string][]string{"": {"Wiping back", "Wiping back: stain wash"}, "stain-wash": {"Stain wash", "Wiping back"}} {
+		v, problems := p.stages(&course.Page{Address: "a/b.html"}, stagesBlock(of, "bisque", "wiping-back"))
+		var names []string
+		for _, part := range v.Parts {
+			names = append(names, part.Of.Title)
+		}
+		if len(problems) > 0 || !slices.Equal(names, want) {
+			t.Errorf("%s: %q, %v", of, names, problems)
+		}
+	}
+}
