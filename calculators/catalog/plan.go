@@ -110,7 +110,7 @@ func workPlan(b *bench) {
 	}
 	p := t.Plan(wish)
 	if p.Conflict != nil {
-		b.conflict(p.Conflict)
+		b.conflict(p.Conflict, p.NotFood)
 	}
 	if p.Today != "" {
 		b.tell("today", p.Today)
@@ -171,8 +171,9 @@ func counted(n int, thing string) string {
 	return strconv.Itoa(n) + " " + thing + "s"
 }
 
-// conflict says why a wish cannot be had and what can.
-func (b *bench) conflict(c *stage.Conflict) {
+// conflict says why a wish cannot be had and what can, and of that, whether it
+// is not for food though that was asked for.
+func (b *bench) conflict(c *stage.Conflict, notFood string) {
 	b.tell("conflict", c.What)
 	b.tell("rule", join(c.Rule, bases[c.Basis]))
 	if c.Changed == "" {
@@ -181,7 +182,7 @@ func (b *bench) conflict(c *stage.Conflict) {
 	}
 	b.tell("nearest", c.Nearest)
 	b.tell("changed", c.Changed)
-	b.headline("That does not work: {} The nearest that does: {}", c.What, c.Changed)
+	b.headline("That does not work: {} The nearest that does: {}", c.What, join(c.Changed, notFood))
 }
 
 // wish reads what is asked for, and says which words of it the table does not

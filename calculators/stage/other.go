@@ -100,17 +100,27 @@ func (t *Table) otherLaying(layer Layer) [][]int {
 	}
 	var others [][]int
 	for q := range t.Techniques {
-		if q != layer.Ways[0] && t.Techniques[q].Coats && t.Techniques[q].serves(t.Media[layer.Medium].Base) {
+		if !among(layer.Ways, q) && t.Techniques[q].Coats && t.Techniques[q].serves(t.Media[layer.Medium].Base) {
 			others = append(others, append([]int{q}, layer.Ways[1:]...))
 		}
 	}
 	return others
 }
 
+func among(ways []int, q int) bool {
+	for _, other := range ways {
+		if other == q {
+			return true
+		}
+	}
+	return false
+}
+
 // today names media that go on the pot as it is, where the first layer of the
 // wish has to wait or finds no place: those of the same look, and where there
 // are none, any that decorate; each only if the whole wish works with it, and
-// never one that is worse for health.
+// never one that is worse for health than the plan, or where there is none, than
+// the wish.
 func (s *search) today(best []step) string {
 	i := s.firstDecor()
 	if i < 0 || s.begunNow(best, i) {
@@ -119,7 +129,7 @@ func (s *search) today(best []step) string {
 	var same, any []string
 	for j := range s.t.Media {
 		m := &s.t.Media[j]
-		if m.Kind == Glaze || m.Kind == Resist || j == s.w.Layers[i].Medium || s.beside(i, j) || !s.worksNow(i, j) {
+		if m.Kind == Glaze || m.Kind == Resist || j == s.w.Layers[i].Medium || s.beside(i, j) || !s.worksNow(best, i, j) {
 			continue
 		}
 		any = append(any, lower(m.Name))
@@ -163,21 +173,25 @@ func (s *search) firstDecor() int {
 // worksNow reports whether another medium in the place of a layer goes on the
 // pot as it is without risk or question, in the same way or any, and the whole
 // wish works with it.
-func (s *search) worksNow(layer, medium int) bool {
-	return s.worksNowAs(layer, s.t.inPlace(s.w.Layers[layer], medium)) || s.worksNowAs(layer, Layer{Medium: medium})
+func (s *search) worksNow(best []step, layer, medium int) bool {
+	return s.worksNowAs(best, layer, s.t.inPlace(s.w.Layers[layer], medium)) || s.worksNowAs(best, layer, Layer{Medium: medium})
 }
 
-func (s *search) worksNowAs(layer int, as Layer) bool {
+func (s *search) worksNowAs(best []step, layer int, as Layer) bool {
 	other := s.t.newSearch(s.w.with(swapped(s.w.Layers, layer, as)), safest)
-	p := other.start()
-	for _, a := range other.acts {
-		if a.layer != layer || !a.first {
-			continue
-		}
-		if rules := other.rules(&p, a); worst(rules) != Yes || price(rules) > 0 || !other.inTime(&p, other.medium(a)) {
-			return false
-		}
-	}
+	other.begin = layer
 	at := other.run()
-	return at >= 0 && !s.t.worse(other.pathPeril(other.path(at), false), s.wishPeril())
+	if at < 0 {
+		return false
+	}
+	if best == nil {
+		return !s.t.worse(other.pathPeril(other.path(at), false), s.wishPeril())
+	}
+	return !s.t.worse(other.pathPeril(other.path(at), true), s.pathPeril(best, true))
+}
+
+// begins reports whether a step lays on the layer that the search has to begin
+// with, without risk or question.
+func (s *search) begins(next *step) bool {
+	return next.act >= 0 && s.acts[next.act].layer == s.begin && worst(next.rules) == Yes && price(next.rules) == 0
 }

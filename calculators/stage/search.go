@@ -15,6 +15,7 @@ type search struct {
 	blind bool  // without the heuristic, and so over every pot that can be reached
 	order order // of preference
 	limit cost  // give up at this cost, in the order of the search
+	begin int   // the layer to begin with, without risk or question; -1 = any
 	glaze int   // the medium added where a glaze is missing; -1 = there is none
 	facts
 	heuristic
@@ -51,7 +52,7 @@ type node struct {
 }
 
 func (t *Table) newSearch(w Wish, o order) *search {
-	s := &search{t: t, w: w, order: o, acts: t.acts(w.Layers), glaze: t.clear(), limit: unreachable}
+	s := &search{t: t, w: w, order: o, acts: t.acts(w.Layers), glaze: t.clear(), limit: unreachable, begin: -1}
 	s.index = make(map[key]int32, 64)
 	s.coat, s.last = uint8(len(t.States)), uint8(len(t.States))
 	for i := len(t.Transitions) - 1; i >= 0; i-- {
@@ -235,6 +236,9 @@ func (s *search) run() int32 {
 		s.steps = s.steps[:0]
 		s.expand(s.reached[at].pot)
 		for _, next := range s.steps {
+			if at == 0 && s.begin >= 0 && !s.begins(&next) {
+				continue
+			}
 			s.reach(&h, next.to, s.reached[at].cost+next.cost.in(s.order), at, next)
 		}
 	}

@@ -121,6 +121,13 @@ func (j *job) washOff(c *condition) {
 	}
 }
 
+// turnOfHeat reports whether an on-glaze medium may go on: nothing is loose but
+// what is fired with it, and no firing was as cool (rule 7).
+func (j *job) turnOfHeat(c condition, m *stage.Medium) bool {
+	other := j.any(c, func(o *stage.Medium) bool { return o.Kind != stage.OnGlaze || o.Heat != m.Heat })
+	return !other && (c.heat == 0 || m.Heat < c.heat)
+}
+
 // fireOnGlaze fires loose on-glaze work of one heat, after which only cooler
 // on-glaze firings may follow (rule 7).
 func (j *job) fireOnGlaze(all []step, c condition) []step {

@@ -19,12 +19,20 @@ func Nearest(t *stage.Table, w stage.Wish) []Standing {
 	var all []Standing
 	asked := Asked(t, w)
 	for _, k := range kinds {
-		s := Standing{Kind: k.name}
+		var answers []Answer
 		for _, other := range k.wishes(t, w) {
-			a := Solve(t, other, Safest)
-			switch healthy := a.healthy(t, asked); {
-			case !a.Possible || healthy == 0:
-			case healthy == len(a.Perils):
+			if a := Solve(t, other, Safest); a.Possible {
+				answers = append(answers, a)
+			}
+		}
+		if k.name == inOrder {
+			answers = cheapestOf(answers)
+		}
+		s := Standing{Kind: k.name}
+		for _, a := range answers {
+			switch a.healthy(t, asked) {
+			case 0:
+			case len(a.Perils):
 				s.Sure = append(s.Sure, a.Cost)
 			default:
 				s.Open = append(s.Open, a.Cost)
@@ -33,6 +41,21 @@ func Nearest(t *stage.Table, w stage.Wish) []Standing {
 		all = append(all, s)
 	}
 	return all
+}
+
+// cheapestOf joins the cheapest of some answers into one: of all orders only
+// that which costs least stands in for a wish.
+func cheapestOf(answers []Answer) []Answer {
+	var best []Answer
+	for _, a := range answers {
+		switch {
+		case len(best) == 0 || Safest.Compare(a.Cost, best[0].Cost) < 0:
+			best = []Answer{a}
+		case a.Cost == best[0].Cost:
+			best[0].Perils = append(best[0].Perils, a.Perils...)
+		}
+	}
+	return best
 }
 
 // healthy is how many of the cheapest ways are not worse for health in their
@@ -69,12 +92,14 @@ func Asked(t *stage.Table, w stage.Wish) (p Peril) {
 	return p
 }
 
+const inOrder = "order"
+
 // kinds of wishes that stand in for another, the nearest first.
 var kinds = []struct {
 	name   string
 	wishes func(*stage.Table, stage.Wish) []stage.Wish
 }{
-	{"order", orders},
+	{inOrder, orders},
 	{"one way open", oneWayOpen},
 	{"all ways open", allWaysOpen},
 	{"another medium", func(t *stage.Table, w stage.Wish) []stage.Wish { return stoodIn(t, w, false) }},
@@ -169,7 +194,7 @@ func stoodIn(t *stage.Table, w stage.Wish, late bool) []stage.Wish {
 			look, old := t.Media[m].Look, t.Media[layer.Medium].Look
 			beside := i > 0 && w.Layers[i-1].Medium == m || i+1 < len(w.Layers) && w.Layers[i+1].Medium == m
 			if look != "" && look == old && !beside && late == (t.Media[m].Kind == stage.OnGlaze) {
-				all = append(all, with(w, i, stage.Layer{Medium: m, Ways: serving(t, m, layer.Ways)}), with(w, i, stage.Layer{Medium: m}))
+				all = append(all, InPlace(t, w, i, m)...)
 			}
 		}
 	}

@@ -60,10 +60,11 @@ type job struct {
 	deeds []deed
 	added int // the medium of the glaze that may be added; -1 = none may
 	order Order
+	begin int // the layer to begin with; -1 = any
 }
 
 func newJob(t *stage.Table, w stage.Wish) *job {
-	j := &job{t: t, w: w, added: -1}
+	j := &job{t: t, w: w, added: -1, begin: -1}
 	glazed := w.Bare
 	for i, layer := range w.Layers {
 		j.addDeeds(i, layer)

@@ -1,6 +1,10 @@
 package oracle
 
-import "slipbook/calculators/stage"
+import (
+	"slices"
+
+	"slipbook/calculators/stage"
+)
 
 // step is one way on from a condition.
 type step struct {
@@ -9,6 +13,7 @@ type step struct {
 	peril Peril
 	work  bool // it does not come with every pot, as drying and the other firings do
 	what  string
+	deed  int // the act that it does, from 1; 0 = none
 }
 
 // steps are all ways on from a condition.
@@ -18,6 +23,7 @@ func (j *job) steps(c condition) []step {
 		if c.done>>i&1 == 1 || !j.turn(c, i) {
 			continue
 		}
+		before := len(all)
 		switch {
 		case d.bare:
 			all = j.workClay(all, c, i)
@@ -26,13 +32,26 @@ func (j *job) steps(c condition) []step {
 		default:
 			all = j.lay(all, c, i)
 		}
+		for k := range all[before:] {
+			all[before+k].deed = i + 1
+		}
 	}
 	all = j.addGlaze(all, c)
 	all = j.wait(all, c)
 	for i := range j.t.Transitions {
 		all = j.move(all, c, &j.t.Transitions[i])
 	}
-	return j.fireOnGlaze(all, c)
+	all = j.fireOnGlaze(all, c)
+	if j.begin >= 0 && c == j.start() {
+		all = slices.DeleteFunc(all, func(s step) bool { return !j.begins(s) })
+	}
+	return all
+}
+
+// begins reports whether a step lays on the layer that the plan has to begin
+// with, without risk or question.
+func (j *job) begins(s step) bool {
+	return s.deed > 0 && j.deeds[s.deed-1].layer == j.begin && s.cost[Risky] == 0 && s.cost[Questions] == 0
 }
 
 // turn reports whether all that must come before an act is done (rule 1), and
@@ -99,7 +118,7 @@ func (j *job) lay(all []step, c condition, i int) []step {
 	d := j.deeds[i]
 	layer := j.w.Layers[d.layer]
 	m := &j.t.Media[layer.Medium]
-	if m.Kind == stage.Glaze && !j.dryEnough(c) {
+	if m.Kind == stage.Glaze && !j.dryEnough(c) || m.Kind == stage.OnGlaze && !j.turnOfHeat(c, m) {
 		return all
 	}
 	v := j.laid(c, layer.Medium, d.ways, d)
