@@ -125,7 +125,15 @@ func TestShorterIsTheOracles(t *testing.T) {
 func riskier(table *stage.Table, w stage.Wish, best oracle.Answer, o oracle.Order, place int, word string) (string, oracle.Share) {
 	a := oracle.Solve(table, w, o)
 	doubts := func(c oracle.Cost) int { return c[oracle.Risky] + c[oracle.Questions] }
-	said := fmt.Sprintf("With %s fewer, but %s and %s:", counted(best.Cost[place]-a.Cost[place], word), counted(a.Cost[oracle.Risky], "risky step"), counted(a.Cost[oracle.Questions], "question"))
+	said := "With " + counted(best.Cost[place]-a.Cost[place], word) + " fewer, but "
+	switch risks, asks := counted(a.Cost[oracle.Risky], "risky step"), counted(a.Cost[oracle.Questions], "question")+" to ask first"; {
+	case a.Cost[oracle.Questions] == 0:
+		said += risks + ":"
+	case a.Cost[oracle.Risky] == 0:
+		said += asks + ":"
+	default:
+		said += risks + " and " + asks + ":"
+	}
 	if a.Cost[place] >= best.Cost[place] || doubts(a.Cost) <= doubts(best.Cost) || a.Cost[oracle.Undone] > best.Cost[oracle.Undone] {
 		return said, oracle.NoPair
 	}
