@@ -119,12 +119,16 @@ func FuzzSheet(f *testing.F) {
 		"media:\n  - {id: a, kind: clay, best: wet, words: [b], states: {wet: {verdict: yes, reason: c}}}\ntechniques:\n  - {id: d, with: [a]}\nover:\n  - {under: a, above: [a, a], unless: [d], verdict: yes, reason: e}\n" +
 			"transitions:\n  - {id: f, move: dry, from: wet, to: bone-dry}\nexceptions:\n  - {id: g, kind: house, name: h, medium: a, states: {wet: {verdict: risky, reason: i, fault: j, remedy: k}}}\n" +
 			"  - {id: l, kind: recipe, name: m, medium: a, hides: yes, best: wet}\n  - {id: n, kind: body, body: o, medium: a, states: {wet: {verdict: never}}}\n",
+		"base: no\nleave-out: [a]\nstates:\n  - {id: leather-hard, words: [a], parts: [{id: soft, name: a, tell: b}]}\nfiring: {name: a, hazards: [b]}\nmetals: {words: [lead], who: student}\nphrases: [{words: [x], layers: y, ask: z}]\n" +
+			"techniques:\n  - {id: d, name: e, works: takes, wait: f, states: {all: {only: [a], verdict: yes, part: soft, others: {only: [b], verdict: never, others: {}}}}}\nover:\n  - {under: all, above: all, verdict: yes, fired: yes}\n",
+		"media:\n  - {id: engobe, words: [luster], states: {wet: {verdict: never}, all: {verdict: yes, hazards: [x]}}}\n  - engobe\ntechniques: [{id: combing, with: [], states: {}}]\nleave-out: [engobe, wax, engobe]\nover: [{under: wax, above: all, verdict: never}]\n",
+		"base: no\nplaces: [{id: a, name: b}, {id: a}]\nhazards:\n  - {id: c, title: d, harm: e, do: f, short: g, wear: [h], place: a, lesson: ../x.md, health: yes}\n", "hazards: [{id: mist, lesson: units/a/b.md}, mist, {id: mist}]\nplaces: x\n",
 		"terms:\n  - {id: a, word: b, means: c, see: [a, b]}\n", "bodies: [{shrinkage: 1e9}]\n", "- a\n", "a: &b [*b]\n", "units: *x\n", "%YAML 1.1\n", "a: !!binary x\n", "[", "{? a}",
 	} {
 		f.Add(text)
 	}
 	f.Fuzz(func(t *testing.T, text string) {
-		for _, file := range []string{settingsFile, tableFile, glossaryFile} {
+		for _, file := range []string{settingsFile, hazardsFile, tableFile, glossaryFile} {
 			files := fstest.MapFS{settingsFile: {}, file: {Data: []byte(text)}}
 			c, found := Load(files)
 			var here finding.List

@@ -55,7 +55,7 @@ func (t *table) readWith(v value, q *Technique) bool {
 // Of the program's own words about a medium that the course leaves out it
 // returns nothing in silence.
 func (t *table) mediumNamed(v value) string {
-	if t.without(v, v.text()) {
+	if v.seat != nil && t.without(v, v.text()) {
 		return ""
 	}
 	return t.media.known(v, "medium")
@@ -63,7 +63,7 @@ func (t *table) mediumNamed(v value) string {
 
 // techniqueNamed is mediumNamed of a technique.
 func (t *table) techniqueNamed(v value) string {
-	if t.without(v, v.text()) {
+	if v.seat != nil && t.without(v, v.text()) {
 		return ""
 	}
 	return t.techniques.known(v, "technique")
