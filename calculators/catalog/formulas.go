@@ -245,7 +245,9 @@ var formulas = map[string][]Formula{
 	},
 	"stage-plan": {
 		{
-			Math: Equal(Words("best plan"), Words("fewest risky steps, then questions to the label, then firings, then least far from each medium’s best state, then fewest steps")),
+			Math: Equal(Words("best plan"), Lines(
+				Words("least undone of what is on the pot,"), Words("then fewest risky steps,"), Words("then fewest questions to the label,"),
+				Words("then fewest firings,"), Words("then nearest to each medium’s best state,"), Words("then fewest steps"))),
 		},
 	},
 }

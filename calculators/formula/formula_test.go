@@ -63,6 +63,7 @@ func TestText(t *testing.T) {
 		{"root of a bracket", Root(Bracket(a, Op("+"), b)), "√(a + b)"},
 		{"longer index", Sub(a, Row(b, c)), "a_(b c)"},
 		{"about", Row(a, Op("≈"), b), "a ≈ b"},
+		{"lines", Equal(a, Lines(Words("this,"), Words("then that"))), "a = this, then that"},
 		{"not escaped", Row(a, Op("<"), b), "a < b"},
 		{"empty row", Row(), ""},
 	}
@@ -87,6 +88,7 @@ func TestMathML(t *testing.T) {
 		{"power, root and index", Root(Power(Sub(Letter("u"), Letter("m")), Number("2"))),
 			"<msqrt><msup><msub><mi>u</mi><mi>m</mi></msub><mn>2</mn></msup></msqrt>"},
 		{"words", Words("dry content"), "<mtext>dry content</mtext>"},
+		{"lines", Lines(Letter("a"), Words("b")), "<mtable><mtr><mtd><mi>a</mi></mtd></mtr><mtr><mtd><mtext>b</mtext></mtd></mtr></mtable>"},
 		{"escaped", Row(Words("A & B"), Op("<"), Letter("c>d")), "<mrow><mtext>A &amp; B</mtext><mo>&lt;</mo><mi>c&gt;d</mi></mrow>"},
 	}
 	for _, tt := range tests {

@@ -67,3 +67,11 @@ func escape(b []byte, text string) []byte {
 	}
 	return b
 }
+
+func (l lines) mathML(b []byte) []byte {
+	b = open(b, "mtable")
+	for _, p := range l {
+		b = shut(element(open(b, "mtr"), "mtd", p), "mtr")
+	}
+	return shut(b, "mtable")
+}

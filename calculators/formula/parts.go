@@ -35,6 +35,10 @@ func Root(inside Part) Part { return root{inside} }
 // Sub is a letter with an index below it: u with m.
 func Sub(base, index Part) Part { return sub{base, index} }
 
+// Lines sets parts one under the other, for what is said in words and is longer
+// than a sheet of paper is wide.
+func Lines(parts ...Part) Part { return lines(parts) }
+
 // The parts. The set is closed: Part has no exported methods.
 type (
 	leaf     struct{ element, words string }
@@ -45,4 +49,5 @@ type (
 	power    struct{ base, exponent Part }
 	root     struct{ inside Part }
 	sub      struct{ base, index Part }
+	lines    []Part
 )

@@ -18,6 +18,7 @@ func (f fraction) tie() tie { return product }
 func (p power) tie() tie    { return raised }
 func (r root) tie() tie     { return single }
 func (s sub) tie() tie      { return single }
+func (l lines) tie() tie    { return single }
 
 func (o operator) tie() tie {
 	switch o {
@@ -98,6 +99,17 @@ func (r root) text(b []byte) []byte { return within(append(b, "√"...), r.insid
 func (s sub) text(b []byte) []byte {
 	b = within(b, s.base, single)
 	return within(append(b, '_'), s.index, single)
+}
+
+// text of lines is one line.
+func (l lines) text(b []byte) []byte {
+	for i, p := range l {
+		if i > 0 {
+			b = append(b, ' ')
+		}
+		b = p.text(b)
+	}
+	return b
 }
 
 // within writes a part, in brackets if it is tied less closely than least.

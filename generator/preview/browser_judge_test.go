@@ -25,7 +25,7 @@ func tab(t *testing.T, address string) (shows func(words string), complaints fun
 	if os.Geteuid() == 0 {
 		options = append(options, chromedp.NoSandbox)
 	}
-	ctx, stop := context.WithTimeout(context.Background(), time.Minute)
+	ctx, stop := context.WithTimeout(context.Background(), 10*time.Minute)
 	t.Cleanup(stop)
 	ctx, stop = chromedp.NewExecAllocator(ctx, options...)
 	t.Cleanup(stop)
@@ -44,7 +44,7 @@ func tab(t *testing.T, address string) (shows func(words string), complaints fun
 	shows = func(words string) {
 		t.Helper()
 		var text string
-		for end := time.Now().Add(10 * time.Second); time.Now().Before(end); time.Sleep(10 * time.Millisecond) {
+		for end := time.Now().Add(time.Minute); time.Now().Before(end); time.Sleep(20 * time.Millisecond) {
 			// A page that is just being loaded again cannot be asked.
 			text, _ = chromedp.Run(ctx, chromedp.Evaluate[string]("document.body.innerText"))
 			if contains(text, words) {

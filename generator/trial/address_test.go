@@ -26,17 +26,10 @@ func TestAddressRestoresTheForm(t *testing.T) {
 		f := formAt(open(t), h, c)
 		f.fill(given, true)
 		f.agree(given, s)
-		name, asked := f.request()
-		if name != c.Name {
-			t.Errorf("the address asks for the calculator %q", name)
-		}
-		want := catalog.Solve(c.Name, given, s)
-		if faults := differences(catalog.Solve(c.Name, asked, s), f.shown()); len(want.Outputs) == 0 || len(faults) > 0 {
-			t.Errorf("the request in the address is not what was typed:\n%s", strings.Join(faults, "\n"))
-		}
+		f.addressed(given, s)
 		address := ask[string](f.tab, "location.href")
 
-		f.do(chromedp.Reload())
+		f.reload()
 		f.ready()
 		f.agree(given, s)
 		if ask[bool](f.tab, linked) {
@@ -50,6 +43,25 @@ func TestAddressRestoresTheForm(t *testing.T) {
 		other.stands(given)
 		other.clears(s)
 	})
+}
+
+// addressed waits until the page's address asks for what the form shows: browsers
+// are slow to set an address, so the answer goes first.
+func (f *form) addressed(given []catalog.Setting, s catalog.Settings) {
+	f.t.Helper()
+	if want := catalog.Solve(f.calc.Name, given, s); len(want.Outputs) == 0 {
+		f.t.Fatalf("%s: %v has no answer", f.calc.Name, given)
+	}
+	var name string
+	var faults []string
+	if !eventually(func() bool {
+		var asked []catalog.Setting
+		name, asked = f.request()
+		faults = differences(catalog.Solve(f.calc.Name, asked, s), f.shown())
+		return name == f.calc.Name && len(faults) == 0
+	}) {
+		f.t.Errorf("the address asks for the calculator %q, and not for what was typed:\n%s", name, strings.Join(faults, "\n"))
+	}
 }
 
 // stands checks that the boxes hold the texts of a request.

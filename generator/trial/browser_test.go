@@ -21,10 +21,12 @@ import (
 	"github.com/chromedp/chromedp"
 )
 
-// How long one test may keep its tab, and how much longer for each page that it
-// visits there. A slow machine takes a third of it.
+// How long a test may wait for one thing, how long it may keep its tab, and how
+// much longer for each page that it visits there. A busy machine may take its
+// time: these only end what would never come.
 const (
-	patience        = 3 * time.Minute
+	patience        = 2 * time.Minute
+	patienceForTab  = 10 * time.Minute
 	patienceForPage = 5 * time.Second
 )
 
@@ -85,7 +87,7 @@ func openFor(t *testing.T, pages int) *tab {
 	if err != nil {
 		t.Fatal(err)
 	}
-	ctx, stop := context.WithTimeout(w.ctx, patience+time.Duration(pages)*patienceForPage)
+	ctx, stop := context.WithTimeout(w.ctx, patienceForTab+time.Duration(pages)*patienceForPage)
 	b := &tab{t: t, ctx: ctx}
 	t.Cleanup(func() {
 		stop()
@@ -180,20 +182,31 @@ func ask[T any](b *tab, expression string) T {
 	return value
 }
 
-// until waits for a JavaScript expression to become true, and says whether it
-// did within some seconds.
-func (b *tab) until(expression string) bool {
-	b.t.Helper()
-	for end := time.Now().Add(20 * time.Second); ; time.Sleep(10 * time.Millisecond) {
-		// A page that is just being left cannot be asked.
-		yes, err := chromedp.Run(b.ctx, chromedp.Evaluate[bool]("!!("+expression+")"))
-		if yes && err == nil {
-			return true
-		}
-		if time.Now().After(end) || b.ctx.Err() != nil {
+// eventually asks again and again, less and less often, whether something has
+// come true, and reports whether it has.
+func eventually(has func() bool) bool {
+	pause := 5 * time.Millisecond
+	for end := time.Now().Add(patience); !has(); pause = min(2*pause, 200*time.Millisecond) {
+		if time.Now().After(end) {
 			return false
 		}
+		time.Sleep(pause)
 	}
+	return true
+}
+
+// until waits for a JavaScript expression to become true, and reports whether it
+// did.
+func (b *tab) until(expression string) bool {
+	b.t.Helper()
+	became := false
+	eventually(func() bool {
+		// A page that is just being left cannot be asked.
+		yes, err := chromedp.Run(b.ctx, chromedp.Evaluate[bool]("!!("+expression+")"))
+		became = yes && err == nil
+		return became || b.ctx.Err() != nil
+	})
+	return became
 }
 
 // size sets the size of the window in CSS pixels.
@@ -211,6 +224,16 @@ func (b *tab) scheme(name string) {
 	call(b, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{
 		Features: []*emulation.MediaFeature{{Name: "prefers-color-scheme", Value: name}, {Name: "prefers-reduced-motion", Value: "reduce"}},
 	})
+}
+
+// reload loads the page anew and waits until the new one is there.
+func (b *tab) reload() {
+	b.t.Helper()
+	ask[bool](b, "window.beforeReload = true")
+	b.do(chromedp.Reload())
+	if !b.until(`!window.beforeReload && document.readyState === "complete"`) {
+		b.t.Fatal("the page does not load anew")
+	}
 }
 
 // visit opens a page and waits until it has been drawn.

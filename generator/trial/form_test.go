@@ -253,14 +253,11 @@ func (f *form) agree(given []catalog.Setting, s catalog.Settings) {
 	f.t.Helper()
 	want := catalog.Solve(f.calc.Name, given, s)
 	var faults []string
-	for range 200 {
-		if faults = differences(want, f.shown()); len(faults) == 0 {
-			if len(want.Outputs) > 0 {
-				f.last = want.Outputs[0].Text
-			}
-			return
+	if eventually(func() bool { faults = differences(want, f.shown()); return len(faults) == 0 }) {
+		if len(want.Outputs) > 0 {
+			f.last = want.Outputs[0].Text
 		}
-		f.do(chromedp.Sleep(20e6))
+		return
 	}
 	f.t.Errorf("%s with %v: the page does not show what the same code answers natively:\n%s", f.calc.Name, given, strings.Join(faults, "\n"))
 }

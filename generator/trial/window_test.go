@@ -5,7 +5,6 @@ package trial
 import (
 	"context"
 	"sync"
-	"time"
 
 	cdbrowser "github.com/chromedp/cdproto/browser"
 	"github.com/chromedp/cdproto/cdp"
@@ -70,7 +69,7 @@ func (w *window) leave(failed bool) {
 
 // clean empties a window.
 func (w *window) clean() error {
-	ctx, stop := context.WithTimeout(w.ctx, 20*time.Second)
+	ctx, stop := context.WithTimeout(w.ctx, patience)
 	defer stop()
 	if err := tell(ctx, emulation.SetScriptExecutionDisabled, emulation.SetScriptExecutionDisabledParams{}); err != nil {
 		return err
