@@ -107,23 +107,30 @@ const (
 func (b *bench) barPossible(i int, bar shrinkage.Bar) {
 	switch {
 	case bar.Dry > bar.Plastic:
-		b.refuseBar("dry", i, bar.Dry, bar.Plastic, "Bar {} is longer dry ({}) than fresh ({}). Clay does not grow in drying; are the bars in the same order?")
+		b.refuseBar(i, "dry", "dry", "plastic", "Bar {} is longer dry ({}) than fresh ({}). Clay does not grow in drying; are the bars in the same order?")
 	case shrinkage.Linear(bar.Plastic, bar.Dry) > mostDrying:
-		b.refuseBar("dry", i, bar.Plastic, bar.Dry, "Bar {} would shrink from {} to {} in drying. No clay loses a quarter of its length so; is one of the two mistyped?")
+		b.refuseBar(i, "dry", "plastic", "dry", "Bar {} would shrink from {} to {} in drying. No clay loses a quarter of its length so; is one of the two mistyped?")
 	}
 	switch {
 	case shrinkage.Linear(bar.Plastic, bar.Fired) > 50:
-		b.refuseBar("fired", i, bar.Plastic, bar.Fired, "Bar {} would shrink from {} to {}. No clay shrinks by more than half; has the decimal mark slipped?")
+		b.refuseBar(i, "fired", "plastic", "fired", "Bar {} would shrink from {} to {}. No clay shrinks by more than half; has the decimal mark slipped?")
 	case bar.Fired > bar.Plastic:
-		b.refuseBar("fired", i, bar.Fired, bar.Plastic, "Bar {} is longer fired ({}) than fresh ({}). Are the bars in the same order?")
+		b.refuseBar(i, "fired", "fired", "plastic", "Bar {} is longer fired ({}) than fresh ({}). Are the bars in the same order?")
 	case shrinkage.Linear(bar.Dry, bar.Fired) < -mostGrowth:
-		b.refuseBar("fired", i, bar.Fired, bar.Dry, "Bar {} is longer fired ({}) than dry ({}). Clay hardly grows in a firing; is one of the two mistyped?")
+		b.refuseBar(i, "fired", "fired", "dry", "Bar {} is longer fired ({}) than dry ({}). Clay hardly grows in a firing; is one of the two mistyped?")
 	}
 }
 
-// refuseBar refuses a bar by its number and two lengths.
-func (b *bench) refuseBar(input string, i int, first, second float64, sentence string) {
-	b.refuse(input, sentence, strconv.Itoa(i+1), withUnit(b.text(first, 5), "mm"), withUnit(b.text(second, 5), "mm"))
+// refuseBar refuses a bar, at one of the lists, by its number and two of its
+// lengths as they were typed.
+func (b *bench) refuseBar(i int, input, first, second, sentence string) {
+	b.refuse(input, sentence, strconv.Itoa(i+1), b.typedLength(first, i), b.typedLength(second, i))
+}
+
+// typedLength gives one length of a list in the unit it was typed in.
+func (b *bench) typedLength(list string, i int) string {
+	q := b.given(list).typed[i]
+	return withUnit(b.text(q.Given, 5), q.Unit)
 }
 
 // stray refuses the bar that shrank quite otherwise than the others of the
@@ -155,9 +162,9 @@ func (b *bench) lossSoFar(plastic, dry []float64) float64 {
 	sum := 0.0
 	for i, length := range b.list("leather-hard") {
 		if length > plastic[i] {
-			b.refuseBar("leather-hard", i, length, plastic[i], "Bar {} is longer leather-hard ({}) than fresh ({}). Are the bars in the same order?")
+			b.refuseBar(i, "leather-hard", "leather-hard", "plastic", "Bar {} is longer leather-hard ({}) than fresh ({}). Are the bars in the same order?")
 		} else if length < dry[i] {
-			b.refuseBar("leather-hard", i, length, dry[i], "Bar {} is shorter leather-hard ({}) than bone dry ({}). Are the bars in the same order?")
+			b.refuseBar(i, "leather-hard", "leather-hard", "dry", "Bar {} is shorter leather-hard ({}) than bone dry ({}). Are the bars in the same order?")
 		}
 		sum += shrinkage.Linear(plastic[i], length)
 	}
