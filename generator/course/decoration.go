@@ -225,6 +225,7 @@ type Hazard struct {
 	Harm   string   // what happens, one or two sentences
 	Do     string   // what to do, whole
 	Short  string   // what to do, in at most twelve words
+	Mark   []string // the same in a word or two, beside a verdict on the chart; empty = the title stands there
 	Wear   []string // what to put on, each in a few words
 	Place  string   // id of the place to work at; may be empty
 	Lesson string   // content path of the page that teaches it; may be empty

@@ -17,6 +17,12 @@ const hazardsFile = "hazards.yaml"
 // card, in a plan, on a label.
 const cautionWords = 12
 
+// How much fits beside a verdict on the chart.
+const (
+	mostMarks = 2
+	markWords = 2 // each
+)
+
 // hazards reads what can hurt somebody, and where work is done.
 func (l *loader) hazards() {
 	root := l.overBase(hazardsFile, "hazards:")
@@ -44,7 +50,7 @@ func (l *loader) hazards() {
 
 // hazard reads one hazard.
 func (l *loader) hazard(item value, places unique) {
-	f := item.merged("id", "title", "harm", "do", "short", "wear", "place", "lesson", "health")
+	f := item.merged("id", "title", "harm", "do", "short", "mark", "wear", "place", "lesson", "health")
 	id := f.need("id", "id: mist")
 	h := Hazard{
 		ID:     id.id(),
@@ -52,6 +58,7 @@ func (l *loader) hazard(item value, places unique) {
 		Harm:   f.need("harm", "harm: It carries fine dust deep into the lungs.").text(),
 		Do:     f.need("do", "do: Spray in the booth alone, with its fan on.").text(),
 		Short:  f.need("short", "short: Booth, fan on, fitted respirator.").text(),
+		Mark:   readMark(f.get("mark")),
 		Wear:   f.get("wear").texts(),
 		Place:  places.known(f.get("place"), "place"),
 		Health: f.need("health", "health: yes").yes(),
@@ -66,6 +73,20 @@ func (l *loader) hazard(item value, places unique) {
 	if l.hazardIDs.add(id, h.ID) {
 		l.course.Decoration.Hazards = append(l.course.Decoration.Hazards, h)
 	}
+}
+
+// readMark reads the words for a hazard where there is room for no more.
+func readMark(v value) []string {
+	marks := v.texts()
+	if len(marks) > mostMarks {
+		v.report(finding.ValueForm, fmt.Sprintf("`mark` has %d words; beside a verdict there is room for %d", len(marks), mostMarks), "Keep those that say what to do, such as `mark: [mask, gloves]`.")
+	}
+	for _, mark := range marks {
+		if len(strings.Fields(mark)) > markWords {
+			v.report(finding.ValueForm, fmt.Sprintf("`%s` is too long for a mark on the chart", mark), fmt.Sprintf("Say it in %d words at most; the rest belongs in `short`.", markWords))
+		}
+	}
+	return marks
 }
 
 // findTaught makes sure that the lessons that hazards name are there. It comes

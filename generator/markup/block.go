@@ -171,7 +171,6 @@ func (p *page) print(n ast.Node, b Block) {
 	switch b.Kind {
 	case cautionBlock:
 		p.doc.Cautions++
-		p.doc.Warnings = append(p.doc.Warnings, b.Words)
 	case askedBlock:
 		p.doc.Asked = append(p.doc.Asked, Asked{b.Words, b.Apart, b.Number})
 	case teachingBlock:

@@ -185,9 +185,6 @@ func TestBodyFindings(t *testing.T) {
 func TestGathered(t *testing.T) {
 	d := read(t, "```caution Dust\nWet it.\n```\n\n```asked Can I glaze over *pencil*?\nYes, see [x](../wash/strength.md).\n```\n\n```teaching\nPrepare\n: Ten tiles.\n```\n\n"+
 		"## What to look for\n\n- a *b*\n- c\n\n### More\n\n- d\n\n## What goes wrong\n\nIt peels\n: Too dry, 8 g.\n\nIt runs\n: Too wet.\n\n## Other\n\n- e\n")
-	if got := d.Warnings; !slices.Equal(got, []string{"Dust"}) {
-		t.Errorf("warnings %q", got)
-	}
 	if len(d.Asked) != 1 || d.Asked[0].Ask != "Can I glaze over *pencil*?" || string(d.Asked[0].HTML) != "<p>Yes, see <a href=\"../wash/strength.html\">x</a>.</p>\n" {
 		t.Errorf("asked %+v", d.Asked)
 	}

@@ -111,7 +111,6 @@ type Document struct {
 	Calculators []string // names of the calculators on the page, in order, once each
 	Questions   int
 	Cautions    int
-	Warnings    []string // what the cautions warn of, in order: their opening lines
 	Asked       []Asked  // what students ask, in order
 	Teaching    [][]byte // the notes for teaching, rendered, in order
 	Pictures    int

@@ -15,6 +15,7 @@ const (
 	chartAddress       = "chart.html"
 	answersAddress     = "answers.html"
 	faultsAddress      = "faults.html"
+	hazardsAddress     = "hazards.html"
 	teachingAddress    = "teaching.html"
 	bookAddress        = "book.html"
 	cardsAddress       = "cards/index.html"
@@ -31,6 +32,9 @@ func calculatorAddress(name string) string { return "calculators/" + name + ".ht
 
 // cardAddress is where the recap card of a medium is published.
 func cardAddress(medium string) string { return "cards/" + medium + ".html" }
+
+// hazardAddress is where a hazard is told in full.
+func hazardAddress(id string) string { return hazardsAddress + "#" + id }
 
 // askedID is where something that students ask stands in its lesson.
 func askedID(number int) string { return "asked." + strconv.Itoa(number) }

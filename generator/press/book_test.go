@@ -14,7 +14,7 @@ func TestBook(t *testing.T) {
 	e := printed(t, gatheredCourse(t))
 	root := pageOf(t, e, bookAddress)
 	chapters := elements(root, classed("chapter"))
-	if want := 1 + 2 + 4 + 6 + 2 + 12 + 3; len(chapters) != want {
+	if want := 1 + 2 + 4 + 6 + 2 + 12 + 4; len(chapters) != want {
 		t.Errorf("%d chapters, want %d", len(chapters), want)
 	}
 	for _, c := range chapters {
@@ -70,7 +70,7 @@ func TestBookIsNumbered(t *testing.T) {
 	if !slices.Equal(titles[:len(numberedChapters)], numberedChapters) {
 		t.Errorf("chapters %q, want first %q", titles, numberedChapters)
 	}
-	if last := titles[len(titles)-1]; last != "D.3 Words of the trade" {
+	if last := titles[len(titles)-1]; last != "D.4 Words of the trade" {
 		t.Errorf("the last chapter is %q", last)
 	}
 }

@@ -76,7 +76,7 @@ func (i *impression) partsToLookUp() ([]plannedPart, error) {
 	for _, c := range catalog.All() {
 		calculators.addresses = append(calculators.addresses, calculatorAddress(c.Name))
 	}
-	extra := plannedPart{title: w[3], addresses: []string{answersAddress, faultsAddress, glossaryAddress}}
+	extra := plannedPart{title: w[3], addresses: []string{answersAddress, faultsAddress, hazardsAddress, glossaryAddress}}
 	return []plannedPart{states, media, calculators, extra}, nil
 }
 
@@ -108,11 +108,11 @@ func chapterKey(address string) string {
 
 // numberOf gives the number of the chapter that a link in the page at from leads
 // to; empty where the book has no such chapter, where it is the page itself, and
-// for words of the trade, which stand in the order of the alphabet.
+// for hazards and words of the trade, whose chapters everybody finds.
 func (b bookPlan) numberOf(from, written string) string {
 	address, ok := rebase{from: from, place: func(address string) string { return address }}.address(written)
 	file, fragment, _ := strings.Cut(address, "#")
-	if !ok || file == from || file == glossaryAddress && fragment != "" {
+	if !ok || file == from || (file == glossaryAddress || file == hazardsAddress) && fragment != "" {
 		return ""
 	}
 	return b.numbers[file]

@@ -2,7 +2,6 @@ package press
 
 import (
 	"html/template"
-	"slices"
 
 	"slipbook/calculators/stage"
 	"slipbook/generator/course"
@@ -19,19 +18,20 @@ const perLesson = 2
 
 // cardView is the card of one medium.
 type cardView struct {
-	Shell    shell
-	Cards    string // address of the course's card
-	About    string
-	States   []line
-	Best     *link
-	Tell     string // how to tell the best state
-	Ways     []line // of working it in its best state
-	Plan     []string
-	Warnings []link
-	Looks    []looksView
-	Faults   []faultView
-	Lessons  []link
-	Size     string // the class of the printed type
+	Shell   shell
+	Cards   string // address of the course's card
+	About   string
+	Safety  care // of the medium in every state
+	Some    care // what comes to it in some states and ways of working
+	States  []line
+	Best    *link
+	Tell    string // how to tell the best state
+	Ways    []line // of working it in its best state
+	Plan    []string
+	Looks   []looksView
+	Faults  []faultView
+	Lessons []link
+	Size    string // the class of the printed type
 }
 
 // looksView is what a lesson says to look for.
@@ -67,12 +67,15 @@ func (i *impression) card(m course.Medium) (any, error) {
 		Shell: i.shell(about{kind: "card", address: address, title: w, description: description, medium: m.ID, gathered: true}),
 		Cards: relative(address, cardsAddress),
 		About: m.About,
-		Plan:  i.cardPlan(m),
-		Ways:  i.cardWays(m, address),
+
+		Safety: i.care(address, m.Care),
+		Some:   i.besides(i.care(address, i.someCare(m)...), m.Care),
+		Plan:   i.cardPlan(m),
+		Ways:   i.cardWays(m, address),
 	}
 	v.Shell.Strip = nil
 	for _, s := range i.table.States {
-		v.States = append(v.States, named(mediumIn(m, s, address), s.Name))
+		v.States = append(v.States, named(i.cell(i.mediumIn(m, s, address), m.Care), s.Name))
 		if s.ID == m.Best {
 			v.Best, v.Tell = &link{Title: s.Name, Address: relative(address, stateAddress(s.ID))}, s.Tell
 		}
@@ -90,11 +93,6 @@ func (v *cardView) take(i *impression, page *course.Page, address string) {
 	d := i.documents[page]
 	if d == nil {
 		return
-	}
-	for _, words := range d.Warnings {
-		if words != "" && !slices.ContainsFunc(v.Warnings, func(l link) bool { return l.Title == words }) {
-			v.Warnings = append(v.Warnings, link{Title: words, Address: relative(address, page.Address)})
-		}
 	}
 	looks := looksView{Lesson: linkTo(address, page)}
 	for _, look := range d.Looks[:min(perLesson, len(d.Looks))] {
@@ -119,11 +117,29 @@ func (i *impression) cardWays(m course.Medium, address string) []line {
 	}
 	var ways []line
 	for _, t := range i.table.Techniques {
-		if l := techniqueIn(t, m, *best, address); goesWith(t, m.ID) && l.Verdict != "" && l.Verdict != course.Never {
-			ways = append(ways, l)
+		if l := i.techniqueIn(t, m, *best, address); goesWith(t, m.ID) && l.Verdict != "" && l.Verdict != course.Never {
+			ways = append(ways, i.cell(l, m.Care))
 		}
 	}
 	return ways
+}
+
+// someCare is what the table says of the safety of a medium in single states, and
+// of the ways of working it in its best.
+func (i *impression) someCare(m course.Medium) []course.Care {
+	var rows []course.Care
+	for _, s := range i.table.States {
+		if m.On[s.ID].Verdict != course.Never {
+			rows = append(rows, m.On[s.ID].Care)
+		}
+	}
+	for _, t := range i.table.Techniques {
+		pair := t.On[m.Best].For(m.ID)
+		if goesWith(t, m.ID) && pair.Verdict != "" && pair.Verdict != course.Never {
+			rows = append(rows, t.Care, pair.Care)
+		}
+	}
+	return rows
 }
 
 // cardPlan is the order of work from the best state on, as the planner gives it.

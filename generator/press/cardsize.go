@@ -51,12 +51,11 @@ func headings(n int) []int {
 
 // letters counts what stands on a medium's card, piece by piece.
 func (v cardView) letters() []int {
-	all := append(headings(8), count(v.About), count(v.Tell))
-	for _, l := range v.States {
-		all = append(all, count(l.Name+l.Short)+12)
-	}
-	for _, l := range v.Ways {
-		all = append(all, count(l.Name+l.Short)+12)
+	all := append(headings(9), count(v.About), count(v.Tell))
+	all = append(all, v.Safety.letters()...)
+	all = append(all, v.Some.letters()...)
+	for _, l := range append(v.States, v.Ways...) {
+		all = append(all, count(l.Name+l.Short)+12+l.Safety.markLetters())
 	}
 	for _, text := range v.Plan {
 		all = append(all, count(text)+3)
@@ -71,7 +70,7 @@ func (v cardView) letters() []int {
 	for _, f := range v.Faults {
 		all = append(all, count(string(f.Seen+f.Means))+3)
 	}
-	return append(all, runs(v.Warnings), runs(v.Lessons))
+	return append(all, runs(v.Lessons))
 }
 
 // letters counts what stands on the course's card, piece by piece.
@@ -80,10 +79,10 @@ func (v courseCardView) letters() []int {
 	for _, s := range v.States {
 		all = append(all, count(s.Name.Title+s.Tell)+12)
 	}
-	for range v.Rows {
-		all = append(all, 100, 1)
+	for _, r := range v.Rows {
+		all = append(all, 100+4*r.Safety.markLetters(), 1)
 	}
-	all = append(all, runs(v.Warnings), 40)
+	all = append(append(all, 40), v.Safety.letters()...)
 	for _, b := range v.Bodies {
 		all = append(all, bodyLetters(b))
 	}
@@ -95,6 +94,37 @@ func (v courseCardView) letters() []int {
 		all = append(all, count(u.Unit.Title), letters)
 	}
 	return all
+}
+
+// letters counts what a care takes before all else on a card, piece by piece.
+func (c care) letters() []int {
+	all := []int{12, runLetters(c.Wear), runLetters(c.Places)}
+	for _, h := range c.Hazards {
+		n := count(h.Title+h.Short) + 2
+		if h.Lesson != nil {
+			n += count(h.Lesson.Title) + len("Lesson: ")
+		}
+		all = append(all, n)
+	}
+	return all
+}
+
+// markLetters counts what stands of a care beside a verdict.
+func (c care) markLetters() int {
+	n := 0
+	if c.Who != "" {
+		n += len("◆ with the instructor")
+	}
+	return n + runLetters(c.Marks())
+}
+
+// runLetters counts words that stand one after the other.
+func runLetters(words []string) int {
+	n := 0
+	for _, w := range words {
+		n += count(w) + 2
+	}
+	return n
 }
 
 // runs counts links that stand one after the other.

@@ -2,6 +2,8 @@ package press
 
 import (
 	"html/template"
+	"strconv"
+	"strings"
 
 	"slipbook/generator/course"
 )
@@ -14,6 +16,7 @@ type chartView struct {
 	States []chartState
 	Parts  []chartPart
 	Others []chartOther // what differs in this studio
+	Safety care         // every hazard that a row or a cell names
 	Size   string       // the class of the printed type
 }
 
@@ -41,8 +44,17 @@ type chartPart struct {
 
 // chartRow is one row of the table.
 type chartRow struct {
-	Name  link // without an address for a technique
-	Cells []line
+	Name   link // without an address for a technique
+	Safety care // in every state; the cells tell what comes to it
+	Cells  []chartCell
+}
+
+// chartCell is the verdicts of one state: one, or of a technique that treats some
+// media unlike the others, one for each group of them. It is empty where the
+// table says nothing.
+type chartCell struct {
+	line
+	Others []line // named by their media
 }
 
 // chartOther is one exception with what it changes.
@@ -77,6 +89,7 @@ func (i *impression) chartSheets() []sheet {
 			States: i.chartStates(),
 			Parts:  i.chartParts(),
 			Others: i.chartOthers(),
+			Safety: i.care(chartAddress, i.tableCares()...),
 		}
 		v.Size = sheetSize(v)
 		return v, nil
@@ -90,14 +103,10 @@ func (i *impression) chartStates() []chartState {
 	for n, s := range i.table.States {
 		c := chartState{State: i.stateLinks(chartAddress)[n], Drawing: i.icons["state-"+s.ID]}
 		for _, m := range i.table.Media {
-			c.Media = append(c.Media, mediumIn(m, s, chartAddress))
+			c.Media = append(c.Media, i.mediumIn(m, s, chartAddress))
 		}
 		for _, t := range i.table.Techniques {
-			for _, m := range i.manners(t, s) {
-				if l := mannerIn(m, s, chartAddress); l.Verdict != "" {
-					c.Ways = append(c.Ways, l)
-				}
-			}
+			c.Ways = append(c.Ways, i.waysIn(t, s)...)
 		}
 		states = append(states, c)
 	}
@@ -108,26 +117,77 @@ func (i *impression) chartStates() []chartState {
 func (i *impression) chartParts() []chartPart {
 	var media, ways []chartRow
 	for _, m := range i.table.Media {
-		row := chartRow{Name: link{Title: m.Name, Address: mediumAddress(m.ID)}}
+		row := chartRow{Name: link{Title: m.Name, Address: mediumAddress(m.ID)}, Safety: i.care(chartAddress, m.Care)}
 		for _, s := range i.table.States {
-			row.Cells = append(row.Cells, mediumIn(m, s, chartAddress))
+			row.Cells = append(row.Cells, chartCell{line: named(i.cell(i.mediumIn(m, s, chartAddress), m.Care), "")})
 		}
 		media = append(media, row)
 	}
 	for _, t := range i.table.Techniques {
-		for _, m := range i.manners(t, i.table.States...) {
-			row := chartRow{Name: link{Title: m.name}}
-			for _, s := range i.table.States {
-				row.Cells = append(row.Cells, mannerIn(m, s, chartAddress))
-			}
-			ways = append(ways, row)
+		row := chartRow{Name: link{Title: t.Name}, Safety: i.care(chartAddress, t.Care)}
+		for _, s := range i.table.States {
+			row.Cells = append(row.Cells, i.cellOf(t, s))
 		}
+		ways = append(ways, row)
 	}
 	parts := []chartPart{{"chart-media", media}}
 	if len(ways) > 0 {
 		parts = append(parts, chartPart{"chart-ways", ways})
 	}
 	return parts
+}
+
+// waysIn is what a technique says of a state, in a line for each group of media
+// of which it says the same. What the table does not say is left out.
+func (i *impression) waysIn(t course.Technique, s course.State) []line {
+	var lines []line
+	for n, m := range i.manners(t, s) {
+		l := i.mannerIn(m, s, chartAddress)
+		if n > 0 {
+			l.Address += "." + strconv.Itoa(n+1)
+		}
+		if l.Verdict != "" {
+			lines = append(lines, l)
+		}
+	}
+	return lines
+}
+
+// cellOf is the same as a cell of the technique's row.
+func (i *impression) cellOf(t course.Technique, s course.State) chartCell {
+	var c chartCell
+	for _, l := range i.waysIn(t, s) {
+		l = i.cell(l, t.Care)
+		l.Name = strings.TrimPrefix(strings.TrimPrefix(l.Name, t.Name), ": ")
+		if l.Name == "" {
+			c.line = l
+		} else {
+			c.Others = append(c.Others, l)
+		}
+	}
+	return c
+}
+
+// cell is a line in a row that has told of some hazards already.
+func (i *impression) cell(l line, told course.Care) line {
+	l.Safety = i.besides(l.Safety, told)
+	return l
+}
+
+// tableCares is what the table says of the safety of all media and ways of
+// working.
+func (i *impression) tableCares() []course.Care {
+	var rows []course.Care
+	for _, m := range i.table.Media {
+		rows = append(rows, m.Care)
+	}
+	for _, t := range i.table.Techniques {
+		rows = append(rows, t.Care)
+	}
+	for _, s := range i.table.States {
+		rows = append(rows, i.allowedIn(s)...)
+	}
+	return rows
 }
 
 // chartOthers lists what products, recipe cards, clay bodies and house rules
@@ -144,7 +204,7 @@ func (i *impression) chartOthers() []chartOther {
 		}
 		for _, s := range i.table.States {
 			if pair, ok := e.On[s.ID]; ok {
-				o.States = append(o.States, line{s.Name, relative(chartAddress, stateAddress(s.ID)+"#"+place), pair.Verdict, shortReason(pair), false})
+				o.States = append(o.States, i.otherIn(e, pair, s, place))
 			}
 		}
 		if len(o.States) > 0 { // some only say that a glaze is opaque
@@ -152,4 +212,11 @@ func (i *impression) chartOthers() []chartOther {
 		}
 	}
 	return others
+}
+
+// otherIn is what an exception says of a state, as a line.
+func (i *impression) otherIn(e course.Exception, pair course.Pair, s course.State, place string) line {
+	l := i.lineOf(s.Name, pair, chartAddress, stateAddress(s.ID)+"#"+place)
+	l.Safety = i.exceptionCare(chartAddress, e, pair)
+	return l
 }

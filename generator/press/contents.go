@@ -48,6 +48,7 @@ func (i *impression) extraLinks() ([]link, error) {
 	}{
 		{i.has.answers, answersAddress, "answers"},
 		{i.has.faults, faultsAddress, "faults"},
+		{len(i.table.Hazards) > 0, hazardsAddress, "hazards"},
 		{len(i.table.States) > 0, cardsAddress, "cards"},
 		{i.bundle.Book != "", bookAddress, "book"},
 		{i.teaching, teachingAddress, "teaching-page"},

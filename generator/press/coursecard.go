@@ -2,23 +2,22 @@ package press
 
 import (
 	"html/template"
-	"slices"
 
 	"slipbook/generator/course"
 )
 
 // courseCardView is the card of the whole course: the six states and how to
-// tell them, what goes on when, the cautions, the studio's numbers, the lessons.
+// tell them, what goes on when, the hazards, the studio's numbers, the lessons.
 type courseCardView struct {
-	Shell    shell
-	States   []cardState
-	Rows     []cardRow
-	Warnings []link
-	Cones    course.HouseCones
-	Bodies   []course.Body
-	Units    []unitEntry
-	Cards    []link // of the media
-	Size     string // the class of the printed type
+	Shell  shell
+	States []cardState
+	Rows   []cardRow
+	Safety care // all hazards of media and ways of working
+	Cones  course.HouseCones
+	Bodies []course.Body
+	Units  []unitEntry
+	Cards  []link // of the media
+	Size   string // the class of the printed type
 }
 
 // cardState is a state on the course's card.
@@ -31,6 +30,7 @@ type cardState struct {
 // cardRow is the verdicts of one medium.
 type cardRow struct {
 	Medium link
+	Safety care // in every state
 	Cells  []line
 }
 
@@ -51,32 +51,31 @@ func (i *impression) courseCard() (any, error) {
 		v.States = append(v.States, cardState{i.stateLinks(cardsAddress)[n], i.icons["state-"+s.ID], s.Tell})
 	}
 	for _, m := range i.table.Media {
-		row := cardRow{Medium: link{Title: m.Name, Address: relative(cardsAddress, mediumAddress(m.ID))}}
+		row := cardRow{
+			Medium: link{Title: m.Name, Address: relative(cardsAddress, mediumAddress(m.ID))},
+			Safety: i.care(cardsAddress, m.Care),
+		}
 		for _, s := range i.table.States {
-			row.Cells = append(row.Cells, mediumIn(m, s, cardsAddress))
+			cell := i.cell(i.mediumIn(m, s, cardsAddress), m.Care)
+			if cell.Safety.Who == row.Safety.Who {
+				cell.Safety.Who = "" // said beside the name, and the cells are narrow
+			}
+			row.Cells = append(row.Cells, cell)
 		}
 		v.Rows = append(v.Rows, row)
 		v.Cards = append(v.Cards, link{Title: m.Name, Address: relative(cardsAddress, cardAddress(m.ID))})
 	}
-	v.Warnings = i.warnings(cardsAddress)
+	v.Safety = i.courseSafety()
 	v.Size = cardSize(v.letters())
 	return v, nil
 }
 
-// warnings lists what the cautions of all lessons warn of, each once, with the
-// first lesson that does.
-func (i *impression) warnings(from string) []link {
-	var all []link
-	for _, page := range i.order {
-		d := i.documents[page]
-		if d == nil || page.Kind != course.LessonPage {
-			continue
-		}
-		for _, words := range d.Warnings {
-			if words != "" && !slices.ContainsFunc(all, func(l link) bool { return l.Title == words }) {
-				all = append(all, link{Title: words, Address: relative(from, page.Address)})
-			}
-		}
+// courseSafety is every hazard of the course: of media, ways of working, steps
+// and firings.
+func (i *impression) courseSafety() care {
+	rows := append(i.tableCares(), i.table.Firing.Care)
+	for _, t := range i.table.Transitions {
+		rows = append(rows, t.Care)
 	}
-	return all
+	return i.care(cardsAddress, rows...)
 }

@@ -25,23 +25,40 @@ var exceptionKinds = map[string]string{
 // exception is what one product, recipe card, clay body or house rule changes
 // about one pair of the table.
 type exception struct {
-	Kind string // key of its words
-	Name string
-	Said bool // a house rule: the pair beside it is already the changed one
+	Kind   string // key of its words
+	Name   string
+	Safety care
+	Said   bool // a house rule: the pair beside it is already the changed one
 	course.Pair
 }
 
 // exceptions lists what changes the pair of a medium, or else of a technique,
-// in a state.
-func (p *Press) exceptions(medium, technique, state string) []exception {
+// in a state, for the page at from.
+func (p *Press) exceptions(from, medium, technique, state string) []exception {
 	var all []exception
 	for _, e := range p.table.Exceptions {
 		pair, here := e.On[state]
 		if here && e.Medium == medium && e.Technique == technique {
-			all = append(all, exception{exceptionKinds[e.Kind], e.Name, e.Kind == ofHouse, pair})
+			all = append(all, exception{exceptionKinds[e.Kind], e.Name, p.exceptionCare(from, e, pair), e.Kind == ofHouse, pair})
 		}
 	}
 	return all
+}
+
+// exceptionCare is the safety of what an exception allows: of a product or
+// recipe card, its own as well.
+func (p *Press) exceptionCare(from string, e course.Exception, pair course.Pair) care {
+	if pair.Verdict == course.Never {
+		return care{}
+	}
+	rows := []course.Care{e.Care, pair.Care}
+	if m, ok := p.table.FindMedium(e.Medium); ok {
+		rows = append(rows, m.Care)
+	}
+	if t, ok := p.table.FindTechnique(e.Technique); ok {
+		rows = append(rows, t.Care)
+	}
+	return p.care(from, rows...)
 }
 
 // goesWith says whether a technique is for a medium.

@@ -15,22 +15,23 @@ type fate struct {
 	Word    course.Verdict // said beside the name; empty where the heading over it says it
 	Best    bool           // preferred here
 	course.Pair
+	Safety     care     // of medium and state, of technique and state
 	Waits      []string // techniques with which it must wait for a firing
 	Instead    *link    // the state that the medium prefers, when it is another
 	InsteadKey string   // of the words before it
-	Same       []link   // what looks the same and may go on here
+	Today      []link   // what may go on now in its place
 	Exceptions []exception
 }
 
-// Physics reports whether nothing gets round this verdict.
-func (f fate) Physics() bool { return f.Verdict == course.Never && f.Rule == "physics" }
+// ruleSentences are the keys of the sentences that say what a never rests on.
+var ruleSentences = map[string]string{"physics": "never-physics", "trade": "never-trade", "house": "never-house"}
 
-// Trade reports whether potters do not do this, with an exception that the
-// reason names.
-func (f fate) Trade() bool { return f.Verdict == course.Never && f.Rule == "trade" }
+// ruleWords are the keys of the words that say the same beside the verdict.
+var ruleWords = map[string]string{"physics": "rule-physics", "trade": "rule-trade", "house": "rule-house"}
 
-// House reports whether this verdict is a rule of the studio.
-func (f fate) House() bool { return f.Verdict == course.Never && f.Rule == "house" }
+// RuleSentence is the key of the sentence that says what a never rests on; empty
+// for other verdicts.
+func (f fate) RuleSentence() string { return ruleSentences[f.Rule] }
 
 // line is one pair of the table in a word and a few more.
 type line struct {
@@ -39,6 +40,19 @@ type line struct {
 	Verdict course.Verdict // empty where the table says nothing
 	Short   string
 	Best    bool
+	Basis   string // key of the words that say what a never rests on; empty for other verdicts
+	Safety  care   // nothing for a never: nobody does it
+	Today   []link // what may go on now in the place of what is risky or never; on some pages
+}
+
+// lineOf is a pair of the table as a line, with all that the table says of its
+// safety.
+func (p *Press) lineOf(name string, pair course.Pair, from, address string, rows ...course.Care) line {
+	l := line{Name: name, Address: relative(from, address), Verdict: pair.Verdict, Short: shortReason(pair), Basis: ruleWords[pair.Rule]}
+	if l.Verdict != "" && l.Verdict != course.Never {
+		l.Safety = p.care(from, append(rows, pair.Care)...)
+	}
+	return l
 }
 
 // worse gives the worse of two verdicts; where the table does not say one of
@@ -61,20 +75,23 @@ func shortReason(p course.Pair) string {
 }
 
 // mediumIn is a medium in a state as a line. to is the page it stands on.
-func mediumIn(m course.Medium, s course.State, to string) line {
-	pair := m.On[s.ID]
-	return line{m.Name, relative(to, stateAddress(s.ID)+"#"+m.ID), pair.Verdict, shortReason(pair), m.Best == s.ID}
+func (p *Press) mediumIn(m course.Medium, s course.State, to string) line {
+	l := p.lineOf(m.Name, m.On[s.ID], to, stateAddress(s.ID)+"#"+m.ID, m.Care)
+	l.Best = m.Best == s.ID
+	return l
 }
 
-// mannerIn is a technique, for some media, in a state as a line.
-func mannerIn(m manner, s course.State, to string) line {
-	pair := m.on[s.ID]
-	return line{m.name, relative(to, stateAddress(s.ID)+"#"+wayID(m.id)), pair.Verdict, shortReason(pair), m.best == s.ID && pair.Verdict != course.Never}
+// mannerIn is a technique, for some media, in a state as a line; others are rows
+// that the line is about beside those of the technique.
+func (p *Press) mannerIn(m manner, s course.State, to string, others ...course.Care) line {
+	l := p.lineOf(m.name, m.on[s.ID], to, stateAddress(s.ID)+"#"+wayID(m.id), append(others, m.care)...)
+	l.Best = m.best == s.ID && l.Verdict != course.Never
+	return l
 }
 
 // techniqueIn is a technique for one medium in a state as a line.
-func techniqueIn(t course.Technique, m course.Medium, s course.State, to string) line {
-	return mannerIn(manner{t.ID, t.Name, t.Best, map[string]course.Pair{s.ID: t.On[s.ID].For(m.ID)}}, s, to)
+func (p *Press) techniqueIn(t course.Technique, m course.Medium, s course.State, to string) line {
+	return p.mannerIn(mannerOf(t, m.ID, []course.State{s}), s, to, careOf(m, s.ID)...)
 }
 
 // wayID is where a technique stands on a state's page; media have the bare ids.

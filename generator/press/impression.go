@@ -22,6 +22,7 @@ type impression struct {
 	order     []*course.Page // every hand-written page, in reading order
 	place     map[*course.Page]int
 	documents map[*course.Page]*markup.Document
+	owed      map[string][]owed              // what pages must say of safety, by address
 	has       struct{ answers, faults bool } // what there is to gather
 }
 
@@ -92,6 +93,9 @@ func (i *impression) printOne(s sheet) ([]byte, error) {
 	var page bytes.Buffer
 	page.Grow(32 << 10) // most pages are shorter
 	if err := i.templates.ExecuteTemplate(&page, s.template, view); err != nil {
+		return nil, err
+	}
+	if err := i.settle(s, page.Bytes()); err != nil {
 		return nil, err
 	}
 	return bytes.Clone(page.Bytes()), nil // the room left over is not kept

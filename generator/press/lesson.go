@@ -20,6 +20,7 @@ type lessonView struct {
 	Medium        link // to the medium's own page
 	BestState     string
 	Technique     string
+	Safety        care // of medium and technique, where both are best
 	Body          template.HTML
 	Before, After []link
 }
@@ -49,6 +50,7 @@ func (i *impression) lesson(u *course.Unit, number, n int) lessonView {
 		Time:      page.Head.TimeRequired,
 		Needs:     page.Head.Needs,
 		Technique: page.Head.Technique,
+		Safety:    i.care(page.Address, i.workCare(page.Head.Medium, page.Head.Technique, "")...),
 		Body:      i.body(page),
 		Before:    i.before(page),
 		After:     i.after(page),

@@ -12,6 +12,8 @@ import (
 type mediumView struct {
 	Shell   shell
 	About   string
+	Safety  care // in every state
+	Strip   *strip
 	Best    *link
 	States  []fate
 	Ways    []mediumWay
@@ -25,6 +27,7 @@ type mediumView struct {
 // mediumWay is a technique for a medium, with the states in which both may be.
 type mediumWay struct {
 	Name, About string
+	Safety      care // of the technique, beside that of the medium
 	States      []line
 }
 
@@ -53,10 +56,12 @@ func (i *impression) mediumPage(m course.Medium) (any, error) {
 			medium:      m.ID,
 		}),
 		About:   m.About,
+		Safety:  i.care(address, m.Care),
 		States:  i.mediumStates(m),
 		Ways:    i.mediumWays(m),
 		Lessons: i.lessonsWhere(address, func(d *markup.Document) bool { return d.Page.Head.Medium == m.ID }),
 	}
+	v.Strip, v.Shell.Strip = v.Shell.Strip, nil // hazards come before it
 	if best, ok := i.table.FindState(m.Best); ok {
 		v.Best = &link{Title: best.Name, Address: relative(address, stateAddress(best.ID)+"#"+m.ID)}
 	}
@@ -76,6 +81,7 @@ func (i *impression) mediumStates(m course.Medium) []fate {
 		f.ID, f.Name, f.Word = s.ID, s.Name, f.Verdict
 		f.Address = relative(mediumAddress(m.ID), stateAddress(s.ID)+"#"+m.ID)
 		f.Instead = nil // the page says it once, at its top
+		f.Safety = i.besides(f.Safety, m.Care)
 		fates = append(fates, f)
 	}
 	return fates
@@ -88,11 +94,12 @@ func (i *impression) mediumWays(m course.Medium) []mediumWay {
 		if !goesWith(t, m.ID) {
 			continue
 		}
-		w := mediumWay{Name: t.Name, About: t.About}
+		w := mediumWay{Name: t.Name, About: t.About, Safety: i.besides(i.care(mediumAddress(m.ID), t.Care), m.Care)}
 		for _, s := range i.table.States {
-			l := techniqueIn(t, m, s, mediumAddress(m.ID))
+			l := i.techniqueIn(t, m, s, mediumAddress(m.ID))
 			l.Verdict = worse(l.Verdict, m.On[s.ID].Verdict)
 			l.Best = l.Best && l.Verdict == course.Yes
+			l.Safety = i.besides(l.Safety, m.Care, t.Care)
 			if l.Verdict != "" && l.Verdict != course.Never {
 				w.States = append(w.States, named(l, s.Name))
 			}
@@ -119,6 +126,7 @@ func (i *impression) layers(m course.Medium) (onTop, under []fate) {
 			Address: relative(mediumAddress(m.ID), mediumAddress(n.ID)),
 			Word:    o.Verdict,
 			Pair:    o.Pair,
+			Safety:  i.care(mediumAddress(m.ID), n.Care, o.Care),
 			Waits:   i.techniqueNames(o.Unless),
 		}
 		if o.Under == m.ID {

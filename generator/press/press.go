@@ -93,6 +93,7 @@ func (p *Press) Print(r *proof.Reading, b *assets.Bundle) (Edition, error) {
 	if err != nil {
 		return nil, err
 	}
+	i.owed = i.debts()
 	sheets := i.homeSheets()
 	sheets = append(sheets, i.unitSheets()...)
 	sheets = append(sheets, i.lessonSheets()...)
@@ -117,7 +118,7 @@ func (p *Press) Print(r *proof.Reading, b *assets.Bundle) (Edition, error) {
 func (i *impression) gatheredSheets() []sheet {
 	answers, faults := i.answersSheets(), i.faultsSheets()
 	i.has.answers, i.has.faults = len(answers) > 0, len(faults) > 0
-	return slices.Concat(answers, faults, i.cardSheets(), i.teachingSheets(), i.styleSheets())
+	return slices.Concat(answers, faults, i.hazardsSheets(), i.cardSheets(), i.teachingSheets(), i.styleSheets())
 }
 
 // wrapTable wraps the course's decoration table for the pages that plan, and

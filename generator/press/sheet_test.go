@@ -2,6 +2,7 @@ package press
 
 import (
 	"maps"
+	"math"
 	"slices"
 	"strings"
 	"testing"
@@ -9,7 +10,7 @@ import (
 
 // filled is a chart of so many rows, each with one cell of so many letters.
 func filled(rows, letters int) chartView {
-	row := chartRow{Name: link{Title: "Slip"}, Cells: []line{{Verdict: "never", Short: strings.Repeat("a", letters)}}}
+	row := chartRow{Name: link{Title: "Slip"}, Cells: []chartCell{{line: line{Verdict: "never", Short: strings.Repeat("a", letters)}}}}
 	return chartView{Parts: []chartPart{{Rows: slices.Repeat([]chartRow{row}, rows)}}}
 }
 
@@ -22,7 +23,7 @@ func TestSheetSize(t *testing.T) {
 	}
 	met := map[string]bool{}
 	last := 0
-	for rows := range 60 {
+	for rows := range 90 {
 		now := slices.Index(order, sheetSize(filled(rows, 30)))
 		if now < last {
 			t.Errorf("%d rows are set in larger type than fewer", rows)
@@ -43,8 +44,8 @@ func TestHeightCountsWhatWraps(t *testing.T) {
 	}
 	v := filled(1, 20)
 	v.Others = make([]chartOther, 4)
-	if got := v.height(size) - one; got != 2*noteHeight {
-		t.Errorf("four notes in threes take %.2f points, want %.2f", got, 2*noteHeight)
+	if got, want := v.height(size)-one, 3*size*noteLeading; math.Abs(got-want) > 0.01 {
+		t.Errorf("four notes in threes with their heading take %.2f points, want %.2f", got, want)
 	}
 }
 

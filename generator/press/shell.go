@@ -35,6 +35,7 @@ type shell struct {
 
 	Home, Contents, Calculators, Glossary string
 	Chart                                 string // empty while the course has no table
+	Hazards                               string // empty while it has no hazards
 	Answers, Faults                       string // empty while there are none
 	TeachingPage                          string // only in a copy for the instructor
 }
@@ -75,6 +76,9 @@ func (i *impression) shell(a about) shell {
 	}
 	if len(i.table.States) > 0 {
 		s.Chart = at(chartAddress)
+	}
+	if len(i.table.Hazards) > 0 {
+		s.Hazards = at(hazardsAddress)
 	}
 	if a.desk {
 		s.Desk = i.desk(a)

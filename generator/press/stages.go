@@ -20,9 +20,10 @@ type stagesView struct {
 
 // stagesPart is what a block shows of one medium, technique or state.
 type stagesPart struct {
-	Of    link // the medium, technique or state
-	Lines []line
-	Told  *fate // instead of lines
+	Of     link // the medium, technique or state
+	Safety care // of medium and technique in every state
+	Lines  []line
+	Told   *fate // instead of lines
 }
 
 // asked is what a stages block names, looked up.
@@ -48,33 +49,57 @@ func (p *Press) stages(page *course.Page, b markup.Block) (stagesView, []markup.
 		return v, nil
 	}
 	if a.medium != nil {
-		of := link{Title: a.medium.Name, Address: relative(page.Address, mediumAddress(a.medium.ID))}
-		part := stagesPart{Of: of}
-		for _, s := range a.states {
-			l := mediumIn(*a.medium, s, page.Address)
-			part.add(named(l, s.Name), a, a.medium.On[s.ID], p.exceptions(a.medium.ID, "", s.ID))
-		}
-		v.Parts = append(v.Parts, part)
+		v.Parts = append(v.Parts, p.mediumPart(a, page.Address))
 	}
 	if a.technique != nil {
 		for _, m := range p.mannersAsked(a) {
-			part := stagesPart{Of: link{Title: m.name}}
-			for _, s := range a.states {
-				part.add(named(mannerIn(m, s, page.Address), s.Name), a, m.on[s.ID], p.exceptions("", m.id, s.ID))
-			}
-			v.Parts = append(v.Parts, part)
+			v.Parts = append(v.Parts, p.mannerPart(m, a, page.Address))
 		}
 	}
-	if len(v.Parts) == 0 {
-		s := a.states[0] // a block names something, so it is the state
+	if len(v.Parts) == 0 { // a block names something, so it is the state
 		v.Heading = "stages-media"
-		part := stagesPart{Of: link{Title: s.Name, Address: relative(page.Address, stateAddress(s.ID))}}
-		for _, m := range p.table.Media {
-			part.Lines = append(part.Lines, mediumIn(m, s, page.Address))
-		}
-		v.Parts = append(v.Parts, part)
+		v.Parts = append(v.Parts, p.statePart(a.states[0], page.Address))
 	}
 	return v, nil
+}
+
+// mediumPart is a medium state by state, or in one.
+func (p *Press) mediumPart(a asked, from string) stagesPart {
+	m := *a.medium
+	part := stagesPart{Of: link{Title: m.Name, Address: relative(from, mediumAddress(m.ID))}, Safety: p.care(from, m.Care)}
+	for _, s := range a.states {
+		l := named(p.mediumIn(m, s, from), s.Name)
+		if a.one {
+			part.tell(l, m.On[s.ID], p.care(from, careOf(m, s.ID)...), p.exceptions(from, m.ID, "", s.ID))
+		} else {
+			part.add(l, p.besides(l.Safety, m.Care))
+		}
+	}
+	return part
+}
+
+// mannerPart is a technique, for some media, state by state, or in one.
+func (p *Press) mannerPart(m manner, a asked, from string) stagesPart {
+	part := stagesPart{Of: link{Title: m.name}, Safety: p.care(from, m.care)}
+	for _, s := range a.states {
+		l := named(p.mannerIn(m, s, from), s.Name)
+		if a.one {
+			part.tell(l, m.on[s.ID], p.care(from, m.care, m.on[s.ID].Care), p.exceptions(from, "", m.id, s.ID))
+		} else {
+			part.add(l, p.besides(l.Safety, m.care))
+		}
+	}
+	return part
+}
+
+// statePart is all media in a state.
+func (p *Press) statePart(s course.State, from string) stagesPart {
+	part := stagesPart{Of: link{Title: s.Name, Address: relative(from, stateAddress(s.ID))}}
+	for _, m := range p.table.Media {
+		l := p.mediumIn(m, s, from)
+		part.add(l, l.Safety)
+	}
+	return part
 }
 
 // mannersAsked is the technique that a block names, for the medium that it names
@@ -83,20 +108,19 @@ func (p *Press) mannersAsked(a asked) []manner {
 	if a.medium == nil {
 		return p.manners(*a.technique, a.states...)
 	}
-	m := manner{a.technique.ID, a.technique.Name, a.technique.Best, map[string]course.Pair{}}
-	for _, s := range a.states {
-		m.on[s.ID] = a.technique.On[s.ID].For(a.medium.ID)
-	}
-	return []manner{m}
+	return []manner{mannerOf(*a.technique, a.medium.ID, a.states)}
 }
 
 // together is a medium worked in one way, state by state: of what the table says
 // of the two, the worse, so that nobody takes one for the other.
 func (p *Press) together(a asked, from string) stagesPart {
 	name := a.medium.Name + ", " + strings.ToLower(a.technique.Name)
-	part := stagesPart{Of: link{Title: name, Address: relative(from, mediumAddress(a.medium.ID))}}
+	part := stagesPart{
+		Of:     link{Title: name, Address: relative(from, mediumAddress(a.medium.ID))},
+		Safety: p.care(from, a.medium.Care, a.technique.Care),
+	}
 	for _, s := range a.states {
-		l, way := mediumIn(*a.medium, s, from), techniqueIn(*a.technique, *a.medium, s, from)
+		l, way := p.mediumIn(*a.medium, s, from), p.techniqueIn(*a.technique, *a.medium, s, from)
 		if l.Verdict == "" || way.Verdict == "" {
 			continue
 		}
@@ -104,20 +128,27 @@ func (p *Press) together(a asked, from string) stagesPart {
 		if l.Verdict != way.Verdict && worse(l.Verdict, way.Verdict) == way.Verdict || l.Verdict == course.Yes && way.Best {
 			l = way
 		}
-		l.Best = best
-		part.Lines = append(part.Lines, named(l, s.Name))
+		if l.Best = best; l.Verdict != course.Never {
+			l.Safety = way.Safety
+		}
+		part.add(named(l, s.Name), p.besides(l.Safety, a.medium.Care, a.technique.Care))
 	}
 	return part
 }
 
-// add puts a pair into a part. A pair that the table does not have is left out.
-func (s *stagesPart) add(l line, a asked, pair course.Pair, others []exception) {
-	switch {
-	case l.Verdict == "":
-	case a.one:
-		s.Told = &fate{Name: l.Name, Address: l.Address, Word: l.Verdict, Best: l.Best, Pair: pair, Exceptions: others}
-	default:
+// add puts a pair into a part as a line, with what its safety has beside that
+// of the part. A pair that the table does not have is left out.
+func (s *stagesPart) add(l line, beside care) {
+	if l.Verdict != "" {
+		l.Safety = beside
 		s.Lines = append(s.Lines, l)
+	}
+}
+
+// tell puts the only pair into a part, told in full.
+func (s *stagesPart) tell(l line, pair course.Pair, safety care, others []exception) {
+	if l.Verdict != "" {
+		s.Told = &fate{Name: l.Name, Address: l.Address, Word: l.Verdict, Best: l.Best, Pair: pair, Safety: safety, Exceptions: others}
 	}
 }
 

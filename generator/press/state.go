@@ -21,6 +21,8 @@ type stateView struct {
 	Short      string
 	Tell       string
 	Between    string // what to do between this state and the next; may be empty
+	InShort    []line // all media in a line each, what may go on first
+	Safety     care   // of all that may be done in the state
 	Neighbours []neighbour
 	Groups     []group
 	Ways       []fate
@@ -50,6 +52,8 @@ type step struct {
 	Name                  string
 	To                    link
 	Reason, Fault, Remedy string
+	Ask                   string // what to ask before; may be empty
+	Safety                care
 }
 
 // verdicts are the groups of a state page in their order, with the keys of
@@ -100,6 +104,8 @@ func (i *impression) statePage(n int) (any, error) {
 		Short:      s.Short,
 		Tell:       s.Tell,
 		Between:    s.Between,
+		InShort:    i.inShortList(s),
+		Safety:     i.stateSafety(s),
 		Neighbours: i.neighbours(n),
 		Groups:     i.groups(s),
 		Ways:       i.ways(s),
@@ -187,12 +193,13 @@ func (i *impression) fate(m course.Medium, s course.State, from string) fate {
 		ID: m.ID, Name: m.Name, Address: relative(from, mediumAddress(m.ID)),
 		Best:       m.Best == s.ID,
 		Pair:       m.On[s.ID],
-		Exceptions: i.exceptions(m.ID, "", s.ID),
+		Safety:     i.care(from, careOf(m, s.ID)...),
+		Exceptions: i.exceptions(from, m.ID, "", s.ID),
 	}
-	f.Instead, f.InsteadKey = i.preferred(m.Best, s, m.ID, from)
-	if f.Verdict == course.Never {
-		f.Same = i.lookAlikes(m, s, from)
+	if !i.worseForHealth(careOf(m, m.Best), careOf(m, s.ID)) {
+		f.Instead, f.InsteadKey = i.preferred(m.Best, s, m.ID, from)
 	}
+	f.Today = i.standIns(m, s, from)
 	return f
 }
 
@@ -216,17 +223,6 @@ func (i *impression) rank(id string) int {
 	return slices.IndexFunc(i.table.States, func(s course.State) bool { return s.ID == id })
 }
 
-// lookAlikes lists the media of the same look that may go on in a state.
-func (i *impression) lookAlikes(m course.Medium, s course.State, from string) []link {
-	var links []link
-	for _, other := range i.table.Media {
-		if other.ID != m.ID && m.Look != "" && other.Look == m.Look && other.On[s.ID].Verdict == course.Yes {
-			links = append(links, link{Title: other.Name, Address: relative(from, stateAddress(s.ID)+"#"+other.ID)})
-		}
-	}
-	return links
-}
-
 // ways sorts the techniques by their verdict in a state, then in the table's
 // order.
 func (i *impression) ways(s course.State) []fate {
@@ -246,16 +242,20 @@ func (i *impression) ways(s course.State) []fate {
 // way tells of the n-th part of a technique, from 0, in a state. The first has
 // the technique's own place on the page.
 func (i *impression) way(m manner, n int, s course.State) fate {
+	from := stateAddress(s.ID)
 	f := fate{
 		ID: wayID(m.id), Name: m.name, Word: m.on[s.ID].Verdict,
 		Best:       m.best == s.ID && m.on[s.ID].Verdict != course.Never,
 		Pair:       m.on[s.ID],
-		Exceptions: i.exceptions("", m.id, s.ID),
+		Safety:     i.care(from, m.care, m.on[s.ID].Care),
+		Exceptions: i.exceptions(from, "", m.id, s.ID),
 	}
 	if n > 0 {
 		f.ID += "." + strconv.Itoa(n+1)
 	}
-	f.Instead, f.InsteadKey = i.preferred(m.best, s, wayID(m.id), stateAddress(s.ID))
+	if i.sentToBest(m, s) {
+		f.Instead, f.InsteadKey = i.preferred(m.best, s, wayID(m.id), from)
+	}
 	return f
 }
 
@@ -269,7 +269,7 @@ func (i *impression) steps(s course.State) []step {
 		}
 		steps = append(steps, step{
 			Name: t.Name, To: link{to.Name, relative(stateAddress(s.ID), stateAddress(to.ID)), to.Short},
-			Reason: t.Reason, Fault: t.Fault, Remedy: t.Remedy,
+			Reason: t.Reason, Fault: t.Fault, Remedy: t.Remedy, Ask: t.Ask, Safety: i.care(stateAddress(s.ID), t.Care),
 		})
 	}
 	return steps

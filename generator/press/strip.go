@@ -10,6 +10,7 @@ import (
 // order a pot passes through them, each a link to what can be done with it.
 type strip struct {
 	Medium string // name of the page's medium; empty = no verdicts
+	Safety care   // of the medium in every state: the strip says who may
 	Chart  string // address of the whole table
 	Marks  []mark
 }
@@ -19,6 +20,7 @@ type mark struct {
 	Name, Address, Short string
 	Drawing              template.HTML
 	Verdict              course.Verdict // of the page's medium; empty without one
+	Safety               care           // of it here, where fewer may than elsewhere: who
 	Here                 bool           // the page is this state's own
 }
 
@@ -41,7 +43,7 @@ func (i *impression) strip(a about) *strip {
 	medium, named := i.table.FindMedium(a.medium)
 	s := &strip{Chart: relative(a.address, chartAddress)}
 	if named {
-		s.Medium = medium.Name
+		s.Medium, s.Safety = medium.Name, i.care(a.address, medium.Care)
 	}
 	for _, state := range i.table.States {
 		m := mark{
@@ -53,6 +55,9 @@ func (i *impression) strip(a about) *strip {
 		}
 		if named {
 			m.Verdict = medium.On[state.ID].Verdict
+			if here := i.mediumIn(*medium, state, a.address).Safety; here.Who != s.Safety.Who {
+				m.Safety.Who = here.Who
+			}
 		}
 		s.Marks = append(s.Marks, m)
 	}

@@ -24,6 +24,7 @@ type teachingNote struct {
 	Lesson link
 	Time   course.Duration
 	Needs  []string
+	Safety care // of what the lesson is about
 	Notes  []template.HTML
 }
 
@@ -58,11 +59,24 @@ func (i *impression) teachingPart(u *course.Unit) teachingPart {
 		if d == nil || len(d.Teaching) == 0 {
 			continue
 		}
-		note := teachingNote{Lesson: linkTo(teachingAddress, page), Time: page.Head.TimeRequired, Needs: page.Head.Needs}
+		note := teachingNote{Lesson: linkTo(teachingAddress, page), Time: page.Head.TimeRequired, Needs: page.Head.Needs, Safety: i.care(teachingAddress, i.lessonCare(page)...)}
 		for _, piece := range d.Teaching {
 			note.Notes = append(note.Notes, moved(page.Address, teachingAddress, piece))
 		}
 		part.Notes = append(part.Notes, note)
 	}
 	return part
+}
+
+// lessonCare is what the table says of the safety of all that a lesson names: the
+// medium and the way of working that it is about, and those that it shows from
+// the table.
+func (i *impression) lessonCare(page *course.Page) []course.Care {
+	rows := i.workCare(page.Head.Medium, page.Head.Technique, "")
+	if d := i.documents[page]; d != nil {
+		for _, part := range d.Stages {
+			rows = append(rows, i.workCare(part.Medium.ID, part.Technique.ID, part.State.ID)...)
+		}
+	}
+	return rows
 }

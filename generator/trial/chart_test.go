@@ -54,7 +54,7 @@ func TestChartPrintsOnOneSheet(t *testing.T) {
 // printedBars gives the pattern of each verdict's bar, by its word.
 const printedBars = `(() => {
 	const drawn = {}
-	for (const e of document.querySelectorAll("table.chart td.bar")) {
+	for (const e of document.querySelectorAll("table.chart .bar")) {
 		const style = getComputedStyle(e)
 		const word = e.querySelector("b").textContent.split(",")[0]
 		drawn[word] = style.borderLeftStyle
