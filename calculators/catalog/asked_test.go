@@ -42,6 +42,8 @@ func TestAsPeopleAsk(t *testing.T) {
 			"12 cups of 30 mL need 90 mL of strong wash; you have 80 mL.", "stock-needed=90", "That fills"},
 		{"parted among cups", "calculator=wash-dilute&volume=100&from=20&to=5&cups=8",
 			"Add 300 mL of water, or weigh in 300 g; it then makes 400 mL.", "Parted among 8 cups, that is 50 mL in each.", ""},
+		{"a drop of wash", "calculator=wash-dilute&volume=0.001&from=20&to=5", "The water is too little to measure: thin a larger lot.", "", ""},
+		{"a tub of wash", "calculator=wash-dilute&volume=5 L&from=20&to=5", "Add 15 L of water; it then makes 20 L.", "", ""},
 		{"nothing to thin", "calculator=wash-dilute&volume=100&from=20&to=20",
 			"Nothing to do: it has this strength already.", "water-to-add=0", ""},
 		{"cups all alike", "calculator=wash-dilute&volume=100&from=20&to=20&steps=2", "2 cups of 50 mL, from strength 20 g/100 mL down to 20 g/100 mL.", "All cups are alike", "usual in the trade"},

@@ -101,12 +101,12 @@ func (b *bench) judgeTint(strong, pale float64) {
 func (b *bench) thinLot(strong, pale float64) {
 	volume := b.value("volume")
 	becomes := wash.Thin(volume, strong, pale)
+	if strong == pale {
+		becomes = volume // exactly, whatever the sum was rounded to
+	}
 	b.set("water-to-add", becomes-volume)
 	b.set("new-volume", becomes)
-	b.headline("Add {water-to-add} of water, or weigh in {}; it then makes {new-volume}.", b.amount(becomes-volume, "g", 4, 0, Weighed))
-	if strong == pale {
-		b.headline("Nothing to do: it has this strength already.")
-	}
+	b.sayLot(becomes - volume)
 	if !b.has("each") {
 		if cups := b.value("cups"); cups > 1 {
 			b.note("Parted among {cups} cups, that is {} in each.", b.millilitres(becomes/cups))
@@ -121,6 +121,23 @@ func (b *bench) thinLot(strong, pale float64) {
 		return
 	}
 	b.note("That fills {}.", b.cupsOf(1))
+}
+
+// mostWeighed is the most water (g) that anybody weighs into a wash.
+const mostWeighed = 5000
+
+// sayLot says how much water (mL) thins all of it.
+func (b *bench) sayLot(water float64) {
+	switch {
+	case water == 0:
+		b.headline("Nothing to do: it has this strength already.")
+	case !b.weighable("water-to-add"):
+		b.headline("The water is {water-to-add}: thin a larger lot.")
+	case water > mostWeighed:
+		b.headline("Add {water-to-add} of water; it then makes {new-volume}.")
+	default:
+		b.headline("Add {water-to-add} of water, or weigh in {}; it then makes {new-volume}.", b.amount(water, "g", 4, 0, Weighed))
+	}
 }
 
 // thinFor says what fills the cups that were asked for, of one strength, when
@@ -192,7 +209,7 @@ func (b *bench) ladder(strong, pale float64, strengths int) {
 		b.note("All cups are alike: the palest has the strength of the strongest. Give a smaller number for a ladder.")
 	}
 	if least := b.answer.Rows[strengths-1][2].Value; least < leastDrawn {
-		b.note("The palest cup takes {} of strong wash, too little to measure well. Fill it from the cup before it, or make larger cups.", b.amount(least, "mL", 2, 0, Poured))
+		b.note("The palest cup takes {} of strong wash, too little to measure well. Fill it from the cup before it, or make larger cups.", withUnit(b.text(least, 2), "mL"))
 	}
 }
 
