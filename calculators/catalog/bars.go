@@ -124,7 +124,7 @@ func (b *bench) barPossible(i int, bar shrinkage.Bar) {
 // refuseBar refuses a bar, at one of the lists, by its number and two of its
 // lengths as they were typed.
 func (b *bench) refuseBar(i int, input, first, second, sentence string) {
-	b.refuse(input, sentence, strconv.Itoa(i+1), b.typedLength(first, i), b.typedLength(second, i))
+	b.answer.refuseValue(input, i, b.words(sentence, strconv.Itoa(i+1), b.typedLength(first, i), b.typedLength(second, i)))
 }
 
 // typedLength gives one length of a list in the unit it was typed in.
@@ -147,7 +147,7 @@ func (b *bench) stray(input, when string, before, after []float64) {
 	said := []string{strconv.Itoa(bar + 1), withUnit(b.text(losses[bar], 3), "%"), when, withUnit(b.text(others, 3), "%")}
 	switch {
 	case math.Abs(off) > mostStray:
-		b.refuse(input, "Bar {} would shrink {} {}, and the others about {}. Is one of its lengths mistyped?", said...)
+		b.answer.refuseValue(input, bar, b.words("Bar {} would shrink {} {}, and the others about {}. Is one of its lengths mistyped?", said...))
 	case math.Abs(off) > likeOthers:
 		b.note("Bar {} stands apart: it shrinks {} {}, the others about {}. Measure it again, and leave it out if it is bent or cracked.", said...)
 	}

@@ -244,6 +244,15 @@ func (a *Answer) refuse(input, text string) {
 	a.Errors = append(a.Errors, Phrase{input, text})
 }
 
+// refuseValue adds an error about one value of a list, counted from 0.
+func (a *Answer) refuseValue(input string, i int, text string) {
+	errors := len(a.Errors)
+	a.refuse(input, text)
+	if len(a.Errors) > errors {
+		a.Wrong = append(a.Wrong, Which{input, i + 1})
+	}
+}
+
 func finite(x float64) bool { return !math.IsNaN(x) && !math.IsInf(x, 0) }
 
 // withUnit joins a number's text and its unit; "1" is no unit.

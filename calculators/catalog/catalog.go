@@ -144,6 +144,7 @@ type Answer struct {
 	Cautions   []string
 	Next       []Onward // the calculators to go on to, with the numbers carried over
 	Errors     []Phrase // by input, in order of declaration
+	Wrong      []Which  // of lists that are refused for one of their values: which
 	Drawing    string   // SVG with a text alternative
 }
 
@@ -181,3 +182,9 @@ type Cell struct {
 
 // Phrase is a sentence about one input.
 type Phrase struct{ Input, Text string }
+
+// Which names one value of a list, from 1.
+type Which struct {
+	Input string
+	Value int
+}

@@ -27,7 +27,7 @@ func readValues(in *Input, t box, style quantity.Style) ([]quantity.Quantity, er
 	for i, piece := range pieces {
 		q, err := quantity.Read(piece, in.Kind, unit, style)
 		if err != nil {
-			return nil, errors.New("Value " + strconv.Itoa(i+1) + ", “" + clip(piece) + "”: " + err.Error() + " Part the values with spaces or semicolons.")
+			return nil, wrongValue{i, "Value " + strconv.Itoa(i+1) + ", “" + clip(piece) + "”: " + err.Error() + " Part the values with spaces or semicolons."}
 		}
 		values[i] = q
 	}
@@ -74,6 +74,14 @@ func named(piece string) bool {
 	c := piece[len(piece)-1]
 	return c != '.' && c != ',' && (c < '0' || c > '9')
 }
+
+// wrongValue is an error about one value of a list, counted from 0.
+type wrongValue struct {
+	i    int
+	text string
+}
+
+func (w wrongValue) Error() string { return w.text }
 
 // split parts a list at semicolons and spaces. Digits in a list are never
 // grouped by spaces; a unit or a fraction after a space belongs to the number

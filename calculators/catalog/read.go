@@ -76,7 +76,10 @@ func (b *bench) read(in *Input, texts map[string]box) {
 		return
 	}
 	read, err := readValues(in, t, style)
-	if err != nil {
+	if wrong, one := err.(wrongValue); one {
+		b.answer.refuseValue(in.Name, wrong.i, wrong.text)
+		return
+	} else if err != nil {
 		b.answer.refuse(in.Name, err.Error())
 		return
 	}
@@ -85,7 +88,11 @@ func (b *bench) read(in *Input, texts map[string]box) {
 		v := q.Value
 		values[i] = v
 		if why := in.outside(v, b.settings.Style); why != "" {
-			b.answer.refuse(in.Name, in.which(i, t.text)+why)
+			if why = in.which(i, t.text) + why; in.List {
+				b.answer.refuseValue(in.Name, i, why)
+			} else {
+				b.answer.refuse(in.Name, why)
+			}
 			return
 		}
 	}

@@ -53,7 +53,7 @@ func (b *bench) finish() {
 		}
 	}
 	if b.refused() {
-		*a = Answer{Calculator: a.Calculator, Read: a.Read, Chosen: a.Chosen, Errors: b.inOrder(a.Errors)}
+		*a = Answer{Calculator: a.Calculator, Read: a.Read, Chosen: a.Chosen, Errors: b.inOrder(a.Errors), Wrong: a.Wrong}
 	}
 }
 

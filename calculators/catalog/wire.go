@@ -55,13 +55,16 @@ func decodeRequest(request string) (name string, given []Setting, err error) {
 }
 
 // encode writes an answer, what may hurt before what is reckoned: error.INPUT,
-// read.INPUT, chosen.INPUT, caution, headline, judged, value.X, unit.X, text.X,
+// wrong.INPUT (which value of a list), read.INPUT, chosen.INPUT, caution, headline, judged, value.X, unit.X, text.X,
 // row.N.COLUMN, note, next.N.words, next.N.request and drawing.
 func (a *Answer) encode() []byte {
 	var b []byte
 	b = field(b, "calculator", a.Calculator)
 	for _, e := range a.Errors {
 		b = field(b, "error."+e.Input, e.Text)
+	}
+	for _, w := range a.Wrong {
+		b = field(b, "wrong."+w.Input, strconv.Itoa(w.Value))
 	}
 	for _, r := range a.Read {
 		b = field(b, "read."+r.Input, r.Text)

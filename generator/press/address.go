@@ -28,7 +28,10 @@ func stateAddress(id string) string { return "states/" + id + ".html" }
 func mediumAddress(id string) string { return "media/" + id + ".html" }
 
 // calculatorAddress is where the page of a calculator is published.
-func calculatorAddress(name string) string { return "calculators/" + name + ".html" }
+func calculatorAddress(name string) string { return calculatorFolder + name + ".html" }
+
+// calculatorFolder is where the calculators' own pages are published.
+const calculatorFolder = "calculators/"
 
 // cardAddress is where the recap card of a medium is published.
 func cardAddress(medium string) string { return "cards/" + medium + ".html" }

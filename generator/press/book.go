@@ -125,7 +125,7 @@ func (b bookPlan) place(address string) string {
 // screenOnly names what a printed page has no use for, by element or class.
 var screenOnly = map[string]bool{
 	"form": true, "noscript": true, "script": true, "button": true,
-	"bench": true, "letters": true, "ways-to": true, "reckon-try": true, "note-back": true, "reckon-late": true, "reckon-without": true, "place": true, "trail": true,
+	"bench": true, "letters": true, "ways-to": true, "reckon-answers": true, "reckon-next": true, "reckon-try": true, "note-back": true, "reckon-late": true, "reckon-without": true, "place": true, "trail": true,
 	"unit": true, "written": true, "plan-here": true, "whole": true, "in-short": true, // said by the book's own contents and title
 	"number": true, // the link beside it names it again
 }

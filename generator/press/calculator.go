@@ -21,6 +21,7 @@ type calculatorView struct {
 	Title    string
 	Purpose  string
 	Settings string // what the engine must know of the course, encoded
+	Folder   string // where the calculators' own pages are, from this page
 	Cautions []string
 	Notes    []string
 
@@ -41,10 +42,12 @@ type standingView struct {
 	Table    tableView
 }
 
-// place is a calculator at one of the places it can have on a page.
+// place is a calculator at one of the places it can have on a page, and where
+// the calculators' own pages are from there.
 type place struct {
 	name   string
 	number int
+	folder string
 }
 
 // outputView is the place of one answer.
@@ -87,11 +90,12 @@ type symbolView struct {
 // in; number tells apart the calculators of a page, from 1, and is 0 on the
 // calculator's own page. An input that the calculator does not have, and a
 // value that it refuses, are problems at their place in the lesson.
-func (p *Press) calculatorView(c *catalog.Calculator, fill []markup.Setting, number int) (any, []markup.Problem) {
+func (p *Press) calculatorView(c *catalog.Calculator, fill []markup.Setting, number int, from string) (any, []markup.Problem) {
 	if problems := p.checkFill(c, fill); len(problems) > 0 {
 		return nil, problems
 	}
-	standing, err := p.standing(c, number)
+	folder := relative(from, calculatorFolder)
+	standing, err := p.standing(c, number, folder)
 	if err != nil {
 		return nil, []markup.Problem{themeFault("calculator", err)}
 	}
@@ -102,6 +106,7 @@ func (p *Press) calculatorView(c *catalog.Calculator, fill []markup.Setting, num
 		Title:    c.Title,
 		Purpose:  c.Purpose,
 		Settings: p.settings.Sums(c).Encode(),
+		Folder:   folder,
 		Cautions: p.settings.CautionsOf(c),
 		Notes:    c.Notes,
 		Columns:  columns(c),
@@ -117,13 +122,14 @@ func (p *Press) calculatorView(c *catalog.Calculator, fill []markup.Setting, num
 // standing prints what no lesson changes about a calculator, once for each
 // place on a page: it takes a dozen sums, and a large course has thousands of
 // pages.
-func (p *Press) standing(c *catalog.Calculator, number int) (template.HTML, error) {
-	if html, ok := p.printed.Load(place{c.Name, number}); ok {
+func (p *Press) standing(c *catalog.Calculator, number int, folder string) (template.HTML, error) {
+	at := place{c.Name, number, folder}
+	if html, ok := p.printed.Load(at); ok {
 		return html.(template.HTML), nil
 	}
 	v := standingView{
 		Own:     number == 0,
-		Example: p.example(c, calculatorID(number)),
+		Example: p.example(c, calculatorID(number), folder),
 		Table:   printedTable(c, c.Printed(p.settings)),
 	}
 	for _, f := range c.Formulas() {
@@ -134,7 +140,7 @@ func (p *Press) standing(c *catalog.Calculator, number int) (template.HTML, erro
 		return "", err
 	}
 	html := template.HTML(out.String())
-	p.printed.Store(place{c.Name, number}, html)
+	p.printed.Store(at, html)
 	return html, nil
 }
 

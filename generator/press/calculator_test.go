@@ -34,7 +34,7 @@ func calculatorPress(t *testing.T, decimal byte) *Press {
 // printCalculator gives the HTML of a calculator block.
 func printCalculator(t *testing.T, p *Press, name string, number int, fill ...markup.Setting) string {
 	t.Helper()
-	view, problems := p.calculatorView(catalog.Find(name), fill, number)
+	view, problems := p.calculatorView(catalog.Find(name), fill, number, "slip/make-slip.html")
 	if len(problems) > 0 {
 		t.Fatalf("problems: %+v", problems)
 	}
@@ -130,7 +130,7 @@ func TestWorkedExampleFillsTheForm(t *testing.T) {
 	wantHolds(t, printCalculator(t, p, "slip-density", 1),
 		`href="?calculator=slip-density&amp;mass=212.4&amp;mass.unit=g&amp;tare=62.4&amp;tare.unit=g&amp;volume=100&amp;volume.unit=mL#calculator.1"`)
 	for _, c := range catalog.All() {
-		link := p.example(c, "calculator.1").Link
+		link := p.example(c, "calculator.1", "../calculators/").Link
 		request, _, _ := strings.Cut(strings.TrimPrefix(link, "?"), "#")
 		answer := string(catalog.Respond([]byte(request), p.settings))
 		if strings.Contains(answer, "error.") || !strings.Contains(answer, "headline=") {
@@ -157,7 +157,7 @@ func TestFaultsOfFilling(t *testing.T) {
 		{Name: "solids-density", Value: "0.5", NameOffset: 50, ValueOffset: 66},
 		{Name: "volume", Value: "", NameOffset: 80, ValueOffset: 88},
 	}
-	_, problems := p.calculatorView(catalog.Find("slip-density"), fill, 1)
+	_, problems := p.calculatorView(catalog.Find("slip-density"), fill, 1, "slip/make-slip.html")
 	type short struct {
 		Offset int
 		Text   string

@@ -52,11 +52,11 @@ func (i *impression) calculatorList() (any, error) {
 // calculatorPage makes the view of a calculator's own page, where its boxes
 // start as it declares them.
 func (i *impression) calculatorPage(c *catalog.Calculator) (any, error) {
-	view, problems := i.calculatorView(c, nil, 0)
+	address := calculatorAddress(c.Name)
+	view, problems := i.calculatorView(c, nil, 0, address)
 	if len(problems) > 0 {
 		return nil, fmt.Errorf("calculator %s: %s", c.Name, problems[0].Text)
 	}
-	address := calculatorAddress(c.Name)
 	return calculatorPageView{
 		Shell: i.shell(about{
 			kind:        "calculator-page",

@@ -124,7 +124,7 @@ func (i *impression) plan(s course.State) (any, error) {
 	if c == nil {
 		return nil, nil
 	}
-	view, problems := i.calculatorView(c, []markup.Setting{{Name: "state", Value: s.ID}}, 1)
+	view, problems := i.calculatorView(c, []markup.Setting{{Name: "state", Value: s.ID}}, 1, stateAddress(s.ID))
 	if len(problems) > 0 {
 		return nil, fmt.Errorf("calculator %s: %s", c.Name, problems[0].Text)
 	}

@@ -35,9 +35,10 @@ var verdictWords = map[course.Verdict]string{
 // verdict says a verdict in a word.
 func (w words) verdict(v course.Verdict) (string, error) { return w.say(verdictWords[v]) }
 
-// strip makes the strip of a page, or nil when the course has no states.
+// strip makes the strip of a page, or nil when the course has no states and
+// where the first box of a calculator should stand in the first screen.
 func (i *impression) strip(a about) *strip {
-	if len(i.table.States) == 0 {
+	if len(i.table.States) == 0 || a.kind == "calculator-page" {
 		return nil
 	}
 	medium, named := i.table.FindMedium(a.medium)

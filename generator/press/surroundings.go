@@ -122,7 +122,7 @@ func (p *Press) Block(page *course.Page, b markup.Block) (html []byte, problems 
 		if c == nil {
 			return nil, []markup.Problem{unknownCalculator(b)}
 		}
-		if view, problems = p.calculatorView(c, b.Fill, b.Number); len(problems) > 0 {
+		if view, problems = p.calculatorView(c, b.Fill, b.Number, page.Address); len(problems) > 0 {
 			return nil, problems
 		}
 	}

@@ -13,10 +13,13 @@ import (
 type exampleView struct {
 	Case     string
 	Given    []pairView
+	Cautions []string // of this answer, beside those that are always said
 	Headline string
 	Found    []pairView
 	Rows     *tableView // nil when the answer has none
 	Steps    []stepView // of a plan, instead of rows
+	Judged   []string
+	Next     []link // into the calculators that come next
 	Drawing  template.HTML
 	Link     string // fills the form with the example
 }
@@ -43,13 +46,21 @@ type cellView struct {
 }
 
 // example works a calculator's example out, natively. id is where the form
-// stands that the example's link leads to.
-func (p *Press) example(c *catalog.Calculator, id string) exampleView {
+// stands that the example's link leads to, folder where the calculators' own
+// pages are from there.
+func (p *Press) example(c *catalog.Calculator, id, folder string) exampleView {
 	answer := catalog.Solve(c.Name, c.Example.Given, p.settings)
 	v := exampleView{
 		Case:     c.Example.Case,
 		Headline: answer.Headline,
+		Judged:   answer.Judged,
+		Next:     onward(folder, answer.Next),
 		Drawing:  template.HTML(answer.Drawing),
+	}
+	for _, caution := range answer.Cautions {
+		if !slices.Contains(p.settings.CautionsOf(c), caution) {
+			v.Cautions = append(v.Cautions, caution)
+		}
 	}
 	var filled []catalog.Setting
 	for _, g := range c.Example.Given {
@@ -81,6 +92,16 @@ func (p *Press) example(c *catalog.Calculator, id string) exampleView {
 	}
 	v.Link = "?" + catalog.Request(c.Name, filled) + "#" + id
 	return v
+}
+
+// onward links an answer to the calculators that come next, with its numbers.
+func onward(folder string, next []catalog.Onward) []link {
+	var links []link
+	for _, n := range next {
+		name, _, _ := strings.Cut(strings.TrimPrefix(n.Request, "calculator="), "&")
+		links = append(links, link{Title: n.Words, Address: folder + name + ".html?" + n.Request + "#" + calculatorID(0)})
+	}
+	return links
 }
 
 // readAs gives an input as typed, with the unit it is read in when the text

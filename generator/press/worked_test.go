@@ -1,6 +1,7 @@
 package press
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
@@ -31,9 +32,22 @@ func TestExampleIsTheCatalogsAnswer(t *testing.T) {
 	p := calculatorPress(t, '.')
 	for _, c := range catalog.All() {
 		answer := catalog.Solve(c.Name, c.Example.Given, p.settings)
-		v := p.example(c, "calculator.1")
+		v := p.example(c, "calculator.1", "../calculators/")
 		if v.Headline != answer.Headline || v.Headline == "" {
 			t.Errorf("%s: headline %q, want %q", c.Name, v.Headline, answer.Headline)
+		}
+		if d := cmp.Diff(answer.Judged, v.Judged); d != "" {
+			t.Errorf("%s: judgements (-want +got):\n%s", c.Name, d)
+		}
+		for n, next := range v.Next {
+			to, request, _ := strings.Cut(next.Address, "?")
+			name := strings.TrimSuffix(strings.TrimPrefix(to, "../calculators/"), ".html")
+			if catalog.Find(name) == nil || request != answer.Next[n].Request+"#calculator.0" || next.Title != answer.Next[n].Words {
+				t.Errorf("%s: “%s” leads to %s", c.Name, next.Title, next.Address)
+			}
+		}
+		if len(v.Next) != len(answer.Next) {
+			t.Errorf("%s: %d calculators come next, want %d", c.Name, len(v.Next), len(answer.Next))
 		}
 		inSight := 0
 		for _, r := range answer.Outputs {

@@ -156,6 +156,92 @@ func TestBenchModeSteps(t *testing.T) {
 	}
 }
 
+// TestBenchModeOpensAtItsTop opens bench mode from far down the page: the step
+// begins at the top of the window, with the way out and “Next”, the strong one.
+func TestBenchModeOpensAtItsTop(t *testing.T) {
+	t.Parallel()
+	h := published(t)
+	each(t, func(t *testing.T, c *catalog.Calculator) {
+		b := phone(t)
+		formAt(b, h, c)
+		if first := ask[string](b, `document.querySelector(".reckon button:not([data-clear])").dataset.tool`); first != "bench" && !inForm(c) {
+			t.Errorf("the first button is %q", first)
+		}
+		b.tap(tool("bench"))
+		b.until(inBenchMode)
+		if !b.until(inWindow(`document.querySelector("form [data-input]")`) + " && " + inWindow(tool("bench"))) {
+			t.Error("bench mode opens somewhere else than at the top of its step")
+		}
+		strong := ask[[]string](b, `[...document.querySelectorAll("button.reckon-go")].filter(e => e.checkVisibility()).map(e => e.textContent)`)
+		if len(strong) != 1 || strong[0] != "Next" {
+			t.Errorf("the strong buttons of a step are %v", strong)
+		}
+	})
+}
+
+// inForm says whether a form has a button that adds a box to a list.
+func inForm(c *catalog.Calculator) bool {
+	for _, in := range c.Inputs {
+		if in.List {
+			return true
+		}
+	}
+	return false
+}
+
+// TestBenchModeWithASheetHasAWayOut scrolls through a sheet in bench mode: what
+// ends bench mode stays in sight.
+func TestBenchModeWithASheetHasAWayOut(t *testing.T) {
+	t.Parallel()
+	h := published(t)
+	for _, name := range sheets {
+		t.Run(name, func(t *testing.T) {
+			f := sheetOf(t, h, name)
+			f.tap(key("Put the sheet away"))
+			f.tap(tool("bench"))
+			f.until(inBenchMode)
+			for ask[bool](f.tab, key("Next")+`.ariaDisabled !== "true"`) {
+				f.tap(key("Next"))
+			}
+			f.tap(tool("sheet"))
+			f.until(sheetLines + ".length > 1")
+			for n := range ask[int](f.tab, sheetLines+".length") {
+				f.tap(sheetLines + "[" + itoa(n) + `].querySelector("label")`)
+				if !ask[bool](f.tab, inWindow(tool("bench"))) {
+					t.Errorf("at line %d the way out of bench mode is out of sight", n+1)
+				}
+			}
+			f.judged("with its sheet in bench mode")
+			f.tap(tool("bench"))
+			if ask[bool](f.tab, inBenchMode) || !ask[bool](f.tab, `document.querySelector("form").checkVisibility()`) {
+				t.Error("bench mode does not end, or the boxes do not come back")
+			}
+		})
+	}
+}
+
+// TestTheScreensStateInWords wants the switch that keeps the screen awake to
+// say whether it does.
+func TestTheScreensStateInWords(t *testing.T) {
+	t.Parallel()
+	f := formAt(phone(t), published(t), catalog.Find("slip-density"))
+	f.fill(f.calc.Example.Given, true)
+	f.agree(f.calc.Example.Given, settings(t))
+	said := tool("awake") + ".textContent"
+	if before := ask[string](f.tab, said); !strings.HasSuffix(before, ": off") {
+		t.Errorf("the switch says %q at the start", before)
+	}
+	ask[bool](f.tab, "(navigator.wakeLock.request = async () => ({release: async () => {}}), true)")
+	f.tap(tool("awake"))
+	if !f.until(said + `.endsWith(": on")`) {
+		t.Errorf("switched on, it says %q", ask[string](f.tab, said))
+	}
+	f.tap(tool("awake"))
+	if !f.until(said + `.endsWith(": off")`) {
+		t.Errorf("switched off, it says %q", ask[string](f.tab, said))
+	}
+}
+
 // lose leaves a page as a phone does that needs its memory, and comes back by
 // the page's plain address.
 func (f *form) lose(h *handbook) {

@@ -9,7 +9,6 @@ import (
 
 	"slipbook/calculators/catalog"
 	"slipbook/calculators/catalog/catalogtest"
-	"slipbook/calculators/quantity"
 	"slipbook/generator/course"
 )
 
@@ -20,7 +19,9 @@ func settings(t *testing.T) catalog.Settings {
 	if findings.Stop() {
 		t.Fatalf("the demo course has errors: %v", findings)
 	}
-	return catalog.Settings{Style: quantity.Style{Decimal: c.Decimal, Measures: c.Measures}, Table: c.Decoration.Table()}
+	s := c.Answers()
+	s.Table = c.Decoration.Table()
+	return s
 }
 
 // chance makes requests for one calculator, the same ones in every run.

@@ -153,7 +153,7 @@ func TestMixingSheetPrintsOnOnePage(t *testing.T) {
 				}
 				said = letters(s.words(t, asDrawn)[0])
 			}
-			for _, line := range append(lines, "Date", "Mixed by", f.calc.Cautions[0]) {
+			for _, line := range append(lines, "Date", "Mixed by", settings(t).CautionsOf(f.calc)[0]) {
 				if !strings.Contains(said, letters(line)) {
 					t.Errorf("the printed sheet lacks %q", line)
 				}

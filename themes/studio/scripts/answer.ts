@@ -1,5 +1,6 @@
 // What a form shows of an answer: numbers, rows, drawing, notes and cautions.
 import { part } from './box'
+import { make } from './say'
 
 /** Rows shows the rows of an answer in its own way. */
 export type Rows = (root: HTMLElement, answer: URLSearchParams) => void
@@ -10,12 +11,16 @@ export class AnswerView {
   readonly #root: HTMLElement
   readonly #outputs: HTMLOutputElement[]
   readonly #section: HTMLElement
-
+  readonly #folder: string
   readonly #others: Rows | undefined
 
-  /** section is the calculator's whole part of the page; others shows what is no table. */
-  constructor(section: HTMLElement, others?: Rows) {
+  /**
+   * section is the calculator's whole part of the page, folder where the
+   * calculators' own pages are; others shows what is no table.
+   */
+  constructor(section: HTMLElement, folder: string, others?: Rows) {
     this.#section = section
+    this.#folder = folder
     this.#others = others
     this.#root = part(section, '[data-answers]')
     this.#outputs = [...section.querySelectorAll('output')]
@@ -25,12 +30,16 @@ export class AnswerView {
     this.show(new URLSearchParams())
   }
 
+  /** Shows an answer whole: its cautions, what it comes to, whether that is any good, the figures, and what to do with them next. */
   show(answer: URLSearchParams): void {
+    this.#sayings('caution', answer)
+    part(this.#root, '[data-head]').textContent = answer.get('headline')
+    this.#sayings('judged', answer)
     this.#numbers(answer)
     this.#rows(answer)
     this.#others?.(this.#root, answer)
+    this.#next(answer)
     this.#sayings('note', answer)
-    this.#sayings('caution', answer)
     this.#drawing(answer.get('drawing'))
     this.#root.hidden = !answer.has('headline')
   }
@@ -83,10 +92,24 @@ export class AnswerView {
     part<HTMLElement>(this.#root, '[data-tool=save]').hidden = table.hidden
   }
 
-  /** Notes and cautions of this answer; those that are always said stand on the page. */
+  /** Links into the calculators that come next, with the numbers of this answer. */
+  #next(answer: URLSearchParams): void {
+    const list = part<HTMLElement>(this.#root, '[data-next]')
+    const items: HTMLElement[] = []
+    for (let n = 1; answer.has(`next.${n}.request`); n++) {
+      const request = answer.get(`next.${n}.request`) ?? ''
+      const link = make('a', '', answer.get(`next.${n}.words`) ?? '')
+      link.href = `${this.#folder}${new URLSearchParams(request).get('calculator')}.html?${request}#calculator.0`
+      items.push(make('li', '', link))
+    }
+    list.replaceChildren(...items)
+    list.hidden = items.length === 0
+  }
+
+  /** Notes, cautions and judgements of this answer; those that are always said stand on the page. */
   #sayings(kind: string, answer: URLSearchParams): void {
     const always = new Set([...this.#section.querySelectorAll(`[data-always-${kind}]`)].map((e) => plainly(e.textContent ?? '')))
-    const list = part<HTMLElement>(this.#section, `[data-${kind}s]`)
+    const list = part<HTMLElement>(this.#section, `[data-list=${kind}]`)
     const items = answer
       .getAll(kind)
       .filter((text) => !always.has(plainly(text)))
@@ -96,8 +119,9 @@ export class AnswerView {
         return item
       })
     list.replaceChildren(...items)
-    const frame = list.closest<HTMLElement>('[role=note]') ?? list
-    frame.hidden = items.length === 0
+    list.hidden = items.length === 0
+    const frame = list.closest<HTMLElement>('[role=note]')
+    if (frame) frame.hidden = list.hidden && always.size === 0
   }
 
   /** The drawing comes from our own code; anything but an SVG image is left out. */

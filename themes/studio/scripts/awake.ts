@@ -1,36 +1,40 @@
-// The switch that keeps the screen on while hands are wet. Browsers offer it
-// only to pages that came over https (or from the same machine); elsewhere the
-// switch stays hidden.
+// The switch that keeps the screen on while hands are wet, and says in words
+// whether it does. Browsers offer it only to pages that came over https (or
+// from the same machine); elsewhere the switch stays hidden.
+import * as words from '../words.yaml'
 
-/** awake makes every such switch of the page work as one. */
-export function awake(switches: readonly HTMLButtonElement[]): void {
-  if (!('wakeLock' in navigator)) return
-  let wanted = false
-  let lock: WakeLockSentinel | undefined
+const switches = (): NodeListOf<HTMLElement> => document.querySelectorAll('[data-tool=awake]')
+let wanted = false
+let lock: WakeLockSentinel | undefined
 
-  const show = (): void => switches.forEach((s) => s.setAttribute('aria-pressed', String(wanted)))
-  const hold = async (): Promise<void> => {
-    try {
-      lock = await navigator.wakeLock.request('screen')
-      if (!wanted) await lock.release()
-    } catch {
-      // A browser short of power refuses: the switch goes back by itself.
-      wanted = document.visibilityState === 'hidden' && wanted
-    }
-    show()
+function show(): void {
+  for (const s of switches()) {
+    s.setAttribute('aria-pressed', String(wanted))
+    s.textContent = (wanted ? words['calculator-awake-on'] : words['calculator-awake']) ?? ''
   }
-
-  for (const button of switches) {
-    button.hidden = false
-    button.addEventListener('click', () => {
-      wanted = !wanted
-      show()
-      if (wanted) void hold()
-      else void lock?.release().catch(() => undefined)
-    })
-  }
-  // A page that was out of sight has lost its hold.
-  document.addEventListener('visibilitychange', () => {
-    if (wanted && document.visibilityState === 'visible') void hold()
-  })
 }
+
+async function hold(): Promise<void> {
+  try {
+    lock = await navigator.wakeLock.request('screen')
+    if (!wanted) await lock.release()
+  } catch {
+    // A browser short of power refuses: the switch goes back by itself.
+    wanted = document.visibilityState === 'hidden' && wanted
+  }
+  show()
+}
+
+/** awake turns every such switch of the page on or off, or the other way about. */
+export function awake(on = !wanted): void {
+  if (!('wakeLock' in navigator) || on === wanted) return
+  wanted = on
+  show()
+  if (on) void hold()
+  else void lock?.release().catch(() => undefined)
+}
+
+// A page that was out of sight has lost its hold.
+document.addEventListener('visibilitychange', () => {
+  if (wanted && document.visibilityState === 'visible') void hold()
+})

@@ -1,10 +1,12 @@
-// Bench mode, the mixing sheet and the rows as a file, loaded when somebody
-// wants one of them. Bench mode
-// makes everything large, shows one box at a time with − and + beside it, keeps
-// the screen awake where the browser can, and keeps what was typed and ticked
-// through a sleep or a reload.
+// What few readers want: bench mode, the mixing sheet, the rows as a file, a
+// link to copy, a screen that stays awake. Bench mode makes everything large,
+// shows one box at a time with − and + beside it, keeps the screen awake where
+// the browser can, and keeps what was typed and ticked through a sleep or a
+// reload.
 import * as words from '../words.yaml'
+import { awake } from './awake'
 import { part } from './box'
+import { copy } from './copy'
 import { save } from './csv'
 import type { Form } from './form'
 import { keep, recall } from './kept'
@@ -12,8 +14,8 @@ import { button, fill, make } from './say'
 import { Sheet } from './sheet'
 import { steppers } from './stepper'
 
-/** Tool is what is asked for: one of the three, or what there was before a reload. */
-export type Tool = 'bench' | 'sheet' | 'save' | 'again'
+/** Tool is what is asked for, or "again": what there was before a reload. */
+export type Tool = 'bench' | 'sheet' | 'save' | 'copy' | 'awake' | 'again'
 
 declare global {
   /** Set by this script, called by the desk. */
@@ -23,11 +25,15 @@ declare global {
 class Bench {
   readonly #form: Form
   readonly #things: HTMLElement[] // shown one at a time; the answer comes after the last
+  readonly #switcher: HTMLElement // the button that starts and ends bench mode
+  readonly #home: Comment // where that button stands while it is off
+  readonly #out = make('p', 'reckon-keys reckon-out') // where it stands while it is on: first, and in sight with the sheet open, too
   readonly #way: HTMLElement
   readonly #place = make('span', '')
   readonly #back: HTMLButtonElement
   readonly #next: HTMLButtonElement
   readonly #linked: HTMLElement
+  readonly #away = make('p', 'reckon-linked') // offers the sheet again
   #at = 0
   #on = false
   #sheet: Sheet | undefined
@@ -36,9 +42,13 @@ class Bench {
   constructor(form: Form) {
     this.#form = form
     this.#things = [...form.element.querySelectorAll<HTMLElement>(':scope > :is(.reckon-box, .reckon-either)')]
+    this.#switcher = part(form.element, '[data-tool=bench]')
+    this.#home = document.createComment('')
+    this.#switcher.before(this.#home)
     this.#back = button(words['calculator-bench-back'], () => this.#go(this.#at - 1))
     this.#next = button(words['calculator-bench-next'], () => this.#go(this.#at + 1))
-    this.#place.role = 'status'
+    this.#next.className = 'reckon-go'
+    this.#place.setAttribute('role', 'status')
     this.#way = make('p', 'reckon-keys reckon-way', this.#back, this.#place, this.#next)
     this.#linked = make('p', 'reckon-linked', words['calculator-bench-kept'], button(words['calculator-linked-clear'], () => form.clear()))
     const decimal = new URLSearchParams(form.element.dataset['settings']).get('decimal') ?? '.'
@@ -58,7 +68,7 @@ class Bench {
   }
 
   use(tool: Tool): void {
-    if (tool === 'bench') this.#switch(!this.#on)
+    if (tool === 'bench') this.#switch(!this.#on, true)
     else if (tool === 'sheet') this.#open([], true)
     else this.#again()
     this.#ready = true
@@ -75,7 +85,10 @@ class Bench {
     }
     this.#at = kept.at
     if (kept.sheet) this.#open(kept.ticks)
-    if (kept.bench) this.#switch(true)
+    if (kept.bench) this.#switch(true, false)
+    // On its own page a sheet that is open is what the reader came back for.
+    const own = this.#form.section.hasAttribute('data-own')
+    if (this.#sheet && own && this.#form.fresh) this.#sheet.element.scrollIntoView()
   }
 
   #keep(): void {
@@ -86,35 +99,41 @@ class Bench {
     } : undefined)
   }
 
-  #switch(on: boolean): void {
+  /** Starts or ends bench mode; pressed says that somebody wants to see it now. */
+  #switch(on: boolean, pressed: boolean): void {
     this.#on = on
-    const form = this.#form.element
     document.documentElement.classList.toggle('at-bench', on)
     this.#form.section.classList.toggle('reckon-bench', on)
-    const button = form.querySelector<HTMLElement>('[data-tool=bench]')
-    if (button) {
-      button.ariaPressed = String(on)
-      button.textContent = (on ? words['calculator-bench-leave'] : words['calculator-bench']) ?? ''
+    this.#switcher.setAttribute('aria-pressed', String(on))
+    this.#switcher.textContent = (on ? words['calculator-bench-leave'] : words['calculator-bench']) ?? ''
+    awake(on)
+    if (on) {
+      this.#out.append(this.#switcher)
+      this.#form.section.prepend(this.#out)
+      this.#form.element.querySelector(':scope > .reckon-keys')?.before(this.#way)
+    } else {
+      this.#home.after(this.#switcher)
+      this.#out.remove()
+      this.#way.remove()
     }
-    const awake = form.querySelector<HTMLElement>('[data-awake]:not([hidden])')
-    if (awake && (awake.ariaPressed === 'true') !== on) awake.click()
-    if (on) form.querySelector(':scope > .reckon-keys')?.before(this.#way)
-    else this.#way.remove()
-    this.#go(on ? this.#at : 0)
+    this.#go(on ? this.#at : 0, pressed)
+    if (pressed) this.#switcher.focus({ preventScroll: true })
   }
 
-  /** Shows one box, or after the last of them the answer. */
-  #go(to: number): void {
+  /** Shows one box, or after the last of them the answer, from its top. */
+  #go(to: number, pressed = true): void {
     const last = this.#things.length
     this.#at = Math.min(Math.max(0, to), last)
     const place = this.#at === last ? words['calculator-bench-answer'] : fill(words['calculator-bench-place'], this.#at + 1, last)
     this.#things.forEach((thing, n) => thing.classList.toggle('away', this.#on && n !== this.#at))
+    this.#form.element.classList.toggle('at-first', this.#on && this.#at === 0)
     this.#form.element.classList.toggle('at-answer', this.#on && this.#at === last)
     this.#place.textContent = place ?? ''
-    this.#back.ariaDisabled = String(this.#at === 0)
-    this.#next.ariaDisabled = String(this.#at === last)
-    const line = this.#form.element.querySelector('[data-headline]')
+    this.#back.setAttribute('aria-disabled', String(this.#at === 0))
+    this.#next.setAttribute('aria-disabled', String(this.#at === last))
+    const line = this.#form.section.querySelector('[data-headline]')
     if (this.#on && line) this.#way.before(line)
+    if (pressed) (this.#at === last && this.#on ? part(this.#form.section, '[data-result]') : this.#form.section).scrollIntoView()
     this.#keep()
   }
 
@@ -132,28 +151,41 @@ class Bench {
   }
 
   #open(ticks: readonly string[], show = false): void {
+    this.#away.remove()
     if (!this.#sheet) {
       this.#sheet = new Sheet(this.#form, ticks, () => this.#keep(), () => this.#close())
-      this.#form.element.after(this.#sheet.element)
+      part(this.#form.section, '[data-result]').after(this.#sheet.element)
+      this.#form.section.classList.toggle('reckon-tallied', true)
     }
-    if (show) this.#sheet.element.focus()
+    if (!show) return
+    this.#sheet.element.focus({ preventScroll: true })
+    this.#sheet.element.scrollIntoView()
   }
 
+  /** Puts the sheet away; one with ticks can be had again as it was. */
   #close(): void {
+    const ticks = [...(this.#sheet?.ticks ?? [])]
+    const to = this.#form.section.querySelector<HTMLElement>('[data-tool=sheet]')
     this.#sheet?.element.remove()
     this.#sheet = undefined
+    this.#form.section.classList.toggle('reckon-tallied', false)
     this.#keep()
-    this.#form.element.querySelector<HTMLElement>('[data-tool=sheet]')?.focus()
+    to?.focus()
+    if (ticks.length === 0) return
+    this.#away.replaceChildren(words['calculator-sheet-away'] ?? '', ' ', button(words['calculator-sheet-again'], () => {
+      this.#open(ticks, true)
+      this.#keep()
+    }))
+    to?.parentElement?.after(this.#away)
   }
 }
 
 const benches = new Map<Form, Bench>()
 
 globalThis.atBench = (form, tool) => {
-  if (tool === 'save') {
-    save(part(form.element, 'table'), form.name)
-    return
-  }
+  if (tool === 'save') return save(part(form.section, '[data-answers] table'), form.name)
+  if (tool === 'copy') return void copy(form)
+  if (tool === 'awake') return awake()
   const bench = benches.get(form) ?? new Bench(form)
   benches.set(form, bench)
   bench.use(tool)

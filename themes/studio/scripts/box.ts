@@ -33,6 +33,7 @@ export class Box {
   readonly #starts: number // how many boxes a list starts with
   readonly #most: number // how many it may have; 1 for what is no list
   touched = false // something has been typed here
+  refused = false // says what is wrong
 
   constructor(root: HTMLElement) {
     const { input = '', still = '', default: initial = '', group = '', side = '', most = '1' } = root.dataset
@@ -111,15 +112,19 @@ export class Box {
   }
 
   say(text: string): void {
+    this.refused = false
     this.#said.textContent = text
     this.#said.classList.remove('reckon-wrong')
     for (const i of this.inputs) i.removeAttribute('aria-invalid')
   }
 
-  refuse(text: string): void {
+  /** Says what is wrong. number tells which box of a list it is, from 1; 0 means all of them. */
+  refuse(text: string, number: number): void {
     this.say(text)
+    this.refused = true
     this.#said.classList.add('reckon-wrong')
-    for (const i of this.inputs) i.setAttribute('aria-invalid', 'true')
+    const one = this.inputs[number - 1]
+    for (const i of one ? [one] : this.inputs) i.setAttribute('aria-invalid', 'true')
     const folded = this.#root.closest('details')
     if (folded) folded.open = true
   }

@@ -1,10 +1,10 @@
 // The desk: everything that a page with calculators runs.
 import * as words from '../words.yaml'
-import { awake } from './awake'
 import type { Tool } from './bench'
 import { load, type Work } from './engine'
 import { Form, type More } from './form'
 import { recall } from './kept'
+import { backToPlace, watchPlace } from './place'
 import { dress, run } from './run'
 
 /** open makes every calculator of the page work, as its script tag says. */
@@ -24,12 +24,12 @@ export function open(more?: More): void {
     table: word('table'), tableCarried: word('tableCarried'),
   }
 
+  watchPlace()
   restore(forms)
-  awake([...document.querySelectorAll<HTMLButtonElement>('[data-awake]')])
   tools(forms, word('bench'), word('benchStyle'))
 
   let loading: Promise<void> | undefined
-  const begin = (): Promise<void> => (loading ??= load(source).then((work: Work) => forms.forEach((f) => f.start(work)), fail))
+  const begin = (): Promise<void> => (loading ??= load(source).then((work: Work) => forms.forEach((f) => f.start(work)), fail).then(backToPlace))
   const soon = (): unknown => 'requestIdleCallback' in window ? requestIdleCallback(begin, { timeout: 2000 }) : setTimeout(begin, 200)
   // The page is drawn first; a finger in a box does not wait for that.
   elements.forEach((element) => element.addEventListener('focusin', begin, { once: true }))
@@ -46,22 +46,33 @@ function restore(forms: readonly Form[]): void {
   meant?.restore(request, (history.state as { typed?: boolean } | null)?.typed === true)
 }
 
-/** tools offers what few readers want: its script and its styles come when it is wanted, or was before a reload. */
+/**
+ * tools offers what few readers want: its script and its styles come once
+ * somebody types, since a bench may be out of reach of the network later, or
+ * when one of the tools was in use before a reload.
+ */
 function tools(forms: readonly Form[], script: string, style: string): void {
   let loading: Promise<unknown> | undefined
+  const fetched = (): Promise<unknown> => {
+    loading ??= Promise.all([dress(style), run(script)])
+    loading.catch(() => (loading = undefined))
+    return loading
+  }
   for (const form of forms) {
     const use = async (tool: Tool): Promise<void> => {
       try {
-        await (loading ??= Promise.all([dress(style), run(script)]))
+        await fetched()
         globalThis.atBench?.(form, tool)
       } catch {
-        loading = undefined
         form.tell(words['calculator-bench-failed'])
       }
     }
-    for (const button of form.element.querySelectorAll<HTMLElement>('[data-tool]')) {
+    for (const button of form.section.querySelectorAll<HTMLElement>('[data-tool]')) {
+      // Browsers keep a screen awake only for pages that came over https, or from the same machine.
+      if (button.dataset['tool'] === 'awake') button.hidden = !('wakeLock' in navigator)
       button.addEventListener('click', () => void use(button.dataset['tool'] as Tool))
     }
-    if (recall(form.part)) void use('again')
+    form.element.addEventListener('input', () => void fetched().catch(() => undefined), { once: true })
+    if (recall(form.part)) void use('again').then(backToPlace)
   }
 }

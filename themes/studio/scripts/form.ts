@@ -1,12 +1,14 @@
 // A calculator's form: what is typed becomes a request, the engine's answer
-// becomes what the page shows. Answers follow every key; what would disturb
-// while somebody types (an error at the box being typed in, the voice of a
-// screen reader) waits for a pause.
+// becomes what the page shows. Answers follow every key. What would disturb
+// somebody who types waits: the voice of a screen reader for a pause, and a
+// refusal until the boxes that an answer needs have been filled and left.
 import * as words from '../words.yaml'
 import { AnswerView, type Rows } from './answer'
 import { Box, controls, isControl, part } from './box'
 import type { Work } from './engine'
-import { fill } from './say'
+import { selectOnEntry } from './entry'
+import { cameAgain, untouched } from './place'
+import { button, fill, make } from './say'
 
 /** What a page with plans has beside plain boxes and tables. */
 export interface More {
@@ -29,12 +31,14 @@ export class Form {
   readonly #line: HTMLElement // the first answer in words, under the box being typed in
   readonly #voice: HTMLElement // what a screen reader says
   readonly #linked: HTMLElement
-  readonly #copied: HTMLElement // that the link was copied
-  readonly #byHand: HTMLElement // the link, where the browser does not copy
+  readonly #told: HTMLElement // what a tool has to say
+  readonly #cleared: HTMLElement // offers to undo "start again"
   #work: Work | undefined
   #broken: () => void
-  #asked = false // the button was pressed since the last good answer
-  #typing = false // keys came less than a pause ago
+  #asked = false // the button was pressed since the last key
+  #editing = false // something was typed into the box that has the focus
+  #news = false // something was typed since the voice last spoke
+  #spoken = ''
   #at: EventTarget | null = null // what has the focus
   #timer = 0 // ends the pause
   #later = 0 // sets the address
@@ -48,44 +52,44 @@ export class Form {
     this.section = part(document, `#${CSS.escape(this.part)}`)
     this.#broken = broken
     this.#boxes = [...form.querySelectorAll<HTMLElement>('[data-input]')].map(more?.box ?? ((e) => new Box(e)))
-    this.#view = new AnswerView(this.section, more?.rows)
+    this.#view = new AnswerView(this.section, form.dataset['folder'] ?? '', more?.rows)
     this.#line = part(form, '[data-headline]')
     this.#voice = part(form, '[role=status]')
     this.#linked = part(form, '[data-linked]')
-    this.#copied = part(form, '[data-copied]')
-    this.#byHand = part(form, '[data-by-hand]')
+    this.#told = part(this.section, '[data-told]')
+    this.#cleared = make('p', 'reckon-linked')
 
+    selectOnEntry(form)
     form.addEventListener('input', (e) => this.#typed(e))
     form.addEventListener('focusin', (e) => this.#moved(e.target))
-    form.addEventListener('focusout', (e) => {
-      this.#at = e.relatedTarget
-      this.#settle()
-    })
+    form.addEventListener('focusout', (e) => this.#left(e.relatedTarget))
     form.addEventListener('keydown', (e) => this.#key(e))
+    // Some keyboards send the letter of Enter on its own, to where the focus has gone by then.
+    form.addEventListener('keypress', (e) => e.key === 'Enter' && isControl(e.target) && e.preventDefault())
     form.addEventListener('submit', (e) => {
       e.preventDefault()
       this.#ask()
     })
     for (const button of form.querySelectorAll('[data-clear]')) button.addEventListener('click', () => this.clear())
-    part(form, '[data-copy]').addEventListener('click', () => void this.#copy())
     form.hidden = false
-    form.ariaBusy = 'true'
+    form.setAttribute('aria-busy', 'true')
     // Beside a form that works, somebody else's numbers are one touch away.
-    form.parentElement?.querySelector('[data-example]')?.removeAttribute('open')
+    this.section.querySelector('[data-example]')?.removeAttribute('open')
   }
 
-  /** Gives the form its engine. */
+  /** Gives the form its engine. Numbers that came with a link lead to their answer. */
   start(work: Work): void {
     this.#work = work
-    this.#form.ariaBusy = null
+    this.#form.removeAttribute('aria-busy')
     this.update()
+    if (this.restored && !this.#linked.hidden && this.answer && this.fresh) this.#lead()
   }
 
   /** Takes the boxes out of use; the page says why. */
   stop(): void {
     this.#form.hidden = true
-    this.#form.ariaBusy = null
-    this.#form.parentElement?.querySelector('[data-example]')?.setAttribute('open', '')
+    this.#form.removeAttribute('aria-busy')
+    this.section.querySelector('[data-example]')?.setAttribute('open', '')
     this.#form.dataset['stopped'] = ''
     this.#view.clear()
   }
@@ -95,7 +99,19 @@ export class Form {
     for (const box of this.#boxes) box.take(request)
     this.restored = true
     this.#linked.hidden = typed
+    this.#cleared.remove()
     this.update()
+  }
+
+  /** Whether the reader has just come, by a link, and has yet to move. */
+  get fresh(): boolean {
+    return untouched() && !cameAgain()
+  }
+
+  /** Brings back numbers that stood here before. */
+  take(request: URLSearchParams, typed = true): void {
+    this.restore(request, typed)
+    this.#keep()
   }
 
   get request(): URLSearchParams {
@@ -120,16 +136,17 @@ export class Form {
     const wrong = new Map<string, string>()
     for (const [key, text] of answer) if (key.startsWith('error.')) wrong.set(key.slice('error.'.length), text)
     for (const box of this.#boxes) if (box.gap && !wrong.has(box.name)) wrong.set(box.name, '')
-    for (const box of this.#boxes) box.say(answer.get(`read.${box.name}`) ?? '')
-    if (wrong.size > 0) this.#refuse(wrong)
+    if (wrong.size > 0) this.#refuse(wrong, answer)
     else this.#show(answer)
+    for (const box of this.#boxes) if (!box.refused) box.say(answer.get(`read.${box.name}`) ?? '')
     this.answer = wrong.size > 0 ? undefined : answer
     this.#form.dispatchEvent(new Event('answer'))
   }
 
   #show(answer: URLSearchParams): void {
+    for (const box of this.#boxes) box.say('')
     this.#view.show(answer)
-    this.#line.textContent = answer.get('headline')
+    this.#line.textContent = fill(words['calculator-answer'], answer.get('headline') ?? '')
     this.#line.classList.remove('reckon-wrong')
     this.#line.classList.add('reckon-good')
     this.#asked = false
@@ -137,37 +154,38 @@ export class Form {
   }
 
   /** Empties the answers and says what is wrong, or quietly what is still to fill. */
-  #refuse(wrong: ReadonlyMap<string, string>): void {
-    const still: string[] = []
+  #refuse(wrong: ReadonlyMap<string, string>, answer: URLSearchParams): void {
+    const boxes = new Map([...wrong.keys()].map((name) => [name, this.#boxes.find((b) => b.name === name.replace(/\.unit$/, ''))]))
+    const open = new Set([...boxes.values()].filter((box) => box && this.#open(box, wrong.get(box.name))))
+    // Somebody who types, or has yet to come to a box, is not told off.
+    const due = this.#asked || (open.size === 0 && !this.#editing)
     const lines: string[] = []
-    let changed: Box | undefined
+    for (const box of this.#boxes) if (!wrong.has(box.name)) box.say('')
     for (const [name, text] of wrong) {
-      const box = this.#boxes.find((b) => b.name === name.replace(/\.unit$/, ''))
-      if (!box) {
-        lines.push(text) // about no box: the numbers together make no sense
-        continue
-      }
-      changed ??= box
-      if (this.#pending(box) || text === '') still.push(box.label)
-      else if (this.#asked || !(this.#typing && box.holds(this.#at))) box.refuse(text)
+      const box = boxes.get(name)
+      if (box && !open.has(box) && (due || (box.refused && !box.holds(this.#at)))) box.refuse(text, Number(answer.get(`wrong.${name}`) ?? '0'))
+      else if (box) box.say('')
+      else if (due) lines.push(text) // about no box: the numbers together make no sense
     }
-    if (still.length > 0) lines.push(fill(words['calculator-still'], still.join(', ')))
+    if (open.size > 0) lines.push(fill(words['calculator-still'], [...open].map((box) => box?.label).join(', ')))
+    const changed = [...boxes.values()].find((box) => box)
     if (this.#last && changed) {
       const typed = this.#last.words.get(changed) ?? '' // blank: the box had nothing in it
       lines.push(fill(typed === '' ? words['calculator-before-alone'] : words['calculator-before'], this.#last.first, typed))
     }
     this.#view.clear()
+    this.#form.prepend(this.#linked)
     this.#line.textContent = lines.join(' · ')
-    this.#line.classList.toggle('reckon-wrong', !changed)
+    this.#line.classList.toggle('reckon-wrong', due && !changed)
     this.#line.classList.remove('reckon-good')
   }
 
-  /** A box that nobody has come to yet, or a list that is still catching up, is not wrong. */
-  #pending(box: Box): boolean {
+  /** A box that is still to fill, or a list that is still catching up, is not wrong. */
+  #open(box: Box, text: string | undefined): boolean {
+    if (text === '') return true // a list with a box left out
     if (this.#asked) return false
-    if (box.empty) return !box.touched || box.holds(this.#at)
     const longest = Math.max(...this.#boxes.map((b) => b.texts.length))
-    return box.list && box.texts.length < longest && this.#at instanceof Node && this.#form.contains(this.#at)
+    return box.empty || (box.list && box.texts.length < longest && this.#at instanceof Node && this.#form.contains(this.#at))
   }
 
   #typed(event: Event): void {
@@ -176,30 +194,33 @@ export class Form {
       for (const other of this.#boxes) other.yieldTo(box)
       box.touched = true
     }
-    this.#typing = true
-    this.#copied.textContent = ''
-    this.#byHand.hidden = true
+    this.#asked = false
+    this.#editing = event.target instanceof HTMLInputElement && event.target === document.activeElement
+    this.#news = true
     clearTimeout(this.#timer)
-    this.#timer = setTimeout(() => this.#settle(), pause)
+    this.#timer = setTimeout(() => this.#speak(), pause)
     this.update()
+    if (this.answer) this.#cleared.remove()
     // Browsers are slow to set an address: the answer goes first.
     clearTimeout(this.#later)
     this.#later = setTimeout(() => this.#keep())
   }
 
-  /** After a pause: errors at the box being typed in, and the voice, once. */
-  #settle(): void {
-    clearTimeout(this.#timer)
-    const spoke = this.#typing
-    const asked = this.#asked // a good answer takes this back
-    this.#typing = false
+  /** A box was left: what is wrong there may now be said. */
+  #left(to: EventTarget | null): void {
+    this.#at = to
+    this.#editing = false
     this.update()
-    if (spoke || asked) this.#voice.textContent = this.#spoken()
+    this.#speak()
   }
 
-  #spoken(): string {
+  /** Lets a screen reader say what is new: the answer, or what is wrong. */
+  #speak(): void {
+    clearTimeout(this.#timer)
     const wrong = [...this.#form.querySelectorAll('[data-said].reckon-wrong')].map((e) => e.textContent ?? '')
-    return [...wrong, this.#line.textContent ?? ''].filter((text) => text !== '').join(' ')
+    const said = [...wrong, this.#line.textContent ?? ''].filter((text) => text !== '').join(' ')
+    if (said !== this.#spoken && (this.#news || wrong.length > 0)) this.#voice.textContent = this.#spoken = said
+    this.#news = false
   }
 
   /** Keeps the first answer in sight: it stands under the box being typed in. */
@@ -223,26 +244,47 @@ export class Form {
     else this.#ask()
   }
 
+  /** Leads to the answer, or to the first box that keeps it from being one. */
   #ask(): void {
     this.#asked = true
-    this.#settle()
-    const wrong = this.#form.querySelector<HTMLElement>('[aria-invalid=true]')
-    wrong?.focus()
+    this.#editing = false
+    this.update()
+    this.#news = true
+    this.#speak()
+    if (this.answer) this.#lead()
+    else this.#form.querySelector<HTMLElement>('[aria-invalid=true]')?.focus()
   }
 
-  /** Starts again with what the page had in the boxes. */
+  #lead(): void {
+    const result = part<HTMLElement>(this.section, '[data-result]')
+    part(result, '[data-list=judged]').after(this.#linked)
+    result.focus({ preventScroll: true })
+    result.scrollIntoView({ block: 'start' })
+  }
+
+  /** Starts again with what the page had in the boxes, and offers to take that back. */
   clear(): void {
+    const before = this.request
+    const typed = this.#linked.hidden === true
     this.#form.reset()
     for (const box of this.#boxes) {
       box.touched = false
       box.trim()
     }
-    this.#asked = this.#typing = false
+    this.#asked = this.#editing = this.#news = false
     this.#last = undefined
     this.#linked.hidden = true
-    this.#voice.textContent = ''
+    this.#voice.textContent = this.#spoken = ''
     this.#place(location.pathname + location.hash)
     this.update()
+    if (before.toString() !== this.request.toString()) {
+      const back = button(words['calculator-bring-back'], () => {
+        this.take(before, typed)
+        this.#form.querySelector<HTMLElement>('[type=submit]')?.focus()
+      })
+      this.#cleared.replaceChildren(words['calculator-cleared'] ?? '', ' ', back)
+      this.#form.prepend(this.#cleared)
+    }
     this.#form.querySelector<HTMLElement>(`[data-input] :is(input, select)`)?.focus()
   }
 
@@ -264,23 +306,14 @@ export class Form {
     }
   }
 
-  /** Says something beside the buttons. */
-  tell(text: string | undefined): void {
-    this.#voice.textContent = this.#copied.textContent = text ?? ''
+  /** The filled-in form as a link, which is from now on the page's address. */
+  get link(): string {
+    this.#keep()
+    return new URL(`?${this.request}#${this.part}`, location.href).href
   }
 
-  async #copy(): Promise<void> {
-    this.#keep()
-    const link = new URL(`?${this.request}#${this.#form.dataset['part']}`, location.href).href
-    try {
-      await navigator.clipboard.writeText(link)
-      this.#byHand.hidden = true
-      this.tell(words['calculator-copied'])
-    } catch {
-      const shown = part<HTMLInputElement>(this.#byHand, 'input')
-      this.#byHand.hidden = false
-      shown.value = link
-      shown.select()
-    }
+  /** Says something beside the buttons. */
+  tell(text: string | undefined): void {
+    this.#voice.textContent = this.#told.textContent = text ?? ''
   }
 }

@@ -111,8 +111,8 @@ export class LayersBox extends Box {
     const count = this.#rows.children.length
     if (count >= this.#most) return undefined
     const row = this.#blank.cloneNode(true) as HTMLElement
-    part(row, '[data-medium]').ariaLabel = fill(words['calculator-layer-medium'], count + 1)
-    part(row, '[data-technique]').ariaLabel = fill(words['calculator-layer-technique'], count + 1)
+    part(row, '[data-medium]').setAttribute('aria-label', fill(words['calculator-layer-medium'], count + 1))
+    part(row, '[data-technique]').setAttribute('aria-label', fill(words['calculator-layer-technique'], count + 1))
     this.#rows.append(row)
     this.#offer(row)
     return row

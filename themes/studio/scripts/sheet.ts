@@ -43,11 +43,22 @@ function lines(form: Form, answer: URLSearchParams, order: string): Line[] {
   })
 }
 
+/** tickOf names a line's tick: another amount is another tick. */
+function tickOf(line: Line): string {
+  return `${line.what} ${line.weigh} ${line.total}`
+}
+
 /** grouped sets a number as the answers are: digits in threes from five on. */
 function grouped(number: string, mark: string): string {
   const [whole = '', after] = number.split('.')
   const parted = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, '\u202f') : whole
   return after === undefined ? parted : parted + mark + after
+}
+
+/** Ticked is what was ticked, and in which boxes' numbers. */
+interface Ticked {
+  readonly request: string
+  readonly ticks: ReadonlySet<string>
 }
 
 export class Sheet {
@@ -57,26 +68,29 @@ export class Sheet {
   readonly #list = make('ol', 'tally-lines')
   readonly #case = make('p', 'tally-case')
   readonly #care = make('div', 'caution')
+  readonly #lost = make('p', 'reckon-linked') // offers ticks back that went with a change of the numbers
   readonly element: HTMLElement
   ticks: Set<string>
+  #ticked: Ticked | undefined // as it was when a line was last ticked
   #shown = '' // the lines as they stand
 
   /** changed is called after each tick, closed when the sheet is put away. */
   constructor(form: Form, ticks: readonly string[], changed: () => void, closed: () => void) {
     this.#form = form
-    this.#order = form.element.querySelector<HTMLElement>('[data-order]')?.dataset['order'] ?? ''
+    this.#order = form.section.querySelector<HTMLElement>('[data-order]')?.dataset['order'] ?? ''
     this.#changed = changed
     this.ticks = new Set(ticks)
-    const title = form.section.querySelector('.reckon-name')?.textContent ?? form.section.ariaLabel ?? ''
+    const title = form.section.querySelector('.reckon-name')?.textContent ?? form.section.getAttribute('aria-label') ?? ''
     const blank = (word: string | undefined): HTMLElement => make('span', '', word ?? '')
     const keys = make('p', 'reckon-keys', button(words['calculator-sheet-print'], () => print()), button(words['calculator-sheet-close'], closed))
-    this.#care.role = 'note'
-    this.#care.ariaLabel = form.section.querySelector('.caution-words')?.textContent ?? ''
+    this.#care.setAttribute('role', 'note')
+    this.#care.setAttribute('aria-label', form.section.querySelector('.caution-words')?.textContent ?? '')
+    this.#lost.hidden = true
     this.element = make('section', 'tally',
       make('p', 'reckon-name', fill(words['calculator-sheet-name'], title)), this.#case,
       make('p', 'tally-blanks', blank(words['calculator-sheet-date']), blank(words['calculator-sheet-by'])),
-      this.#care, this.#list, keys)
-    this.element.ariaLabel = fill(words['calculator-sheet-name'], title)
+      this.#care, this.#lost, this.#list, keys)
+    this.element.setAttribute('aria-label', fill(words['calculator-sheet-name'], title))
     this.element.tabIndex = -1
     this.update()
   }
@@ -88,27 +102,48 @@ export class Sheet {
     this.#case.textContent = answer?.get('headline') ?? this.#form.element.querySelector('[data-headline]')?.textContent ?? ''
     const heading = part(this.#form.section, '.caution-words').cloneNode(true) as HTMLElement
     heading.removeAttribute('id')
-    this.#care.replaceChildren(heading, ...[...this.#form.section.querySelectorAll('[data-always-caution], [data-cautions] li')]
+    this.#care.replaceChildren(heading, ...[...this.#form.section.querySelectorAll('[data-always-caution], [data-list=caution] li')]
       .map((caution) => make('p', '', caution.textContent ?? '')))
     this.#care.hidden = this.#care.children.length < 2
     // Lines that stand are left alone: a finger may be on one of them.
     const shown = JSON.stringify(all)
     if (shown === this.#shown) return
     this.#shown = shown
+    const amounts = new Set(all.map(tickOf))
+    const ticked = [...(this.#ticked?.ticks ?? [])]
+    // The same amounts as before: their ticks are back.
+    if (ticked.length > 0 && ticked.every((tick) => amounts.has(tick))) this.ticks = new Set(ticked)
     this.#list.replaceChildren(...all.map((line) => this.#line(line)))
     this.#list.classList.toggle('tally-many', all.length > 14)
     if (answer) this.ticks = new Set([...this.#list.querySelectorAll('input')].filter((tick) => tick.checked).map((tick) => tick.value))
+    if (answer && !this.#ticked) this.#mark()
+    this.#offer()
     this.#next()
+  }
+
+  /** Offers the ticked numbers again while ticks are gone with a change of them. */
+  #offer(): void {
+    const gone = this.#ticked ? [...this.#ticked.ticks].filter((tick) => !this.ticks.has(tick)).length : 0
+    this.#lost.hidden = gone === 0
+    const back = button(words['calculator-sheet-back'], () => this.#ticked && this.#form.take(new URLSearchParams(this.#ticked.request)))
+    this.#lost.replaceChildren(words['calculator-sheet-lost'] ?? '', ' ', back)
+  }
+
+  /** Notes what is ticked for the numbers as they stand. */
+  #mark(): void {
+    this.#ticked = this.ticks.size > 0 ? { request: this.#form.request.toString(), ticks: new Set(this.ticks) } : undefined
   }
 
   #line(line: Line): HTMLElement {
     const tick = make('input', '')
     tick.type = 'checkbox'
-    tick.value = `${line.what} ${line.weigh} ${line.total}`
+    tick.value = tickOf(line)
     tick.checked = this.ticks.has(tick.value)
     tick.addEventListener('change', () => {
       if (tick.checked) this.ticks.add(tick.value)
       else this.ticks.delete(tick.value)
+      this.#mark()
+      this.#offer()
       this.#next()
       this.#changed()
     })
@@ -117,7 +152,7 @@ export class Sheet {
     return make('li', '', make('label', '', tick, make('span', '', line.what, alone), make('b', '', line.weigh), together))
   }
 
-  /** Takes every tick back. */
+  /** Takes every tick back, unless the same numbers come again. */
   clear(): void {
     this.ticks.clear()
     for (const tick of this.#list.querySelectorAll('input')) tick.checked = false
@@ -128,6 +163,9 @@ export class Sheet {
   #next(): void {
     const items = [...this.#list.children]
     const next = items.find((item) => !item.querySelector('input')?.checked)
-    for (const item of items) item.ariaCurrent = item === next ? 'step' : null
+    for (const item of items) {
+      if (item === next) item.setAttribute('aria-current', 'step')
+      else item.removeAttribute('aria-current')
+    }
   }
 }

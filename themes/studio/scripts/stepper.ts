@@ -32,7 +32,7 @@ export function steppers(root: HTMLElement, decimal: string): void {
       const key = button(up ? '+' : '−', () => undefined)
       key.className = 'reckon-step'
       key.dataset['up'] = up ? 'up' : ''
-      key.ariaLabel = fill(up ? words['calculator-bench-more'] : words['calculator-bench-less'], label)
+      key.setAttribute('aria-label', fill(up ? words['calculator-bench-more'] : words['calculator-bench-less'], label))
       if (up) input.after(key)
       else input.before(key)
     }

@@ -1,0 +1,159 @@
+//go:build judges
+
+package trial
+
+import (
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/chromedp/chromedp"
+
+	"slipbook/calculators/catalog"
+)
+
+func itoa(n int) string { return strconv.Itoa(n) }
+
+func ftoa(v float64) string { return strconv.FormatFloat(v, 'g', -1, 64) }
+
+// inWindow says whether the top of an element is in the window.
+func inWindow(element string) string {
+	return `(r => r.height > 0 && r.top >= -1 && r.top < innerHeight - 24)((` + element + `).getBoundingClientRect())`
+}
+
+// answersHead is the first answer in words.
+const answersHead = `document.querySelector("[data-head]")`
+
+// TestWorkItOutLeadsToTheAnswer presses the button: the answer comes into the
+// window and takes the focus.
+func TestWorkItOutLeadsToTheAnswer(t *testing.T) {
+	t.Parallel()
+	h, s := published(t), settings(t)
+	each(t, func(t *testing.T, c *catalog.Calculator) {
+		b := phone(t)
+		f := formAt(b, h, c)
+		b.tap(key("Work it out"))
+		if ask[bool](b, "!"+inWindow("document.activeElement")) {
+			t.Error("the button, with boxes still to fill, does not lead to the first of them")
+		}
+		f.fill(c.Example.Given, true)
+		f.agree(c.Example.Given, s)
+		b.tap(key("Work it out"))
+		if !b.until(inWindow(answersHead)) {
+			t.Error("“Work it out” does not bring the answer into the window")
+		}
+		if !ask[bool](b, `document.activeElement === document.querySelector("[data-result]")`) {
+			t.Error("the answer does not have the focus")
+		}
+	})
+}
+
+// TestLinkLeadsToTheAnswer opens a friend's link: the answer is in the window,
+// and with it what says that the numbers came by a link.
+func TestLinkLeadsToTheAnswer(t *testing.T) {
+	t.Parallel()
+	h, s := published(t), settings(t)
+	each(t, func(t *testing.T, c *catalog.Calculator) {
+		f := formAt(phone(t), h, c)
+		f.fill(c.Example.Given, true)
+		f.agree(c.Example.Given, s)
+		if !f.until(`location.search.includes("calculator=` + c.Name + `")`) {
+			t.Fatal("the address holds no numbers")
+		}
+		link := ask[string](f.tab, "location.href") + "#calculator.0"
+		friend := &form{tab: phone(t), calc: c}
+		friend.visit(link)
+		friend.ready()
+		friend.agree(c.Example.Given, s)
+		if !friend.until(inWindow(answersHead)) {
+			t.Error("a link does not lead to its answer")
+		}
+		if !ask[bool](friend.tab, `document.querySelector("[data-result] [data-linked]").checkVisibility()`) {
+			t.Error("beside the answer nothing says that its numbers came with a link")
+		}
+	})
+}
+
+// TestAnAnswerIsWhole wants, in this order: cautions, the headline, the
+// judgement, the figures, and links to what comes next, which fill that form.
+func TestAnAnswerIsWhole(t *testing.T) {
+	t.Parallel()
+	h, s := published(t), settings(t)
+	each(t, func(t *testing.T, c *catalog.Calculator) {
+		f := formAt(open(t), h, c)
+		f.fill(c.Example.Given, true)
+		f.agree(c.Example.Given, s)
+		answer := catalog.Solve(c.Name, c.Example.Given, s)
+		wanted := append([]string{}, answer.Cautions...)
+		wanted = append(wanted, answer.Headline)
+		wanted = append(wanted, answer.Judged...)
+		for _, r := range answer.Outputs {
+			if !c.Output(r.Name).Aside {
+				wanted = append(wanted, r.Text)
+				break
+			}
+		}
+		for _, n := range answer.Next {
+			wanted = append(wanted, n.Words)
+		}
+		f.unfold()
+		said := spaced(ask[string](f.tab, `document.querySelector("[data-result]").innerText`))
+		at := 0
+		for _, w := range wanted {
+			n := after(said, spaced(w), at)
+			if n < 0 {
+				t.Errorf("the answer does not say %q, or in another order:\n%s", w, said)
+				continue
+			}
+			at = n
+		}
+		f.goesOn(answer.Next)
+	})
+}
+
+// goesOn follows the links of an answer: each opens a calculator that exists,
+// with the numbers in its boxes.
+func (f *form) goesOn(next []catalog.Onward) {
+	f.t.Helper()
+	links := ask[[]string](f.tab, `[...document.querySelectorAll("[data-next] a")].map(a => a.href)`)
+	if len(links) != len(next) {
+		f.t.Fatalf("%s: %d links go on from the answer, want %d", f.calc.Name, len(links), len(next))
+	}
+	for n, link := range links {
+		f.do(chromedp.Navigate(link))
+		f.ready()
+		if faults := ask[[]string](f.tab, `(request => [...request].filter(([name]) => name !== "calculator")
+			.filter(([name, text]) => ![...document.querySelectorAll('form[data-calculator="' + request.get("calculator") + '"] [name]')].some(e => e.name === name && e.value === text))
+			.map(pair => pair.join("=")))(new URLSearchParams(`+quoted(next[n].Request)+`))`); len(faults) > 0 {
+			f.t.Errorf("%s: “%s” leads to a form that lacks %v", f.calc.Name, next[n].Words, faults)
+		}
+	}
+}
+
+// TestFirstBoxInTheFirstScreen wants no reader to have to look for the boxes.
+func TestFirstBoxInTheFirstScreen(t *testing.T) {
+	t.Parallel()
+	h := published(t)
+	b := open(t)
+	b.size(360, 740)
+	for _, c := range catalog.All() {
+		formAt(b, h, c)
+		bottom := ask[float64](b, `document.querySelector("form [data-input] :is(input, select)").getBoundingClientRect().bottom`)
+		t.Logf("%s: the first box ends at %.0f px", c.Name, bottom)
+		if bottom > 740 {
+			t.Errorf("%s: the first box ends at %.0f px, in a window of 740", c.Name, bottom)
+		}
+	}
+}
+
+// spaced is a text with single plain spaces.
+func spaced(text string) string { return strings.Join(strings.Fields(text), " ") }
+
+// after gives where a text ends that stands at a place or later; -1 if nowhere.
+func after(said, text string, at int) int {
+	n := strings.Index(said[at:], text)
+	if n < 0 {
+		return -1
+	}
+	return at + n + len(text)
+}
