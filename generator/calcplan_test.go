@@ -12,7 +12,7 @@ import (
 // somebody before what is to be done.
 const enamelPlan = `Works: 3 steps, 1 firing. The instructor does part of it.
 
-  Planned for: Glaze-fired: enamel (spraying).
+  You asked for: Glaze-fired: enamel (spraying).
 
   Steps                   3
   Firings                 1

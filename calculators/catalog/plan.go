@@ -15,9 +15,9 @@ var stagePlan = &Calculator{
 	Purpose: "Plans the layers you want on a pot in the state it is in: the safest order the studio’s table allows, step by step.",
 	Inputs: []Input{
 		{Name: "state", Label: "Your pot is now", Help: "See the pages of the six states if you are not sure.", Kind: quantity.Number, Needed: true, First: true, Choices: []Choice{
-			{"wet", "Wet"}, {"leather-hard", "Leather-hard, not sure how stiff"}, {"soft-leather-hard", "Soft leather-hard"}, {"firm-leather-hard", "Firm leather-hard"}, {"stiff-leather-hard", "Stiff leather-hard"},
+			{"wet", "Wet"}, {"leather-hard", "Leather-hard"}, {"soft-leather-hard", "Soft leather-hard"}, {"firm-leather-hard", "Firm leather-hard"}, {"stiff-leather-hard", "Stiff leather-hard"},
 			{"bone-dry", "Bone dry"}, {"bisque", "Bisque"}, {"unfired-glaze", "Unfired glaze"}, {"glaze-fired", "Glaze-fired"}}, Said: saidStates, States: true},
-		{Name: "already", Label: "On the pot already, the lowest first", Help: "For example: slip fixed, wash loose. Leave it blank for a bare pot.", Kind: quantity.Number, Words: true, List: true, Most: stage.MostLayers},
+		{Name: "already", Label: "On the pot already, the lowest first", Help: "For example: slip fixed, wash loose. Leave it blank for a bare pot.", Kind: quantity.Number, First: true, Words: true, List: true, Most: stage.MostLayers},
 		{Name: "layers", Label: "Layers you want, the lowest first", Help: "For example: slip by paper stencil then scratched, wash wiped back, clear glaze.", Kind: quantity.Number, Needed: true, First: true, Words: true, List: true, Most: stage.MostLayers},
 		{Name: "places", Label: "Where they go", Help: "On the same place they lie on one another; on different places they do not touch.", Kind: quantity.Number, Default: "same", First: true, Choices: []Choice{{"same", "All on the same place"}, {"different", "Each on a place of its own"}}},
 		{Name: "food", Label: "For food or drink", Help: "Say no only for a pot that nobody will eat or drink from.", Kind: quantity.Number, Default: "yes", Choices: []Choice{{"yes", "Yes"}, {"no", "No"}}},
@@ -31,7 +31,7 @@ var stagePlan = &Calculator{
 		{Name: "changed", Label: "What is changed", Unit: "1", Text: true},
 		{Name: "today", Label: "What works today", Unit: "1", Text: true},
 		{Name: "fewer-firings", Label: "To save a firing", Unit: "1", Text: true},
-		{Name: "wish", Label: "Planned for", Unit: "1", Text: true},
+		{Name: "wish", Label: "You asked for", Unit: "1", Text: true},
 		{Name: "steps", Label: "Steps", Unit: "1", Digits: 3},
 		{Name: "firings", Label: "Firings", Unit: "1", Digits: 3},
 		{Name: "risky", Label: "Risky steps", Unit: "1", Digits: 3},
@@ -91,6 +91,9 @@ var saidStates = []Said{
 // people says who may do a step.
 var people = [...]string{stage.Student: "you", stage.WithInstructor: "you, with the instructor beside you", stage.Instructor: "the instructor; you watch"}
 
+// Doer says in words who does a step.
+func Doer(who stage.Who) string { return people[who] }
+
 // bases says what a rule rests on.
 var bases = [...]string{
 	stage.Physics: "That is physics: there is no way round it.",
@@ -130,7 +133,7 @@ func workPlan(b *bench) {
 		if step.Part > 0 && wish.Part > 0 {
 			state = upperFirst(t.States[step.State].Parts[step.Part-1].Name)
 		}
-		b.row(float64(i+1), state, step.Action, step.Title, step.Wear, step.Place, people[step.Who], step.Caution, step.Lesson, step.Ask, step.Wait, step.What, step.Why, step.Trouble)
+		b.row(float64(i+1), state, step.Action, step.Title, step.Wear, step.Place, Doer(step.Who), step.Caution, step.Lesson, step.Ask, step.Wait, step.What, step.Why, step.Trouble)
 	}
 	if p.Conflict == nil {
 		b.headline("{}", join(odd, works(p)))
@@ -215,17 +218,7 @@ func (b *bench) wish(t *stage.Table) (w stage.Wish, odd string, ok bool) {
 
 // state finds the state of the pot, and of leather-hard the part that was said.
 func (b *bench) state(t *stage.Table, w *stage.Wish) {
-	said := b.word("state")
-	for i, s := range t.States {
-		if s.ID == said {
-			w.State = i
-		}
-		for j, p := range s.Parts {
-			if p.ID+"-"+s.ID == said {
-				w.State, w.Part = i, j+1
-			}
-		}
-	}
+	w.State, w.Part = t.FindState(b.word("state"))
 	if w.State < 0 {
 		b.refuse("state", "The studio’s table has no such state.")
 	}

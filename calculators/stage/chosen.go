@@ -4,6 +4,12 @@ package stage
 // taken for no further way of working the layer before it.
 const BareClay = "clay"
 
+// The words by which what is on a pot is said to be fixed by a firing, or not.
+const (
+	SaidFixed = "fixed"
+	SaidLoose = "loose"
+)
+
 // chosen gives what was understood in the table's own words, as the choosers of
 // a form write it: "Coloured slip by Pouring then Scratching through, Glaze". It
 // is empty where choosers hold less than was typed.
@@ -21,9 +27,9 @@ func (r *reader) chosen() string {
 		}
 		text += r.t.Choice(layer)
 		if fixed, said := r.fixed[i]; said && fixed {
-			text += " " + fixedWords[0]
+			text += " " + SaidFixed
 		} else if said {
-			text += " " + looseWords[0]
+			text += " " + SaidLoose
 		}
 	}
 	return text
@@ -33,11 +39,20 @@ func (r *reader) chosen() string {
 func (t *Table) Choice(layer Layer) string {
 	text, by := BareClay, " by "
 	if layer.Medium >= 0 {
-		text = t.Media[layer.Medium].Name
+		text = Tellable(t.Media[layer.Medium].Name)
 	}
 	for _, q := range layer.Ways {
-		text += by + t.Techniques[q].Name
+		text += by + Tellable(t.Techniques[q].Name)
 		by = " then "
+	}
+	return text
+}
+
+// Tellable gives a name without what would part layers.
+func Tellable(name string) string {
+	text := ""
+	for _, part := range parted(name) {
+		text += part
 	}
 	return text
 }

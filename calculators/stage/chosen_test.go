@@ -78,3 +78,40 @@ func layersOf(table *stage.Table, medium int) []stage.Layer {
 	}
 	return layers
 }
+
+// TestNamesOfSeveralWords holds ways of working whose names have in them what
+// parts layers, or a medium: neither parts nor adds a layer there.
+func TestNamesOfSeveralWords(t *testing.T) {
+	table := stagetest.Table()
+	add := func(name string, takes bool, words ...string) int {
+		q := stage.Technique{Name: name, Words: words, Takes: takes, Best: -1}
+		for range table.States {
+			q.On = append(q.On, stage.Cell{{}})
+		}
+		table.Techniques = append(table.Techniques, q)
+		return len(table.Techniques) - 1
+	}
+	relief := add("Slip wiped off relief", true, "slip off relief")
+	dots := add("Dots, lines and bands", false)
+	slip, underglaze, glaze := 0, 2, 5
+	for text, want := range map[string][]stage.Layer{
+		"Coloured slip by Slip wiped off relief":                        {{Medium: slip, Ways: []int{relief}}},
+		"underglaze by slip wiped off relief, clear glaze":              {{Medium: underglaze, Ways: []int{relief}}, {Medium: glaze}},
+		"slip wiped off relief":                                         {{Medium: slip, Ways: []int{relief}}},
+		"coloured slip off relief":                                      {{Medium: slip, Ways: []int{relief}}},
+		"Underglaze by Dots lines and bands":                            {{Medium: underglaze, Ways: []int{dots}}},
+		"slip in dots lines and bands then slip wiped off relief":       {{Medium: slip, Ways: []int{dots, relief}}},
+		"Underglaze by Dots lines and bands then slip wiped off relief": {{Medium: underglaze, Ways: []int{dots, relief}}},
+	} {
+		got, err := table.Layers(text)
+		if err != nil || !reflect.DeepEqual(got.Layers, want) || len(got.Left) > 0 {
+			t.Errorf("%q is read as %+v, want %+v (%v)", text, got, want, err)
+		}
+	}
+	if got, err := table.Layers("underglaze dipped, slip wiped off relief"); err != nil || len(got.Layers) != 2 {
+		t.Errorf("after a comma the medium within a name is one: %+v (%v)", got, err)
+	}
+	if got := table.Choice(stage.Layer{Medium: slip, Ways: []int{dots, relief}}); got != "Coloured slip by Dots lines and bands then Slip wiped off relief" {
+		t.Errorf("choosers write %q", got)
+	}
+}

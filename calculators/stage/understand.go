@@ -110,6 +110,7 @@ type reader struct {
 	t       *Table
 	already bool
 	fixed   map[int]bool // by layer: said to be fixed, or loose
+	joined  bool         // a small word such as "then" came before the words of this layer
 	Understood
 }
 
@@ -147,12 +148,14 @@ func (r *reader) part(words []string) error {
 	if i, rest := longest(words, len(r.t.Phrases), func(i int) []string { return r.t.Phrases[i].Words }); i >= 0 {
 		return r.phrase(&r.t.Phrases[i], rest)
 	}
+	within := r.t.within(words)
 	from, below := 0, -1 // where the piece begins; the place below what it was said to lie under
 	for i := 0; i <= len(words); i++ {
-		if i < len(words) && (!has(joiners, words[i]) && !has(reversers, words[i]) && !has(forwarders, words[i]) || r.onlyWays(words[from:i])) {
+		if i < len(words) && (within[i] || !has(joiners, words[i]) && !has(reversers, words[i]) && !has(forwarders, words[i]) || r.onlyWays(words[from:i])) {
 			continue
 		}
 		before := len(r.Layers)
+		r.joined = from > 0 && before > 0
 		if err := r.layer(words[from:i]); err != nil {
 			return err
 		}
@@ -177,10 +180,10 @@ func (r *reader) onlyWays(words []string) bool {
 	if len(r.Layers) > 0 {
 		return false
 	}
-	if m, _, _ := find(words, len(r.t.Media), func(i int) []string { return r.t.Media[i].phrases() }); m >= 0 {
+	if m, _, _ := r.t.findMedium(words); m >= 0 {
 		return false
 	}
-	q, _, _ := find(words, len(r.t.Techniques), func(i int) []string { return r.t.Techniques[i].phrases() })
+	q, _, _ := r.t.findTechnique(words)
 	return q >= 0 && !r.t.Techniques[q].Bare
 }
 
@@ -213,18 +216,21 @@ func (r *reader) layer(words []string) error {
 	if refused := without(words, nil, refusals); len(refused) < len(words) {
 		return errors.New("In “" + spoken(words) + "” something is ruled out. Say what you want on the pot, and leave out what you do not want.")
 	}
-	medium, rest := longest(words, len(r.t.Media), func(i int) []string { return r.t.Media[i].phrases() })
-	layer.Medium = medium
-	if medium >= 0 { // "red iron oxide wash" is an oxide wash, though wash alone is another
-		rest = without(rest, plain(r.t.Media[medium].Name), nil)
-	}
-	if second, _ := longest(rest, len(r.t.Media), func(i int) []string { return r.t.Media[i].phrases() }); second >= 0 {
+	masked := r.t.masked(words)
+	medium, at, many := r.t.findMedium(masked)
+	said := r.t.withoutName(blanked(words, at, many), medium)
+	if medium < 0 && !r.joined {
+		medium, at, many = r.t.findMedium(words) // "stiff-brush slip" names a way and a medium
+		said = words
+	} else if second, _, _ := r.t.findMedium(r.t.withoutName(blanked(masked, at, many), medium)); second >= 0 {
 		return r.twoMedia(words, medium, second)
 	}
-	rest, err := r.ways(&layer, rest)
+	layer.Medium = medium
+	rest, err := r.ways(&layer, said)
 	if err != nil {
 		return err
 	}
+	rest = without(blanked(rest, at, many), []string{""}, nil)
 	bare := medium < 0 && has(rest, BareClay)
 	if bare {
 		rest = without(rest, []string{BareClay}, nil)
@@ -243,6 +249,22 @@ func (r *reader) layer(words []string) error {
 	}
 	r.Layers = append(r.Layers, layer)
 	return nil
+}
+
+// withoutName takes the words of a medium's own name out of what was said beside
+// it: "red iron oxide wash" is an oxide wash, though wash alone is another.
+func (t *Table) withoutName(words []string, medium int) []string {
+	if medium < 0 {
+		return words
+	}
+	name := plain(t.Media[medium].Name)
+	rest := append([]string(nil), words...)
+	for i := range rest {
+		if has(name, rest[i]) {
+			rest[i] = ""
+		}
+	}
+	return rest
 }
 
 // twoMedia takes a resist for a layer of its own, "wash waxed"; other media
@@ -264,20 +286,17 @@ func (r *reader) twoMedia(words []string, first, second int) error {
 }
 
 // ways takes the techniques out of some words, in the order in which they were
-// said, those that lay on first.
+// said, those that lay on first. Words that it took are left blank.
 func (r *reader) ways(layer *Layer, words []string) ([]string, error) {
 	type said struct{ at, technique int }
 	var found []said
 	for {
-		q, start, many := find(words, len(r.t.Techniques), func(i int) []string { return r.t.Techniques[i].phrases() })
+		q, start, many := r.t.findTechnique(words)
 		if q < 0 {
 			break
 		}
 		found = append(found, said{start, q})
-		words = append([]string(nil), words...)
-		for i := start; i < start+many; i++ {
-			words[i] = ""
-		}
+		words = blanked(words, start, many)
 	}
 	for at := range words {
 		for _, f := range found {
@@ -290,7 +309,7 @@ func (r *reader) ways(layer *Layer, words []string) ([]string, error) {
 		return nil, errors.New("In “" + spoken(words) + "” there are too many ways of working for one layer. Give it " + digit(mostWays) + " at most.")
 	}
 	layer.Ways = r.t.layFirst(layer.Ways)
-	return without(words, []string{""}, nil), nil
+	return words, nil
 }
 
 // layFirst puts the ways that lay on before those that take away.
@@ -337,8 +356,8 @@ func (r *reader) leftOver(layer *Layer, words []string) []string {
 
 // words that say of what is on a pot whether a firing has fixed it.
 var (
-	fixedWords = []string{"fixed", "fired", "clean", "hardened"}
-	looseWords = []string{"loose", "unfired", "raw", "powdery", "dusty"}
+	fixedWords = []string{SaidFixed, "fired", "clean", "hardened"}
+	looseWords = []string{SaidLoose, "unfired", "raw", "powdery", "dusty"}
 )
 
 // nothing answers words that name neither a medium nor a way of working.

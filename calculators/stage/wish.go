@@ -93,3 +93,20 @@ func (t *Table) decorates(layers []Layer) bool {
 	}
 	return false
 }
+
+// FindState finds a state by its id, or a part of one by the ids of both, as in
+// "soft-leather-hard". part counts from 1, and is 0 where none was named; state
+// is -1 where the table has no such state.
+func (t *Table) FindState(id string) (state, part int) {
+	for i, s := range t.States {
+		if s.ID == id {
+			return i, 0
+		}
+		for j, p := range s.Parts {
+			if p.ID+"-"+s.ID == id {
+				return i, j + 1
+			}
+		}
+	}
+	return -1, 0
+}

@@ -24,7 +24,7 @@ func (s *search) word(now *pot, next *step) Step {
 		}
 	case next.extra == stiffen:
 		part := s.t.States[now.state].Parts[next.to.part]
-		told.Action, told.Title = "wait", "Wait until it is "+part.Name
+		told.Action, told.Title = "wait", "Wait until it is "+lower(part.Name)
 		told.What = "Let it stiffen until it is " + lower(part.Name) + ". " + part.Tell
 		told.Why = "The next step wants clay that is " + lower(part.Name) + "."
 	case next.extra == onGlazeFire:

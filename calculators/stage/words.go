@@ -106,3 +106,60 @@ func without(words, leave, more []string) []string {
 	}
 	return rest
 }
+
+// blanked gives words with some of them blank, so that the others keep their
+// places.
+func blanked(words []string, at, many int) []string {
+	left := append([]string(nil), words...)
+	for i := at; i < at+many; i++ {
+		left[i] = ""
+	}
+	return left
+}
+
+func (t *Table) findMedium(words []string) (found, at, many int) {
+	return find(words, len(t.Media), func(i int) []string { return t.Media[i].phrases() })
+}
+
+func (t *Table) findTechnique(words []string) (found, at, many int) {
+	return find(words, len(t.Techniques), func(i int) []string { return t.Techniques[i].phrases() })
+}
+
+// masked gives words with those blank that stand in the longer name of a way of
+// working, where a medium is named: "slip wiped off relief".
+func (t *Table) masked(words []string) []string {
+	for i := range t.Techniques {
+		for _, phrase := range t.Techniques[i].phrases() {
+			at, many := stands(words, phrase)
+			if many < 2 {
+				continue
+			}
+			if medium, _, of := t.findMedium(words[at : at+many]); medium >= 0 && of < many {
+				words = blanked(words, at, many)
+			}
+		}
+	}
+	return words
+}
+
+// within marks the words of names that are longer than one: a small word there
+// parts no layers, as in "dots and lines".
+func (t *Table) within(words []string) []bool {
+	marked := make([]bool, len(words))
+	mark := func(phrases []string) {
+		for _, phrase := range phrases {
+			if at, many := stands(words, phrase); many > 1 {
+				for i := at; i < at+many; i++ {
+					marked[i] = true
+				}
+			}
+		}
+	}
+	for i := range t.Media {
+		mark(t.Media[i].phrases())
+	}
+	for i := range t.Techniques {
+		mark(t.Techniques[i].phrases())
+	}
+	return marked
+}

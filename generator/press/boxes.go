@@ -30,14 +30,14 @@ type boxView struct {
 	Group   string
 	Side    string
 	List    bool       // of numbers: a box each
-	Most    int        // of a list, and of layers: how many it may have
+	Most    int        // of a list, and of rows: how many it may have
 	Step    string     // what − and + change it by, where that is no matter of how it was typed
 	Unit    string     // the only unit; empty for none and for several
 	Units   []unitView // to choose from; empty unless several
 	Values  []valueView
 	Choices []optionView // instead of numbers: one of these
 	Words   bool         // instead of numbers: words
-	Layers  *layersView  // of words that name layers: what to choose them from
+	Rows    *rowsView    // of words that name layers: what to choose them from
 }
 
 // unitView is one unit of a chooser.

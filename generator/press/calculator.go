@@ -4,10 +4,12 @@ import (
 	"bytes"
 	"fmt"
 	"html/template"
+	"slices"
 	"strings"
 
 	"slipbook/calculators/catalog"
 	"slipbook/calculators/formula"
+	"slipbook/calculators/stage"
 	"slipbook/generator/finding"
 	"slipbook/generator/markup"
 )
@@ -29,6 +31,9 @@ type calculatorView struct {
 	Main, Aside []outputView // answers in sight, and behind "other scales"
 	Columns     []columnView
 	Steps       bool   // its rows are the steps of a plan
+	Home        string // where the handbook's root is, from this page; of a plan, as the two below
+	You         string // what an answer calls the reader, who does most steps
+	Blank       stepView
 	Sheet       string // outputs in the order of weighing; empty when nothing is weighed
 
 	Standing template.HTML // what no lesson changes: example, formulas, table
@@ -54,6 +59,7 @@ type place struct {
 type outputView struct {
 	Name, Label, Unit string
 	Words             bool // holds words, not a number
+	Headed            bool // the headline says it, too
 }
 
 // columnView is the heading of one column of rows.
@@ -64,6 +70,18 @@ type columnView struct {
 
 // planName is the calculator whose rows are steps to do one after the other.
 const planName = "stage-plan"
+
+// inHeadline names the outputs of a plan that its headline says already.
+var inHeadline = []string{"conflict", "changed"}
+
+// homeFrom is where the handbook's root is, from where the calculators' folder
+// is.
+func homeFrom(folder string) string {
+	if folder == "" {
+		return "../"
+	}
+	return strings.TrimSuffix(folder, calculatorFolder)
+}
 
 // weighing names the calculators that lead to the scale, for the mixing sheet,
 // with what is weighed in the order in which it goes into the bucket: water
@@ -111,6 +129,9 @@ func (p *Press) calculatorView(c *catalog.Calculator, fill []markup.Setting, num
 		Notes:    c.Notes,
 		Columns:  columns(c),
 		Steps:    c.Name == planName,
+		Home:     homeFrom(folder),
+		You:      catalog.Doer(stage.Student),
+		Blank:    stepView{Blank: true},
 		Sheet:    weighing[c.Name],
 		Standing: standing,
 	}
@@ -215,7 +236,7 @@ func unknownInput(c *catalog.Calculator, f markup.Setting) markup.Problem {
 // outputs parts the places of the answers into those in sight and the others.
 func outputs(c *catalog.Calculator) (inSight, aside []outputView) {
 	for _, o := range c.Outputs {
-		v := outputView{o.Name, o.Label, shownUnit(o.Unit), o.Text}
+		v := outputView{o.Name, o.Label, shownUnit(o.Unit), o.Text, c.Name == planName && slices.Contains(inHeadline, o.Name)}
 		if o.Aside {
 			aside = append(aside, v)
 		} else {

@@ -27,7 +27,7 @@ type cardView struct {
 	Best    *link
 	Tell    string // how to tell the best state
 	Ways    []line // of working it in its best state
-	Plan    []string
+	Plan    []stepView
 	Looks   []looksView
 	Faults  []faultView
 	Lessons []link
@@ -142,8 +142,9 @@ func (i *impression) someCare(m course.Medium) []course.Care {
 	return rows
 }
 
-// cardPlan is the order of work from the best state on, as the planner gives it.
-func (i *impression) cardPlan(m course.Medium) []string {
+// cardPlan is the order of work from the best state on, as the planner gives it,
+// each step with its hazards in the short form.
+func (i *impression) cardPlan(m course.Medium) []stepView {
 	t := i.settings.Table
 	if t == nil {
 		return nil
@@ -166,9 +167,5 @@ func (i *impression) cardPlan(m course.Medium) []string {
 	if p.Conflict != nil {
 		return nil
 	}
-	var steps []string
-	for _, s := range p.Steps {
-		steps = append(steps, s.What)
-	}
-	return steps
+	return shortSteps(p.Steps)
 }

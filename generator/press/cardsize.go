@@ -57,8 +57,8 @@ func (v cardView) letters() []int {
 	for _, l := range append(v.States, v.Ways...) {
 		all = append(all, count(l.Name+l.Short)+12+l.Safety.markLetters())
 	}
-	for _, text := range v.Plan {
-		all = append(all, count(text)+3)
+	for _, step := range v.Plan {
+		all = append(all, step.letters())
 	}
 	for _, l := range v.Looks {
 		letters := count(l.Lesson.Title) + 2

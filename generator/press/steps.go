@@ -1,23 +1,90 @@
 package press
 
 import (
+	"strconv"
+
 	"slipbook/calculators/catalog"
+	"slipbook/calculators/stage"
 )
 
-// stepView is one step of a plan.
+// stepView is one step of a plan: what protects somebody, what to do, and why.
+// A blank one is what the script of a form fills in.
 type stepView struct {
-	State, What, Ask, Why, Caution string
+	Blank                     bool
+	ID                        string // where it stands on the page
+	State, Title, What        string
+	Wear, Place, Who, Caution string
+	Lesson                    string // relative to the page
+	Ask, Wait, Why, Trouble   string
 }
 
-// steps are the rows of a plan's answer.
-func steps(answer *catalog.Answer) []stepView {
+// Shows reports whether a text of the step has a place on the page.
+func (s stepView) Shows(text string) bool { return s.Blank || text != "" }
+
+// Cares reports whether there is anything to take care of. Who does it is said
+// with that, and wherever it is not the reader alone.
+func (s stepView) Cares() bool {
+	return s.Blank || s.Wear != "" || s.Place != "" || s.Caution != "" || s.Who != catalog.Doer(stage.Student)
+}
+
+// steps are the rows of a plan's answer. id begins the ids of the steps, home
+// is where the handbook's root is from the page.
+func steps(answer *catalog.Answer, id, home string) []stepView {
 	var all []stepView
-	for _, row := range answer.Rows {
-		cells := map[string]string{}
+	for n, row := range answer.Rows {
+		at := map[string]string{}
 		for _, cell := range row {
-			cells[cell.Column] = cell.Text
+			at[cell.Column] = cell.Text
 		}
-		all = append(all, stepView{State: cells["state"], What: cells["what"], Ask: cells["ask"], Why: cells["why"], Caution: cells["caution"]})
+		s := stepView{
+			ID: id + ".step." + strconv.Itoa(n+1), State: at["state"], Title: at["title"], What: at["what"],
+			Wear: at["wear"], Place: at["place"], Who: at["who"], Caution: at["caution"],
+			Ask: at["ask"], Wait: at["wait"], Why: at["why"], Trouble: at["trouble"],
+		}
+		if at["lesson"] != "" {
+			s.Lesson = home + at["lesson"]
+		}
+		all = append(all, s)
 	}
 	return all
+}
+
+// shortSteps are steps for one sheet: what to wear, where, who if it is not the
+// reader alone, and how to take care, each such sentence where it is first
+// needed.
+func shortSteps(plan []stage.Step) []stepView {
+	var all []stepView
+	said := map[string]bool{}
+	for _, s := range plan {
+		v := stepView{What: s.What, Wear: s.Wear, Place: s.Place}
+		if s.Who != stage.Student {
+			v.Who = catalog.Doer(s.Who)
+		}
+		if !said[s.Caution] {
+			v.Caution = s.Caution
+		}
+		said[s.Caution] = true
+		all = append(all, v)
+	}
+	return all
+}
+
+// Guards lists what stands before a step on one sheet, each in a few words.
+func (s stepView) Guards() []string {
+	var all []string
+	for _, text := range []string{s.Wear, s.Place, s.Who, s.Caution} {
+		if text != "" {
+			all = append(all, text)
+		}
+	}
+	return all
+}
+
+// letters counts what a step takes on one sheet.
+func (s stepView) letters() int {
+	n := count(s.What) + 3
+	for _, text := range s.Guards() {
+		n += count(text) + len("Take care: ")
+	}
+	return n
 }

@@ -1,6 +1,7 @@
 package press
 
 import (
+	"slices"
 	"strings"
 
 	"slipbook/calculators/catalog"
@@ -13,17 +14,24 @@ type optionView struct {
 	Chosen    bool
 }
 
-// layersView is what the layers of a pot are chosen from.
-type layersView struct {
-	Media      []layerOption
-	Techniques []layerOption
+// rowsView is what the rows of an input are chosen from: layers, or what is on
+// the pot already.
+type rowsView struct {
+	Least        int    // how many rows stand there while nothing is chosen
+	Coats        bool   // what is on the pot already: each with whether it is fixed
+	Fixed, Loose string // what the form writes for that
+	Bare         string // what it writes for work on the clay itself; empty = there is none
+	Media        []layerOption
+	Techniques   []layerOption // of layers
 }
 
 // layerOption is a medium or a technique, as the script of the form needs it.
 type layerOption struct {
 	Name  string
-	Words string // what else a student may type for it, parted by strokes
+	Value string // what the form writes for it
 	Fits  string // of a medium: its id; of a technique: the ids it is for, parted by spaces; empty = all
+	Takes bool   // it takes away from the coat that is there
+	Bare  bool   // it may be done to the clay itself
 }
 
 // inWords says whether an input is no quantity.
@@ -44,11 +52,15 @@ func (p *Press) wordBox(b *boxView, c *catalog.Calculator, in *catalog.Input, fi
 	}
 	if len(in.Choices) > 0 || in.Bodies {
 		b.Choices = p.options(in, b.Default, text)
+		if t := p.settings.Table; c.Name == planName && in.Name == "state" && t != nil {
+			b.Choices = slices.DeleteFunc(b.Choices, func(o optionView) bool { return o.ID != "" && !knows(t, o.ID) })
+		}
 	} else {
 		b.Words = true
 	}
 	if c.Name == planName && in.List && p.settings.Table != nil {
-		b.Layers, b.Most = layersFrom(p.settings.Table), in.Most
+		b.Rows, b.Most = rowsFrom(p.settings.Table, !in.Needed), in.Most
+		text = chosenRows(p.settings.Table, text, b.Rows.Coats)
 	}
 	b.Values = []valueView{{ID: b.ID, Box: b.ID, Name: in.Name, Mode: "text", Text: text}}
 }
@@ -67,16 +79,46 @@ func (p *Press) options(in *catalog.Input, standing, chosen string) []optionView
 	return options
 }
 
-// layersFrom lists the media of a table and the techniques to put them on by.
-func layersFrom(t *stage.Table) *layersView {
-	v := &layersView{}
+// rowsFrom lists the media of a table, and for layers the techniques to put
+// them on by. Coats are what is on the pot already: none, until somebody says
+// so.
+func rowsFrom(t *stage.Table, coats bool) *rowsView {
+	v := &rowsView{Coats: coats, Fixed: stage.SaidFixed, Loose: stage.SaidLoose}
 	for _, m := range t.Media {
-		v.Media = append(v.Media, layerOption{m.Name, strings.Join(m.Words, "|"), m.Base})
+		v.Media = append(v.Media, layerOption{Name: m.Name, Value: stage.Tellable(m.Name), Fits: m.Base})
 	}
+	if coats {
+		return v
+	}
+	v.Least = 1
 	for _, q := range t.Techniques {
-		v.Techniques = append(v.Techniques, layerOption{q.Name, strings.Join(q.Words, "|"), strings.Join(q.With, " ")})
+		v.Techniques = append(v.Techniques, layerOption{q.Name, stage.Tellable(q.Name), strings.Join(q.With, " "), q.Takes, q.Bare})
+		if q.Bare {
+			v.Bare = stage.BareClay
+		}
 	}
 	return v
+}
+
+// chosenRows writes what a lesson filled in as the choosers of its rows would,
+// so that they show it before the engine has come. What they cannot hold stays
+// as it is.
+func chosenRows(t *stage.Table, text string, coats bool) string {
+	u, err := t.Layers(text)
+	if coats {
+		_, u, err = t.Coats(text, 0)
+	}
+	if err != nil || u.Chosen == "" {
+		return text
+	}
+	return u.Chosen
+}
+
+// knows reports whether a table has a state, or a part of one: not each has
+// parts of leather-hard.
+func knows(t *stage.Table, id string) bool {
+	state, _ := t.FindState(id)
+	return state >= 0
 }
 
 // chosenLabel gives the label of the choice that a text names, or the text.

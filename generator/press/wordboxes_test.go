@@ -1,12 +1,17 @@
 package press
 
 import (
+	"bytes"
+	"fmt"
+	"slices"
 	"strings"
 	"testing"
 
-	"github.com/google/go-cmp/cmp"
+	"golang.org/x/net/html"
 
 	"slipbook/calculators/catalog"
+	"slipbook/calculators/stage"
+	"slipbook/calculators/stage/stagetest"
 	"slipbook/generator/markup"
 )
 
@@ -72,26 +77,90 @@ func TestClaysAreOffered(t *testing.T) {
 	}
 }
 
-func TestLayersComeFromTheTable(t *testing.T) {
+func TestRowsComeFromTheTable(t *testing.T) {
 	p := calculatorPress(t, '.')
-	html := printCalculator(t, p, "stage-plan", 1, markup.Setting{Name: "layers", Value: "slip, wash"})
-	table := p.settings.Table
-	if len(table.Media) < 5 || len(table.Techniques) < 5 {
-		t.Fatalf("the demo course has %d media and %d techniques", len(table.Media), len(table.Techniques))
+	p.settings.Table = stagetest.Table()
+	html := printCalculator(t, p, "stage-plan", 1, markup.Setting{Name: "layers", Value: "slip dipped then scratched, wash"}, markup.Setting{Name: "already", Value: "fired slip"})
+	layers := html[strings.Index(html, `data-input="layers"`):strings.Index(html, `data-input="places"`)]
+	already := html[strings.Index(html, `data-input="already"`):strings.Index(html, `data-input="layers"`)]
+	for _, m := range p.settings.Table.Media {
+		wantHolds(t, layers, `<option data-fits="`+m.Base+`">`+m.Name+`</option>`)
+		wantHolds(t, already, `<option data-fits="`+m.Base+`">`+m.Name+`</option>`)
 	}
-	for _, m := range table.Media {
-		wantHolds(t, html, `data-fits="`+m.Base+`" data-words="`+strings.Join(m.Words, "|")+`">`+m.Name+`</option>`)
+	for _, q := range p.settings.Table.Techniques {
+		flags := ""
+		if q.Takes {
+			flags += " data-takes"
+		}
+		if q.Bare {
+			flags += " data-bare"
+		}
+		wantHolds(t, layers, `<option data-fits="`+strings.Join(q.With, " ")+`"`+flags+`>`+q.Name+`</option>`)
 	}
-	for _, q := range table.Techniques {
-		wantHolds(t, html, `data-fits="`+strings.Join(q.With, " ")+`" data-words="`+strings.Join(q.Words, "|")+`">`+q.Name+`</option>`)
+	wantHolds(t, layers, `<option value="clay" data-bare>`, `data-rows-most="8" data-rows-least="1"`, `name="layers" value="Coloured slip by Dipping then Scratching, Stain wash"`)
+	wantHolds(t, already, `<option value="fixed">`, `<option value="loose">`, `data-rows-most="8" data-rows-least="0"`, `name="already" value="Coloured slip fixed"`)
+	if strings.Contains(already, "data-way") || strings.Contains(layers, "data-fixed") {
+		t.Error("layers are asked for what is on the pot, or the other way round")
 	}
-	wantHolds(t, html, `name="layers" value="slip, wash"`, `data-layers="8"`)
+}
+
+// TestWordsThatNoChooserHolds stay as a lesson wrote them.
+func TestWordsThatNoChooserHolds(t *testing.T) {
+	html := printCalculator(t, calculatorPress(t, '.'), "stage-plan", 1, markup.Setting{Name: "layers", Value: "blue slip"})
+	wantHolds(t, html, `name="layers" value="blue slip"`)
+}
+
+// TestWhatChoosersWriteIsUnderstood reads back, from the program's own table and
+// the demo course's, each medium in each way of working that a row offers, alone
+// and after another.
+func TestWhatChoosersWriteIsUnderstood(t *testing.T) {
+	table := calculatorPress(t, '.').settings.Table
+	tried := 0
+	read := func(layer stage.Layer) {
+		tried++
+		text := table.Choice(layer)
+		if u, err := table.Layers(text); err != nil || u.Chosen != text {
+			t.Errorf("%q is read as %q (%v)", text, u.Chosen, err)
+		}
+	}
+	for medium := -1; medium < len(table.Media); medium++ {
+		for q := range table.Techniques {
+			if !table.Fits(q, medium) {
+				continue
+			}
+			read(stage.Layer{Medium: medium, Ways: []int{q}})
+			for then := range table.Techniques {
+				if then != q && table.Fits(then, medium) && (table.Techniques[then].Takes || !table.Techniques[q].Takes) {
+					read(stage.Layer{Medium: medium, Ways: []int{q, then}})
+				}
+			}
+		}
+	}
+	if tried < 500 {
+		t.Errorf("only %d layers were tried", tried)
+	}
+}
+
+// TestStatesOfTheTable are offered, with the parts that it knows and no others.
+func TestStatesOfTheTable(t *testing.T) {
+	p := calculatorPress(t, '.')
+	p.settings.Table = stagetest.Table()
+	html := printCalculator(t, p, "stage-plan", 1)
+	wantHolds(t, html, `<option value="soft-leather-hard">Soft leather-hard</option>`)
+	p.settings.Table.States = slices.Clone(p.settings.Table.States)
+	p.settings.Table.States[1].Parts = nil
+	p.printed.Clear()
+	html = printCalculator(t, p, "stage-plan", 1)
+	wantHolds(t, html, `<option value="leather-hard">Leather-hard</option>`)
+	if strings.Contains(html, "soft-leather-hard") {
+		t.Error("parts are offered that the table has not")
+	}
 }
 
 func TestOtherWordsAreTyped(t *testing.T) {
 	html := printCalculator(t, calculatorPress(t, ','), "tile-plan", 1, markup.Setting{Name: "cones", Value: "06, 6"})
 	wantHolds(t, html, `name="cones" value="06, 6"`, `inputmode="text"`)
-	if strings.Contains(html, "data-layers") || strings.Contains(html, "data-medium") {
+	if strings.Contains(html, "data-rows") || strings.Contains(html, "data-medium") {
 		t.Error("words that are no layers are offered as layers")
 	}
 }
@@ -106,18 +175,43 @@ func TestTableStaysOutOfPages(t *testing.T) {
 	}
 }
 
-func TestStepsAskTheirQuestions(t *testing.T) {
-	cell := func(column, text string) catalog.Cell { return catalog.Cell{Column: column, Text: text, IsText: true} }
-	answer := &catalog.Answer{Rows: [][]catalog.Cell{
-		{cell("step", "1"), cell("state", "Bisque"), cell("what", "Put it on."), cell("why", "It holds."), cell("caution", "Wear gloves."), cell("ask", "Does the label say so?")},
-		{cell("step", "2"), cell("state", "Bisque"), cell("what", "Fire it."), cell("why", ""), cell("caution", "It is hot.")},
-	}}
-	want := []stepView{
-		{State: "Bisque", What: "Put it on.", Why: "It holds.", Ask: "Does the label say so?", Caution: "Wear gloves."},
-		{State: "Bisque", What: "Fire it.", Caution: "It is hot."},
+// TestStepsSayWhatProtectsFirst prints two steps: one to take care in, and one
+// with nothing to take care of, which says nothing of who does it either.
+func TestStepsSayWhatProtectsFirst(t *testing.T) {
+	p := calculatorPress(t, '.')
+	p.settings.Table = stagetest.Table()
+	answer := catalog.Solve("stage-plan", []catalog.Setting{{Name: "state", Text: "glaze-fired"}, {Name: "layers", Text: "enamel sprayed"}}, p.settings)
+	var out bytes.Buffer
+	if err := p.templates.ExecuteTemplate(&out, "plan", steps(answer, "calculator.1", "../")); err != nil {
+		t.Fatal(err)
 	}
-	if diff := cmp.Diff(want, steps(answer)); diff != "" {
-		t.Errorf("steps (-want +got):\n%s", diff)
+	root, err := html.Parse(&out)
+	if err != nil {
+		t.Fatal(err)
+	}
+	all := elements(root, called("li"))
+	if len(all) != 6 {
+		t.Fatalf("%d items, want three titles and three steps", len(all))
+	}
+	for n, want := range []string{
+		"Put on enamel: spraying Glaze-fired", "Dry Glaze-fired", "On-glaze fire Glaze-fired",
+		"The pot is now: Glaze-fired Wear: a fitted respirator, safety glasses, gloves Place: in the booth Who: the instructor; you watch " +
+			"Take care: Spray in the booth only. Gloves on, and wash your hands. Keep it off every surface that food, drink or lips touch. Why, in its lesson " +
+			"The instructor does this step, and you watch. Put on enamel: spraying. Why: ",
+		"The pot is now: Glaze-fired Let it dry overnight. Why: ",
+		"The pot is now: Glaze-fired Place: in the kiln room Who: the instructor; you watch Take care: Keep away from the hot kiln. Fire it to the cone on its label. Why: ",
+	} {
+		if got := strings.Join(strings.Fields(text(all[n])), " "); !strings.HasPrefix(strings.ReplaceAll(got, " ", ""), strings.ReplaceAll(want, " ", "")) {
+			t.Errorf("item %d says %q, want it to begin %q", n+1, got, want)
+		}
+	}
+	if got, want := linksOf(root), []string{"#calculator.1.step.1", "#calculator.1.step.2", "#calculator.1.step.3", "../safety/spray.html"}; !slices.Equal(got, want) {
+		t.Errorf("links %q, want %q", got, want)
+	}
+	for n, step := range all[3:] {
+		if id := attribute(step, "id"); id != fmt.Sprintf("calculator.1.step.%d", n+1) {
+			t.Errorf("step %d stands at %q", n+1, id)
+		}
 	}
 }
 

@@ -15,6 +15,7 @@ type exampleView struct {
 	Given    []pairView
 	Cautions []string // of this answer, beside those that are always said
 	Headline string
+	Told     []pairView // what a plan says in sentences
 	Found    []pairView
 	Rows     *tableView // nil when the answer has none
 	Steps    []stepView // of a plan, instead of rows
@@ -81,12 +82,16 @@ func (p *Press) example(c *catalog.Calculator, id, folder string) exampleView {
 		}
 	}
 	for _, r := range answer.Outputs {
-		if o := c.Output(r.Name); !o.Aside {
+		switch o := c.Output(r.Name); {
+		case o.Aside:
+		case o.Text && c.Name == planName:
+			v.Told = append(v.Told, pairView{o.Label, r.Text})
+		default:
 			v.Found = append(v.Found, pairView{o.Label, r.Text})
 		}
 	}
 	if c.Name == planName {
-		v.Steps = steps(answer)
+		v.Steps = steps(answer, id+".example", homeFrom(folder))
 	} else if len(answer.Rows) > 0 {
 		v.Rows = answerTable(c, answer)
 	}

@@ -49,17 +49,17 @@ func TestExampleIsTheCatalogsAnswer(t *testing.T) {
 		if len(v.Next) != len(answer.Next) {
 			t.Errorf("%s: %d calculators come next, want %d", c.Name, len(v.Next), len(answer.Next))
 		}
-		inSight := 0
+		shown, inSight := append(v.Told, v.Found...), 0
 		for _, r := range answer.Outputs {
 			if !c.Output(r.Name).Aside {
-				if got := v.Found[inSight].Text; got != r.Text {
+				if got := shown[inSight].Text; got != r.Text {
 					t.Errorf("%s: %s shows %q, want %s", c.Name, r.Name, got, r.Text)
 				}
 				inSight++
 			}
 		}
-		if len(v.Found) != inSight || (v.Rows != nil || v.Steps != nil) != (len(answer.Rows) > 0) {
-			t.Errorf("%s: %d answers and rows %v, want %d and %d rows", c.Name, len(v.Found), v.Rows, inSight, len(answer.Rows))
+		if len(shown) != inSight || (v.Rows != nil || v.Steps != nil) != (len(answer.Rows) > 0) {
+			t.Errorf("%s: %d answers and rows %v, want %d and %d rows", c.Name, len(shown), v.Rows, inSight, len(answer.Rows))
 		}
 	}
 }

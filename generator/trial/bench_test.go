@@ -3,8 +3,6 @@
 package trial
 
 import (
-	"fmt"
-	"strings"
 	"testing"
 
 	"github.com/chromedp/cdproto/emulation"
@@ -331,75 +329,5 @@ func TestBenchModeWhereNothingIsKept(t *testing.T) {
 	f.agree(f.calc.Example.Given, s)
 	if said, _ := b.heard(); len(said) > 0 {
 		t.Errorf("on the console: %v", said)
-	}
-}
-
-func TestLayersByTouch(t *testing.T) {
-	t.Parallel()
-	h, s := published(t), settings(t)
-	b := phone(t)
-	f := formAt(b, h, catalog.Find("stage-plan"))
-	wire := f.boxes("layers") + "[0].value"
-	f.pick(f.boxes("state")+"[0]", "leather-hard")
-	f.pick(rows+`[0].querySelector("[data-medium]")`, "Coloured slip")
-	b.tap(key("Add a layer"))
-	b.tap(key("Add a layer"))
-	f.pick(rows+`[1].querySelector("[data-medium]")`, "Stain wash")
-	f.pick(rows+`[2].querySelector("[data-medium]")`, s.Table.Media[0].Name)
-	b.tap(key("Take the last away"))
-	if got := ask[string](b, wire); got != "Coloured slip, Stain wash" {
-		t.Errorf("the layers on the wire: %q", got)
-	}
-	given := []catalog.Setting{{Name: "state", Text: "leather-hard"}, {Name: "layers", Text: "coloured slip, stain wash"}}
-	f.agree(given, s)
-	steps := ask[[]string](b, `[...document.querySelectorAll("[data-steps] li .reckon-do")].map(e => e.textContent)`)
-	want := catalog.Solve("stage-plan", given, s)
-	if len(steps) != len(want.Rows) || len(steps) == 0 {
-		t.Errorf("%d steps are shown, the plan has %d", len(steps), len(want.Rows))
-	}
-	for _, fault := range append(append(ask[[]string](b, small), ask[[]string](b, crowded)...), ask[[]string](b, widest)...) {
-		t.Error(fault)
-	}
-	f.judged("with a plan")
-	offered := ask[[]string](b, `[...`+rows+`[1].querySelector("[data-technique]").options].map(o => o.text)`)
-	for _, q := range s.Table.Techniques {
-		fits := len(q.With) == 0 || strings.Contains(fmt.Sprint(q.With), "stain-wash")
-		if shown := strings.Contains(strings.Join(offered, "|"), q.Name); shown != fits {
-			t.Errorf("beside a stain wash %s is offered: %t", q.Name, shown)
-		}
-	}
-}
-
-func TestLayersFromAnAddress(t *testing.T) {
-	t.Parallel()
-	h, s := published(t), settings(t)
-	for _, tt := range []struct {
-		text    string
-		chosen  int // rows
-		written bool
-	}{
-		{"slip by stencil, wash wiped back, clear glaze brushed", 3, false},
-		{"Coloured slip", 1, false},
-		{"gold leaf, coloured slip", 0, true},
-		{"slip with a broom", 0, true},
-	} {
-		t.Run(tt.text, func(t *testing.T) {
-			f := &form{tab: open(t), calc: catalog.Find("stage-plan")}
-			given := []catalog.Setting{{Name: "state", Text: "leather-hard"}, {Name: "layers", Text: tt.text}}
-			f.visit(h.home + "calculators/stage-plan.html?" + catalog.Request("stage-plan", given))
-			f.ready()
-			f.agree(given, s)
-			box := f.boxes("layers") + "[0]"
-			if seen := ask[bool](f.tab, box+".checkVisibility()"); seen != tt.written {
-				t.Errorf("the text box is in sight: %t", seen)
-			}
-			if got := ask[string](f.tab, box+".value"); got != tt.text {
-				t.Errorf("the text box holds %q", got)
-			}
-			chosen := ask[int](f.tab, `[...`+rows+`].filter(r => r.checkVisibility() && r.querySelector("select").value).length`)
-			if chosen != tt.chosen {
-				t.Errorf("%d rows are chosen, want %d", chosen, tt.chosen)
-			}
-		})
 	}
 }

@@ -17,6 +17,7 @@ import (
 
 	"slipbook/calculators/catalog"
 	"slipbook/calculators/quantity"
+	"slipbook/calculators/stage"
 )
 
 // form is one calculator's form on the page in a tab.
@@ -105,8 +106,12 @@ func (f *form) pick(chooser, option string) {
 	}
 }
 
-// rows are the rows of choosers that stand for the layers of a plan.
-const rows = `document.querySelectorAll("[data-layers] li")`
+// rows are the rows of choosers that stand for the layers of a plan, and coats
+// those for what is on the pot already.
+const (
+	rows  = `document.querySelectorAll("[data-input=layers] li")`
+	coats = `document.querySelectorAll("[data-input=already] li")`
+)
 
 // layers chooses the layers that a text names, a row for each.
 func (f *form) layers(text string) {
@@ -116,22 +121,63 @@ func (f *form) layers(text string) {
 	if err != nil {
 		f.t.Fatal(err)
 	}
-	wanted := understood.Layers
-	click := func(what string) { ask[bool](f.tab, "document.querySelector('"+what+"').click() || true") }
-	for n := ask[int](f.tab, rows+".length"); n > max(1, len(wanted)); n-- {
-		click("[data-less]")
-	}
-	for n, layer := range wanted {
-		if n >= ask[int](f.tab, rows+".length") {
-			click("[data-more]")
-		}
+	f.rowsFor("layers", rows, max(1, len(understood.Layers)))
+	for n, layer := range understood.Layers {
 		row := fmt.Sprintf("%s[%d]", rows, n)
-		f.pick(row+".querySelector('[data-medium]')", table.Media[layer.Medium].Name)
-		technique := ""
-		if len(layer.Ways) > 0 {
-			technique = table.Techniques[layer.Ways[0]].Name
+		medium := stage.BareClay
+		if layer.Medium >= 0 {
+			medium = table.Media[layer.Medium].Name
 		}
-		f.pick(row+".querySelector('[data-technique]')", technique)
+		f.pick(row+".querySelector('[data-medium]')", medium)
+		ways := row + ".querySelectorAll('[data-way]')"
+		for ask[string](f.tab, ways+"[0].value") != "" {
+			f.pick(ways+"[0]", "")
+		}
+		for m, q := range layer.Ways {
+			f.pick(fmt.Sprintf("%s[%d]", ways, m), stage.Tellable(table.Techniques[q].Name))
+		}
+	}
+}
+
+// coats chooses what is on the pot already, a row for each.
+func (f *form) coats(text string) {
+	f.t.Helper()
+	_, understood, err := settings(f.t).Table.Coats(text, 0)
+	if err != nil || text != "" && understood.Chosen == "" {
+		f.t.Fatalf("no choosers hold %q: %v", text, err)
+	}
+	var wanted []string
+	if text != "" {
+		wanted = strings.Split(understood.Chosen, ", ")
+	}
+	f.rowsFor("already", coats, len(wanted))
+	for n, coat := range wanted {
+		row := fmt.Sprintf("%s[%d]", coats, n)
+		fixed := ""
+		for _, said := range []string{stage.SaidFixed, stage.SaidLoose} {
+			if medium, is := strings.CutSuffix(coat, " "+said); is {
+				coat, fixed = medium, said
+			}
+		}
+		f.pick(row+".querySelector('[data-medium]')", coat)
+		f.pick(row+".querySelector('[data-fixed]')", fixed)
+	}
+}
+
+// rowsFor adds rows to an input, or takes some away.
+func (f *form) rowsFor(input, rows string, wanted int) {
+	f.t.Helper()
+	press := func(what string) {
+		ask[bool](f.tab, "document.querySelector('[data-input="+input+"] ["+what+"]').click() || true")
+	}
+	for n := ask[int](f.tab, rows+".length"); n > wanted; n-- {
+		press("data-less")
+	}
+	for n := ask[int](f.tab, rows+".length"); n < wanted; n++ {
+		press("data-more")
+	}
+	if got := ask[int](f.tab, rows+".length"); got != wanted {
+		f.t.Fatalf("%s has %d rows, want %d", input, got, wanted)
 	}
 }
 
@@ -161,8 +207,12 @@ func (f *form) fill(given []catalog.Setting, emptyOthers bool) {
 		if !named && !emptyOthers {
 			continue
 		}
-		if in.Name == "layers" {
+		switch in.Name {
+		case "layers":
 			f.layers(text)
+			continue
+		case "already":
+			f.coats(text)
 			continue
 		}
 		texts := []string{text}

@@ -5,8 +5,6 @@ package trial
 import (
 	"strings"
 	"testing"
-
-	"slipbook/calculators/catalog"
 )
 
 // TestHomeQuestionByTouch answers "Where is your pot now?" with a finger at
@@ -15,7 +13,7 @@ import (
 func TestHomeQuestionByTouch(t *testing.T) {
 	t.Parallel()
 	h := published(t)
-	for _, c := range catalog.Find("stage-plan").Input("state").Choices {
+	for _, c := range settings(t).Table.States {
 		t.Run(c.ID, func(t *testing.T) {
 			b := phone(t)
 			b.visit(h.home + "index.html")
@@ -23,7 +21,7 @@ func TestHomeQuestionByTouch(t *testing.T) {
 			if !b.until(`document.readyState === "complete" && location.pathname.endsWith("/states/` + c.ID + `.html")`) {
 				t.Fatal("the state's page does not open")
 			}
-			if h1 := ask[string](b, `document.querySelector("h1").textContent`); !strings.EqualFold(h1, c.Label) {
+			if h1 := ask[string](b, `document.querySelector("h1").textContent`); !strings.EqualFold(h1, c.Name) {
 				t.Errorf("the page is headed %q", h1)
 			}
 			if chosen := ask[string](b, `document.querySelector('form[data-calculator="stage-plan"] [name=state]').value`); chosen != c.ID {

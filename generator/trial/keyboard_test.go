@@ -8,8 +8,6 @@ import (
 
 	"github.com/chromedp/chromedp"
 	"github.com/chromedp/chromedp/kb"
-
-	"slipbook/calculators/catalog"
 )
 
 // tabTo presses Tab until an element has the focus, and says whether one of
@@ -31,15 +29,15 @@ func TestHomeQuestionByKeyboard(t *testing.T) {
 	t.Parallel()
 	h := published(t)
 	b := open(t)
-	for _, c := range catalog.Find("stage-plan").Input("state").Choices {
+	for _, c := range settings(t).Table.States {
 		b.visit(h.home + "index.html")
 		if !b.tabTo(`document.querySelector("main a[href$='states/`+c.ID+`.html']")`, 30) {
-			t.Errorf("the key Tab never comes to %s", c.Label)
+			t.Errorf("the key Tab never comes to %s", c.Name)
 			continue
 		}
 		b.do(chromedp.KeyEvent(kb.Enter))
 		if !b.until(`document.readyState === "complete" && location.pathname.endsWith("/states/` + c.ID + `.html")`) {
-			t.Errorf("the page of %s does not open", c.Label)
+			t.Errorf("the page of %s does not open", c.Name)
 		}
 	}
 }

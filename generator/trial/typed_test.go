@@ -3,10 +3,12 @@
 package trial
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
 	"slipbook/calculators/catalog"
+	"slipbook/calculators/stage"
 )
 
 func TestExampleTypedByAStudent(t *testing.T) {
@@ -69,17 +71,20 @@ func TestWordsOfAnAnswerAreShown(t *testing.T) {
 }
 
 // wordsOf gives what a row of an answer has to show. The steps of a plan are
-// numbered by their list, and a question stands apart from its caution.
+// numbered by their list, lead to a lesson by a link, and say who does them
+// where there is anything to take care of.
 func wordsOf(c *catalog.Calculator, row []catalog.Cell) []string {
 	var words []string
+	care := false
 	for _, cell := range row {
+		care = care || cell.Text != "" && slices.Contains([]string{"wear", "place", "caution"}, cell.Column)
 		switch {
-		case c.Name != "stage-plan":
-			words = append(words, cell.Text)
-		case cell.Column != "step" && cell.Column != "action":
-			for _, sentence := range strings.SplitAfter(cell.Text, "?") {
-				words = append(words, strings.TrimSpace(sentence))
+		case c.Name == "stage-plan" && slices.Contains([]string{"step", "action", "lesson", "who"}, cell.Column):
+			if cell.Column == "who" && (care || cell.Text != catalog.Doer(stage.Student)) {
+				words = append(words, cell.Text)
 			}
+		default:
+			words = append(words, cell.Text)
 		}
 	}
 	return words

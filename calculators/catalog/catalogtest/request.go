@@ -86,10 +86,11 @@ func choice(random *rand.Rand, in *catalog.Input) string {
 // inWords gives the example's words, or some of them where they are several;
 // else words that are somebody's.
 func inWords(random *rand.Rand, c *catalog.Calculator, in *catalog.Input) string {
-	if in.Name == "layers" {
-		return layers(random)
-	}
 	switch in.Name {
+	case "layers":
+		return layers(random)
+	case "already":
+		return []string{"slip fixed", "slip, wash loose", "Underglaze fixed, Stain wash", "fired slip; wax"}[random.IntN(4)]
 	case "body":
 		return "yard paper clay"
 	case "cones":
@@ -109,7 +110,7 @@ func inWords(random *rand.Rand, c *catalog.Calculator, in *catalog.Input) string
 // layers gives one to six layers of stagetest's table.
 func layers(random *rand.Rand) string {
 	known := []string{"slip", "slip by stencil", "engobe", "underglaze", "underglaze brushed", "wash wiped back", "stain wash", "oxide wash",
-		"clear glaze", "clear glaze brushed", "glaze dipped", "white glaze", "enamel", "lustre", "decal"}
+		"clear glaze", "clear glaze brushed", "glaze dipped", "white glaze", "enamel", "lustre", "decal", "wax", "carved clay", "slip brushed then scratched", "clay carved then stamped"}
 	var wanted []string
 	for range 1 + random.IntN(6) {
 		wanted = append(wanted, known[random.IntN(len(known))])

@@ -5,7 +5,7 @@
 // reload.
 import * as words from '../words.yaml'
 import { awake } from './awake'
-import { part } from './box'
+import { fields, isField, part } from './box'
 import { copy } from './copy'
 import { save } from './csv'
 import type { Form } from './form'
@@ -138,15 +138,15 @@ class Bench {
   }
 
   #key(event: KeyboardEvent): void {
-    const typed = event.target instanceof Element && event.target.matches('[data-input] input')
-    if (!this.#on || !typed || event.key !== 'Enter' || event.isComposing) return
+    if (!this.#on || !isField(event.target) || event.key !== 'Enter' || event.isComposing) return
     const thing = this.#things[this.#at]
-    const boxes = [...(thing?.querySelectorAll<HTMLInputElement>('input[name]') ?? [])]
-    if (event.target !== boxes.at(-1)) return // the form itself leads to the next box of a list
+    const seen = (within: HTMLElement | undefined): HTMLElement[] =>
+      [...(within?.querySelectorAll<HTMLElement>(`${fields}, [data-more]`) ?? [])].filter((box) => box.getClientRects().length > 0)
+    if (event.target !== seen(thing).filter(isField).at(-1)) return // the form itself leads to the next box of a list
     event.preventDefault()
     event.stopPropagation()
     this.#go(this.#at + 1)
-    this.#things[this.#at]?.querySelector<HTMLElement>('input[name], select')?.focus()
+    seen(this.#things[this.#at])[0]?.focus()
     if (this.#at === this.#things.length) this.#form.element.requestSubmit()
   }
 

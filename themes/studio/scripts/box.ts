@@ -15,9 +15,12 @@ export type Control = HTMLInputElement | HTMLSelectElement
 /** Selects the controls of inputs, unit choosers apart. */
 export const controls = ':is(input, select)[name]:not([name$=".unit"])'
 
-/** isControl says whether an event comes from one of them. */
-export function isControl(target: EventTarget | null): target is Control {
-  return target instanceof Element && target.matches(controls)
+/** Selects all that can be filled in: controls, and the choosers of rows that one control stands for. */
+export const fields = `:is(${controls}, [data-rows] select)`
+
+/** isField says whether an event comes from one of them. */
+export function isField(target: EventTarget | null): target is Control {
+  return target instanceof Element && target.matches(fields)
 }
 
 export class Box {
@@ -128,6 +131,9 @@ export class Box {
     const folded = this.#root.closest('details')
     if (folded) folded.open = true
   }
+
+  /** Takes what the engine understood of words, as choosers write it; null where they cannot. */
+  hear(_chosen: string | null): void {}
 
   /** Puts an element right under the boxes. */
   put(element: HTMLElement): void {

@@ -4,7 +4,7 @@
 // refusal until the boxes that an answer needs have been filled and left.
 import * as words from '../words.yaml'
 import { AnswerView, type Rows } from './answer'
-import { Box, controls, isControl, part } from './box'
+import { Box, fields, isField, part } from './box'
 import type { Work } from './engine'
 import { selectOnEntry } from './entry'
 import { cameAgain, untouched } from './place'
@@ -65,7 +65,7 @@ export class Form {
     form.addEventListener('focusout', (e) => this.#left(e.relatedTarget))
     form.addEventListener('keydown', (e) => this.#key(e))
     // Some keyboards send the letter of Enter on its own, to where the focus has gone by then.
-    form.addEventListener('keypress', (e) => e.key === 'Enter' && isControl(e.target) && e.preventDefault())
+    form.addEventListener('keypress', (e) => e.key === 'Enter' && isField(e.target) && e.preventDefault())
     form.addEventListener('submit', (e) => {
       e.preventDefault()
       this.#ask()
@@ -138,7 +138,10 @@ export class Form {
     for (const box of this.#boxes) if (box.gap && !wrong.has(box.name)) wrong.set(box.name, '')
     if (wrong.size > 0) this.#refuse(wrong, answer)
     else this.#show(answer)
-    for (const box of this.#boxes) if (!box.refused) box.say(answer.get(`read.${box.name}`) ?? '')
+    for (const box of this.#boxes) {
+      if (!box.refused) box.say(answer.get(`read.${box.name}`) ?? '')
+      box.hear(answer.get(`chosen.${box.name}`))
+    }
     this.answer = wrong.size > 0 ? undefined : answer
     this.#form.dispatchEvent(new Event('answer'))
   }
@@ -226,7 +229,7 @@ export class Form {
   /** Keeps the first answer in sight: it stands under the box being typed in. */
   #moved(to: EventTarget | null): void {
     this.#at = to
-    const box = isControl(to) && this.#boxes.find((b) => b.holds(to))
+    const box = isField(to) && this.#boxes.find((b) => b.holds(to))
     if (!box) return
     box.put(this.#line)
     for (const other of this.#boxes) if (other !== box) other.trim()
@@ -234,7 +237,7 @@ export class Form {
 
   /** Enter leads to the next box, and after the last one asks for the answer. */
   #key(event: KeyboardEvent): void {
-    const inputs = [...this.#form.querySelectorAll<HTMLElement>(`[data-input] ${controls}`)]
+    const inputs = [...this.#form.querySelectorAll<HTMLElement>(`[data-input] ${fields}`)]
     const seen = inputs.filter((i) => i.getClientRects().length > 0)
     const at = seen.findIndex((i) => i === event.target)
     if (event.key !== 'Enter' || event.isComposing || at < 0) return

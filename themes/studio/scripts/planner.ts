@@ -1,11 +1,11 @@
-// What a page loads whose calculators plan: the desk, with layers to choose
-// and steps to follow.
+// What a page loads whose calculators plan: the desk, with rows to choose and
+// steps to follow.
 import { Box } from './box'
 import { open } from './desk'
-import { LayersBox } from './layers'
+import { RowsBox } from './rows'
 import { showSteps } from './steps'
 
 open({
-  box: (root) => ('layers' in root.dataset ? new LayersBox(root) : new Box(root)),
+  box: (root) => ('rowsMost' in root.dataset ? new RowsBox(root) : new Box(root)),
   rows: showSteps,
 })

@@ -25,7 +25,7 @@ function sensible(value: number): number {
 
 /** steppers puts the two buttons beside every number box of an input. Boxes that are added to a list later are copies, buttons and all. */
 export function steppers(root: HTMLElement, decimal: string): void {
-  if ('words' in root.dataset || 'layers' in root.dataset) return
+  if ('words' in root.dataset || 'rowsMost' in root.dataset) return
   const label = root.querySelector('label:not([data-count]), legend')?.textContent ?? ''
   for (const input of root.querySelectorAll<HTMLInputElement>('input[name]')) {
     for (const up of [false, true]) {

@@ -1,31 +1,38 @@
-// The steps of a plan, in order. A question to the label is shown as a
-// question, so that nobody takes it for a yes.
-import * as words from '../words.yaml'
-import { part } from './box'
-import { fill, make } from './say'
+// The steps of a plan, in order: first all in short, then each whole. How a step
+// looks stands in the page, blank; here its words are put in.
 
-/** showSteps shows the rows of a plan as a list. */
+/** showSteps shows the rows of a plan as lists. */
 export function showSteps(root: HTMLElement, answer: URLSearchParams): void {
-  const list = root.querySelector<HTMLElement>('[data-steps]')
-  if (!list) return
-  const steps: HTMLElement[] = []
-  for (let n = 1; answer.has(`row.${n}.what`); n++) {
-    const say = (column: string): string => answer.get(`row.${n}.${column}`) ?? ''
-    steps.push(make('li', '',
-      make('p', 'reckon-do', say('what')),
-      make('p', 'reckon-state', fill(words['calculator-step-state'], say('state'))),
-      say('ask') ? make('p', 'reckon-ask', say('ask')) : undefined,
-      say('why') ? make('p', '', say('why')) : undefined,
-      care(say('caution')),
-    ))
+  const plan = root.querySelector<HTMLElement>('[data-plan]')
+  if (!plan) return
+  const id = root.closest('[id]')?.id ?? ''
+  const { home = '', you = '' } = plan.dataset
+  for (const list of plan.querySelectorAll('[data-steps]')) {
+    const blank = (list.nextElementSibling as HTMLTemplateElement).content
+    const steps: Node[] = []
+    for (let n = 1; answer.has(`row.${n}.what`); n++) {
+      const step = document.importNode(blank, true)
+      const said = say(step, (column) => answer.get(`row.${n}.${column}`) ?? '')
+      for (const link of step.querySelectorAll<HTMLAnchorElement>('li > a')) link.href = `#${id}.step.${n}`
+      for (const whole of step.querySelectorAll('li:has([data-care])')) whole.id = `${id}.step.${n}`
+      for (const lesson of step.querySelectorAll<HTMLAnchorElement>('[data-lesson]')) {
+        if (said('lesson')) lesson.href = home + said('lesson')
+        else lesson.remove()
+      }
+      if (said('who') === you && !said('wear') && !said('place') && !said('caution')) step.querySelector('[data-care]')?.remove()
+      steps.push(step)
+    }
+    list.replaceChildren(...steps)
   }
-  list.replaceChildren(...steps)
-  list.hidden = steps.length === 0
+  plan.hidden = !answer.has('row.1.what')
 }
 
-/** care is a caution's words with its sign, which the page has already. */
-function care(text: string): HTMLElement | undefined {
-  if (!text) return undefined
-  const sign = part(document, '.caution-words svg, .reckon-care svg').cloneNode(true)
-  return make('p', 'reckon-care', sign, ' ', text)
+/** say puts the words of a step into their places, and takes away the lines that have none. */
+function say(step: DocumentFragment, said: (column: string) => string): (column: string) => string {
+  for (const place of step.querySelectorAll<HTMLElement>('[data-say]')) {
+    const text = said(place.dataset['say'] ?? '')
+    if (text) place.textContent = text
+    else (place.closest('[data-line]') ?? place).remove()
+  }
+  return said
 }
