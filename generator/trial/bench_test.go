@@ -3,6 +3,7 @@
 package trial
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/chromedp/cdproto/emulation"
