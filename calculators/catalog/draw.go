@@ -1,6 +1,9 @@
 package catalog
 
-import "slipbook/calculators/sketch"
+import (
+	"slipbook/calculators/letters"
+	"slipbook/calculators/sketch"
+)
 
 // The drawings share one sheet: 640 wide, text of 26 (13 px on a 360 px
 // phone), a cylinder's body 150 wide.
@@ -45,8 +48,8 @@ func drawDensity(b *bench) string {
 	jar(d, 60, jarWidth, jarTop-20, layer{"clay", solids}, layer{"water", whole - solids})
 	d.Line("fine", 210, jarFloor-solids, 250, jarFloor-solids)
 	d.Words("water", 262, (jarTop+jarFloor-solids)/2+9, textSize, "start")
-	d.Words(b.shown("solids-by-volume")+" of the volume is clay,", 262, jarFloor-solids/2-8, textSize, "start")
-	d.Words(b.shown("solids-by-mass")+" of the weight", 262, jarFloor-solids/2+24, textSize, "start")
+	b.aside(d, "{solids-by-volume} of the volume is clay,", 262, jarFloor-solids/2-8)
+	b.aside(d, "{solids-by-mass} of the weight", 262, jarFloor-solids/2+24)
 	return d.String()
 }
 
@@ -81,7 +84,21 @@ func (b *bench) pair(d *sketch.Drawing, level float64, words, before, after stri
 	for _, l := range more {
 		height += l.height
 	}
-	d.Words(b.words(words), 460, jarFloor-level-height/2+9, textSize, "start")
+	b.aside(d, words, 460, jarFloor-level-height/2+9)
+}
+
+// aside writes a sentence to the right of what is drawn, its amounts in the
+// reader's measures alone, and smaller where it needs more than the room that
+// the sheet has there.
+func (b *bench) aside(d *sketch.Drawing, sentence string, x, y float64) {
+	text := b.words(sentence)
+	for _, long := range []string{" to measure", " to weigh"} {
+		text = letters.TrimSuffix(text, long)
+	}
+	text, _, _ = letters.Cut(text, " (")
+	const wide = 0.55 // of its height a letter is wide, in the mean
+	size := (sheetWidth - 8 - x) / (wide * float64(len([]rune(text))))
+	d.Words(text, x, y, min(size, textSize), "start")
 }
 
 // drawColour shows the bucket before and after, to one scale: the stain lies
@@ -135,7 +152,7 @@ func (b *bench) sunk(d *sketch.Drawing, lower, upper powder, water float64) {
 	low, up := float64(lower.room*scale), float64(upper.room*scale)
 	jar(d, 60, jarWidth, jarTop-20, layer{lower.class, low}, layer{upper.class, up}, layer{"water", float64(water * scale)})
 	for i, words := range []string{"water {water}", upper.words, lower.words} {
-		d.Words(b.words(words), 262, 130+float64(float64(i)*64), textSize, "start")
+		b.aside(d, words, 262, 130+float64(float64(i)*64))
 	}
 	d.Line("fine", 210, jarFloor-low-up/2, 254, 185)
 	d.Line("fine", 210, jarFloor-low/2, 254, 249)

@@ -14,7 +14,7 @@ func drawClay(b *bench) string {
 		width := 560 * r.Value / total
 		d.Box(part.class, x, 30, width, 100)
 		d.Box("ink", x, 30, width, 100)
-		d.Words(part.words+" "+b.shown(part.name), 90, 184+float64(float64(i)*48), textSize, "start")
+		b.aside(d, part.words+" {"+part.name+"}", 90, 184+float64(float64(i)*48))
 		d.Box(part.class, 40, 162+float64(float64(i)*48), 30, 30)
 		d.Box("ink", 40, 162+float64(float64(i)*48), 30, 30)
 		x += width

@@ -19,6 +19,8 @@ type shape struct {
 	CX      float64 `xml:"cx,attr"`
 	CY      float64 `xml:"cy,attr"`
 	Path    string  `xml:"d,attr"`
+	Size    float64 `xml:"font-size,attr"`
+	Anchor  string  `xml:"text-anchor,attr"`
 	Words   string  `xml:",chardata"`
 }
 
@@ -200,6 +202,9 @@ func TestTriangleIsNotMirrored(t *testing.T) {
 func TestDrawingsKeepToTheirSheet(t *testing.T) {
 	requests := []string{
 		"calculator=wash-dilute&from=20&to=1&steps=8&volume=100", "calculator=wash-dilute&from=20&to=10&volume=100",
+		"calculator=shrinkage-size&shrinkage=12&fired-size=4 1/2 in&state=leather-hard", "calculator=shrinkage-size&shrinkage=12&wet-size=14 15/16 in",
+		"calculator=wash-dilute&from=20&to=10&volume=2 1/2 US cup", "calculator=wash-dilute&from=20&to=10&volume=0.001", "calculator=slip-adjust&volume=12 US gallon&from=1.5&to=1.4",
+		"calculator=clay-colour&clay=25 lb&clay-water=20&stain=8", "calculator=wash-mix&volume=1 US cup", "calculator=slip-batch&volume=5 US gallon&specific-gravity=1.45",
 		"calculator=tile-plan&kind=triaxial&points=7&base=60", "calculator=tile-plan&kind=triaxial&points=2&base=60", "calculator=tile-plan&points=12&low=0&high=10&base=100",
 	}
 	for _, c := range All() {
@@ -217,6 +222,9 @@ func TestDrawingsKeepToTheirSheet(t *testing.T) {
 				}
 				if kind != "text.words" {
 					continue
+				}
+				if wide := 0.55 * s.Size * float64(len([]rune(s.Words))); s.Anchor == "" && s.X+wide > sheetWidth {
+					t.Errorf("%s: %q runs off the sheet", request, s.Words)
 				}
 				for place, words := range at {
 					if math.Abs(place[0]-s.X) < 20 && math.Abs(place[1]-s.Y) < 15 {

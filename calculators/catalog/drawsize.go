@@ -11,9 +11,9 @@ func drawSize(b *bench) string {
 	outline(d, "ghost", 200, jarFloor, height)
 	outline(d, "clay", 200, jarFloor, float64(height*left))
 	outline(d, "ink", 200, jarFloor, float64(height*left))
-	d.Words(b.sized("wet-size", "now"), 400, 60, textSize, "start")
+	b.aside(d, b.sized("wet-size", "now"), 400, 60)
 	d.Line("fine", 392, 52, 330, 44)
-	d.Words(b.sized("fired-size", "fired"), 400, 160, textSize, "start")
+	b.aside(d, b.sized("fired-size", "fired"), 400, 160)
 	d.Line("fine", 392, 152, 200+float64(104*left), 140)
 	return d.String()
 }
@@ -21,11 +21,8 @@ func drawSize(b *bench) string {
 // sized words a size with its state, or the state alone when the sum was of
 // capacities only.
 func (b *bench) sized(name, state string) string {
-	if _, ok := b.result(name); ok {
-		return state + " " + b.shown(name)
-	}
-	if b.has(name) {
-		return state + " " + withUnit(b.text(b.value(name), 4), "mm")
+	if _, ok := b.result(name); ok || b.has(name) {
+		return state + " {" + name + "}"
 	}
 	return state
 }

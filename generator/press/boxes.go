@@ -25,6 +25,7 @@ type boxView struct {
 	Name    string
 	Label   string
 	Help    string
+	Finds   string // where whoever does not know it finds it out; empty = nowhere
 	Still   string // what is called still to fill when it is blank
 	Default string // as typed, in the course's style
 	Group   string
@@ -80,6 +81,20 @@ func (p *Press) choices(c *catalog.Calculator, fill []markup.Setting, id string)
 		last = in
 	}
 	return first, more
+}
+
+// leadOn gives the boxes of a calculator the way to the calculators that find
+// out what somebody may not know. folder is where those are from the page.
+func leadOn(c *catalog.Calculator, folder string, choices []choiceView) {
+	for _, choice := range choices {
+		for _, side := range choice.Sides {
+			for i := range side {
+				if finds := c.Input(side[i].Name).Finds; finds != "" {
+					side[i].Finds = folder + finds + ".html"
+				}
+			}
+		}
+	}
 }
 
 // join adds a box to a group: to its last side, or as a new one.

@@ -89,3 +89,24 @@ func TestAlternativesStandTogether(t *testing.T) {
 		t.Errorf("people and each are one side (-want +got):\n%s", diff)
 	}
 }
+
+// TestBoxesLeadOn wants a box that asks for a shrinkage to lead to the test
+// bars, from wherever the form stands, and to a calculator that exists.
+func TestBoxesLeadOn(t *testing.T) {
+	p := calculatorPress(t, '.')
+	wantHolds(t, printCalculator(t, p, "shrinkage-size", 1), `<a href="../calculators/shrinkage-test.html">`)
+	leads := 0
+	for _, c := range catalog.All() {
+		for _, in := range c.Inputs {
+			if in.Finds == "" {
+				continue
+			}
+			if leads++; catalog.Find(in.Finds) == nil || in.Finds == c.Name {
+				t.Errorf("%s of %s leads to %q", in.Name, c.Name, in.Finds)
+			}
+		}
+	}
+	if leads < 3 {
+		t.Errorf("only %d boxes lead on", leads)
+	}
+}

@@ -136,6 +136,8 @@ func (p *Press) calculatorView(c *catalog.Calculator, fill []markup.Setting, num
 		Standing: standing,
 	}
 	v.First, v.More = p.choices(c, fill, v.ID)
+	leadOn(c, folder, v.First)
+	leadOn(c, folder, v.More)
 	v.Main, v.Aside = outputs(c)
 	return v, nil
 }
