@@ -15,7 +15,9 @@ func (t *Table) around(s *search) Plan {
 		c.Changed, c.Nearest = near.changed, t.say(near.wish)
 		p.Conflict = c
 	}
-	p.Today = s.today(nil)
+	if c.Layer <= s.firstDecor() { // a later conflict leaves the first layer where it was wished
+		p.Today = s.today(nil)
+	}
 	return p
 }
 

@@ -218,7 +218,7 @@ func (r *reader) layer(words []string) error {
 	}
 	masked := r.t.masked(words)
 	medium, at, many := r.t.findMedium(masked)
-	said := r.t.withoutName(blanked(words, at, many), medium)
+	said := blanked(words, at, many)
 	if medium < 0 && !r.joined {
 		medium, at, many = r.t.findMedium(words) // "stiff-brush slip" names a way and a medium
 		said = words
@@ -235,7 +235,7 @@ func (r *reader) layer(words []string) error {
 	if bare {
 		rest = without(rest, []string{BareClay}, nil)
 	}
-	rest = r.leftOver(&layer, rest)
+	rest = r.leftOver(&layer, without(r.t.withoutName(rest, medium), []string{""}, nil))
 	if medium < 0 && len(layer.Ways) == 0 {
 		return r.nothing(words, rest, layer.Metal)
 	}
