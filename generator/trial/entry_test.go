@@ -40,7 +40,7 @@ func (f *form) nextOnly(given []catalog.Setting) {
 			f.choose(in.Name, unit)
 		}
 	}
-	first := ask[string](f.tab, typedBoxes+`.find(e => e.closest("[data-layers]") === null)?.name ?? ""`)
+	first := ask[string](f.tab, typedBoxes+`.find(e => e.closest("[data-rows-most]") === null)?.name ?? ""`)
 	if first == "" {
 		f.t.Fatalf("%s: there is no box to type into", f.calc.Name)
 	}
@@ -51,6 +51,9 @@ func (f *form) nextOnly(given []catalog.Setting) {
 		f.enter(controls + "[0]")
 	}
 	for range ask[int](f.tab, controls+".length") {
+		for ask[bool](f.tab, `document.activeElement.matches("[data-rows] select")`) {
+			f.do(chromedp.KeyEvent(kb.Enter)) // a row of the plan: it is chosen already
+		}
 		name := ask[string](f.tab, focused+`?.name ?? ""`)
 		in := f.calc.Input(name)
 		if in == nil {
