@@ -14,9 +14,9 @@ export function open(more?: More): void {
   const word = (name: string): string => said[name] ?? ''
   const elements = [...document.querySelectorAll<HTMLFormElement>('form[data-calculator]')]
   const fail = (): void => forms.forEach((form) => {
-    form.stop()
     const failed = form.section.querySelector<HTMLElement>('[data-failed]')
     if (failed) failed.textContent = words['calculator-failed'] ?? ''
+    form.stop()
   })
   const forms = elements.map((element) => new Form(element, fail, more))
   const source = {
@@ -60,12 +60,16 @@ function tools(forms: readonly Form[], script: string, style: string): void {
   }
   for (const form of forms) {
     const use = async (tool: Tool): Promise<void> => {
+      const failed = (): void => form.tell(words['calculator-bench-failed'])
+      const late = setTimeout(failed, 8000)
       try {
         await fetched()
-        globalThis.atBench?.(form, tool)
+        if (!globalThis.atBench) throw new Error('the script came, and did not run')
+        globalThis.atBench(form, tool)
       } catch {
-        form.tell(words['calculator-bench-failed'])
+        failed()
       }
+      clearTimeout(late)
     }
     for (const button of form.section.querySelectorAll<HTMLElement>('[data-tool]')) {
       // Browsers keep a screen awake only for pages that came over https, or from the same machine.

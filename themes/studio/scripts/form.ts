@@ -71,6 +71,7 @@ export class Form {
       this.#ask()
     })
     for (const button of form.querySelectorAll('[data-clear]')) button.addEventListener('click', () => this.clear())
+    this.section.querySelector('[data-late]')?.remove()
     form.hidden = false
     form.setAttribute('aria-busy', 'true')
     // Beside a form that works, somebody else's numbers are one touch away.
@@ -126,13 +127,15 @@ export class Form {
       this.#line.textContent = words['calculator-wait'] ?? ''
       return
     }
-    let answer: URLSearchParams
     try {
-      answer = this.#work(this.request.toString())
+      this.#take(this.#work(this.request.toString()))
     } catch {
-      this.#broken()
-      return
+      this.#broken() // whatever it was: an answer half shown would be worse than none
     }
+  }
+
+  /** Shows an answer, or what is wrong. */
+  #take(answer: URLSearchParams): void {
     const wrong = new Map<string, string>()
     for (const [key, text] of answer) if (key.startsWith('error.')) wrong.set(key.slice('error.'.length), text)
     for (const box of this.#boxes) if (box.gap && !wrong.has(box.name)) wrong.set(box.name, '')
