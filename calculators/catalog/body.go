@@ -2,8 +2,8 @@ package catalog
 
 import (
 	"errors"
-	"strconv"
 
+	"slipbook/calculators/decimal"
 	"slipbook/calculators/quantity"
 )
 
@@ -74,6 +74,7 @@ func decodeBody(text string) (Body, error) {
 		return Body{}, err
 	}
 	var body Body
+	ok := true
 	for _, f := range fields {
 		switch f.Name {
 		case "id":
@@ -83,10 +84,10 @@ func decodeBody(text string) (Body, error) {
 		case "cone":
 			body.Cone = f.Text
 		case "shrinkage":
-			body.Shrinkage, err = strconv.ParseFloat(f.Text, 64)
+			body.Shrinkage, ok = decimal.Parse(f.Text)
 		}
 	}
-	if err != nil || body.ID == "" || !(body.Shrinkage >= 0 && body.Shrinkage <= 50) {
+	if !ok || body.ID == "" || !(body.Shrinkage >= 0 && body.Shrinkage <= 50) {
 		return Body{}, errors.New("The clay “" + clip(text) + "” cannot be read.")
 	}
 	return body, nil

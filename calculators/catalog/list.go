@@ -4,6 +4,7 @@ import (
 	"errors"
 	"strconv"
 
+	"slipbook/calculators/decimal"
 	"slipbook/calculators/letters"
 	"slipbook/calculators/quantity"
 )
@@ -105,8 +106,8 @@ func split(text string, kind quantity.Kind) []string {
 // unit of the value before it, or the fraction after its whole inches.
 func belongsBefore(word, before string, kind quantity.Kind) bool {
 	if letters.IndexByte(word, '/') > 0 {
-		_, err := strconv.Atoi(before)
-		return err == nil && letters.IndexByte(word, '-') < 0
+		_, whole := decimal.Natural(before)
+		return whole && letters.IndexByte(word, '-') < 0
 	}
 	_, err := quantity.Read("1 "+word, kind, "", quantity.Style{Decimal: '.'})
 	return err == nil && (word[0] < '0' || word[0] > '9')

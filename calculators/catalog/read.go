@@ -1,8 +1,7 @@
 package catalog
 
 import (
-	"strconv"
-
+	"slipbook/calculators/decimal"
 	"slipbook/calculators/letters"
 	"slipbook/calculators/quantity"
 )
@@ -176,6 +175,6 @@ func (b *bench) understood(in *Input, typed string, values []float64) {
 
 // same says whether a plain number's text is the value it was read as.
 func same(typed string, value float64) bool {
-	plain, err := strconv.ParseFloat(typed, 64)
-	return err == nil && plain == value
+	plain, ok := decimal.Parse(typed)
+	return ok && plain == value
 }

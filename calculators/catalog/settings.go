@@ -2,8 +2,8 @@ package catalog
 
 import (
 	"errors"
-	"strconv"
 
+	"slipbook/calculators/decimal"
 	"slipbook/calculators/letters"
 	"slipbook/calculators/quantity"
 	"slipbook/calculators/stage"
@@ -154,8 +154,8 @@ func (s *Settings) take(f Setting) (err error) {
 func leading(text string, count int) (numbers []float64, rest string, ok bool) {
 	for range count {
 		word, after, _ := letters.Cut(text, " ")
-		n, err := strconv.ParseFloat(word, 64)
-		if err != nil || !finite(n) {
+		n, parsed := decimal.Parse(word)
+		if !parsed {
 			return nil, "", false
 		}
 		numbers, text = append(numbers, n), after

@@ -4,6 +4,7 @@ import (
 	"math"
 	"strconv"
 
+	"slipbook/calculators/decimal"
 	"slipbook/calculators/letters"
 	"slipbook/calculators/quantity"
 	"slipbook/calculators/tile"
@@ -254,8 +255,8 @@ func (b *bench) sayBlend(shares [][]float64) {
 func (b *bench) checkCones(cones []string) {
 	for _, cone := range cones {
 		digits, cool := letters.CutPrefix(cone, "0")
-		n, err := strconv.Atoi(digits)
-		if err != nil || n < 1 || digits[0] < '1' || digits[0] > '9' || cool && n > 22 || !cool && n > 14 {
+		n, ok := decimal.Natural(digits)
+		if !ok || n < 1 || digits[0] < '1' || digits[0] > '9' || cool && n > 22 || !cool && n > 14 {
 			b.refuse("cones", "“{}” is no cone. Cones go from 022 over 01 and 1 to 14, for example 06 6.", clip(cone))
 			return
 		}

@@ -107,8 +107,9 @@ func (a *Answer) encode() []byte {
 	return b
 }
 
-// number writes a value so that reading it back gives the same bits.
-func number(value float64) string { return strconv.FormatFloat(value, 'g', -1, 64) }
+// number writes a value, without an exponent, so that reading it back gives the
+// same bits.
+func number(value float64) string { return strconv.FormatFloat(value, 'f', -1, 64) }
 
 // field appends one name=value pair by the WHATWG URL standard's
 // application/x-www-form-urlencoded serializer.

@@ -3,6 +3,8 @@ package quantity
 import (
 	"math"
 	"strconv"
+
+	"slipbook/calculators/letters"
 )
 
 // Format prints a number with the given count of significant digits (at least
@@ -122,20 +124,14 @@ func significant(value float64, digits int) (figures string, point int) {
 	if value == 0 {
 		return "", 0
 	}
-	text := strconv.FormatFloat(value, 'e', -1, 64)
-	var all []byte
-	i := 0
-	for ; text[i] != 'e'; i++ {
-		if text[i] != '.' {
-			all = append(all, text[i])
-		}
-	}
-	exponent, _ := strconv.Atoi(text[i+1:]) // FormatFloat writes nothing else there
-	all, carried := round(all, max(digits, 1))
+	whole, after, _ := letters.Cut(strconv.FormatFloat(value, 'f', -1, 64), ".")
+	all := letters.TrimLeft(whole+after, "0")
+	point = len(whole) - (len(whole) + len(after) - len(all))
+	kept, carried := round([]byte(all), max(digits, 1))
 	if carried {
-		exponent++
+		point++
 	}
-	return string(all), exponent + 1
+	return string(kept), point
 }
 
 // round keeps the first n figures, halves rounded up, and drops zeros from the

@@ -1,8 +1,7 @@
 package quantity
 
 import (
-	"strconv"
-
+	"slipbook/calculators/decimal"
 	"slipbook/calculators/letters"
 )
 
@@ -33,8 +32,8 @@ func (b *box) fraction(t *typed) (value, step float64, err error) {
 
 // natural reads a whole number of ASCII digits and nothing else.
 func natural(s string) (float64, bool) {
-	v, err := strconv.ParseFloat(s, 64)
-	return v, err == nil && digits(s) == len(s)
+	v, ok := decimal.Parse(s)
+	return v, ok && digits(s) == len(s)
 }
 
 // parted says whether fractions of the unit are usual: inches, pounds and

@@ -1,8 +1,7 @@
 package quantity
 
 import (
-	"strconv"
-
+	"slipbook/calculators/decimal"
 	"slipbook/calculators/letters"
 )
 
@@ -70,8 +69,8 @@ func (b *box) decimal(t *typed) (value, step float64, err error) {
 	if mark != b.style.mark() && len(after) == 3 && 1 <= len(whole) && len(whole) <= 3 {
 		return 0, 0, b.twoReadings(t, whole, after)
 	}
-	value, err = strconv.ParseFloat(ungroup(whole)+"."+ungroup(after), 64)
-	if err != nil {
+	value, ok := decimal.Parse(ungroup(whole) + "." + ungroup(after))
+	if !ok {
 		return 0, 0, b.notNumber(t.text)
 	}
 	step = 1

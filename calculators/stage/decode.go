@@ -4,6 +4,7 @@ import (
 	"errors"
 	"strconv"
 
+	"slipbook/calculators/decimal"
 	"slipbook/calculators/letters"
 )
 
@@ -152,8 +153,8 @@ func (f *fields) text() string {
 }
 
 func (f *fields) digit(most int) int {
-	n, err := strconv.Atoi(f.text())
-	f.bad = f.bad || err != nil || n < 0 || n > most
+	n, ok := decimal.Natural(f.text())
+	f.bad = f.bad || !ok || n > most
 	if f.bad {
 		return 0
 	}
@@ -178,8 +179,8 @@ func (f *fields) rule() Rule {
 func (f *fields) who() Who { return Who(f.digit(int(Instructor))) }
 
 func (f *fields) hazards() Hazards {
-	n, err := strconv.ParseUint(f.text(), 10, 64)
-	f.bad = f.bad || err != nil
+	n, ok := decimal.Bits(f.text())
+	f.bad = f.bad || !ok
 	return Hazards(n)
 }
 
