@@ -17,7 +17,7 @@ var shrinkageBars = &Calculator{
 		marks("dry", "Between the marks, bone dry", "The same bars in the same order."),
 		marks("fired", "Between the marks, fired", "The same bars in the same order, after the glaze firing."),
 		lengths("leather-hard", "Between the marks, leather-hard", "Only if you measured them then: a minute’s work, and it says how much is over when you put slip on or cut a stencil."),
-		{Name: "length-resolution", Label: "The callipers’ smallest step", Help: "0.1 mm for most.", Kind: quantity.Length, Default: "0.1", Low: above(0), High: upTo(10)},
+		{Name: "length-resolution", Label: "The callipers’ smallest step", Help: "0.1 mm for most.", Kind: quantity.Length, Default: "0.1", Low: Limit{Above, 0, ""}, High: Limit{UpTo, 10, ""}},
 	},
 	Outputs: []Output{
 		{Name: "total", Label: "Shrinks in all", Unit: "%", Digits: 4},
@@ -61,7 +61,7 @@ func marks(name, label, help string) Input {
 
 // lengths declares such lengths where they may be left out.
 func lengths(name, label, help string) Input {
-	return Input{Name: name, Label: label, Help: help, Kind: quantity.Length, List: true, Most: shrinkage.MostBars, Low: above(0), High: upTo(1e5)}
+	return Input{Name: name, Label: label, Help: help, Kind: quantity.Length, List: true, Most: shrinkage.MostBars, Low: Limit{Above, 0, ""}, High: Limit{UpTo, 1e5, ""}}
 }
 
 func workBars(b *bench) {

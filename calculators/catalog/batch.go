@@ -12,15 +12,18 @@ var slipBatch = &Calculator{
 	Name:    "slip-batch",
 	Title:   "Mix a slip from powder or clay",
 	Purpose: "Says what to weigh for the slip you need, from dry powder or damp clay, in the order to weigh it.",
-	Inputs: append(amount("slip"), []Input{
+	Inputs: []Input{
+		{Name: "volume", Label: "How much slip", Help: "The whole lot. Or give people and an amount each instead.", Kind: quantity.Volume, Needed: true, Group: "amount", First: true, Low: Limit{Above, 0, ""}, High: Limit{UpTo, 1e7, ""}},
+		forPeople, forEach, forSpare,
 		{Name: "specific-gravity", Label: "Specific gravity wanted", Help: "For example 1.45.", Kind: quantity.Gravity, Needed: true, First: true,
-			Low: above(1).because("1 is plain water, with no clay in it. Give a number above 1, for example 1.45.")},
-		{Name: "stain", Label: "Stain", Help: "Grams for every 100 g of dry base. Leave 0 for a slip without stain.", Kind: quantity.Percent, Default: "0", First: true, Low: from(0), High: upTo(100)},
-		clayWater("0", "Leave 0 for dry powder. Damp clay: in percent of its damp weight. A lump of 100 g that dries to 80 g holds 20 %."),
-		{Name: "scale-limit", Label: "The most your scale bears", Help: "Less the weight of the bowl on it. Blank: everything is weighed in one go.", Kind: quantity.Mass, First: true, Low: above(0), High: upTo(1e6)},
+			Low: Limit{Above, 1, "1 is plain water, with no clay in it. Give a number above 1, for example 1.45."}},
+		{Name: "stain", Label: "Stain", Help: "Grams for every 100 g of dry base. Leave 0 for a slip without stain.", Kind: quantity.Percent, Default: "0", First: true, Low: Limit{From, 0, ""}, High: Limit{UpTo, 100, ""}},
+		{Name: "clay-water", Label: "Water in the clay", Help: "Leave 0 for dry powder. Damp clay: in percent of its damp weight. A lump of 100 g that dries to 80 g holds 20 %.", Kind: quantity.Percent, Default: "0", First: true, Low: Limit{From, 0, ""},
+			High: Limit{UpTo, 90, "That is water with a little clay in it. Clay from the bag holds about 20 %."}},
+		{Name: "scale-limit", Label: "The most your scale bears", Help: "Less the weight of the bowl on it. Blank: everything is weighed in one go.", Kind: quantity.Mass, First: true, Low: Limit{Above, 0, ""}, High: Limit{UpTo, 1e6, ""}},
 		solidsDensity,
-		powderDensity("stain-density", "How heavy the stain is", "4.5"),
-	}...),
+		stainDensity,
+	},
 	Outputs: []Output{
 		{Name: "clay-to-weigh", Label: "Clay or powder to weigh", Unit: "g", Digits: 5, As: Weighed},
 		{Name: "stain-mass", Label: "Stain", Unit: "g", Digits: 4, As: Weighed},
@@ -58,14 +61,6 @@ var slipBatch = &Calculator{
 	},
 	work: workBatch,
 	draw: drawBatch,
-}
-
-// clayWater asks for the water in damp clay; without a default it is needed.
-func clayWater(standard, help string) Input {
-	return Input{
-		Name: "clay-water", Label: "Water in the clay", Help: help, Kind: quantity.Percent, Default: standard, Needed: standard == "", First: true, Low: from(0),
-		High: upTo(90).because("That is water with a little clay in it. Clay from the bag holds about 20 %."),
-	}
 }
 
 func workBatch(b *bench) {

@@ -73,12 +73,23 @@ type Said struct {
 }
 
 // Limit is one end of the range of an input, in canonical units.
+// It is written as plain values, so that declarations need no code to be made.
 type Limit struct {
-	Set   bool
+	End   End
 	Value float64
-	Open  bool   // the end itself is refused too
 	Why   string // what to say, a sentence; empty = made from Value
 }
+
+// End says on which side of its value a limit lets pass.
+type End uint8
+
+// The kinds of end.
+const (
+	NoEnd End = iota
+	From      // the value and more
+	Above     // more than the value
+	UpTo      // the value and less
+)
 
 // Output is one answer.
 type Output struct {

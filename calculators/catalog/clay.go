@@ -10,9 +10,10 @@ var clayColour = &Calculator{
 	Title:   "Colour a lump of clay",
 	Purpose: "Says how much stain goes into a lump of damp clay, for inlay and for marbled bodies.",
 	Inputs: []Input{
-		{Name: "clay", Label: "Damp clay", Help: "As it comes from the bag.", Kind: quantity.Mass, Needed: true, First: true, Low: above(0), High: upTo(1e6)},
-		clayWater("", "In percent of its damp weight, about 20 from the bag. A lump of 100 g that dries to 80 g holds 20 %."),
-		{Name: "stain", Label: "Stain wanted", Help: "Grams for every 100 g of dry clay, from your test tile.", Kind: quantity.Percent, Needed: true, First: true, Low: from(0), High: upTo(100)},
+		{Name: "clay", Label: "Damp clay", Help: "As it comes from the bag.", Kind: quantity.Mass, Needed: true, First: true, Low: Limit{Above, 0, ""}, High: Limit{UpTo, 1e6, ""}},
+		{Name: "clay-water", Label: "Water in the clay", Help: "In percent of its damp weight, about 20 from the bag. A lump of 100 g that dries to 80 g holds 20 %.", Kind: quantity.Percent, Needed: true, First: true, Low: Limit{From, 0, ""},
+			High: Limit{UpTo, 90, "That is water with a little clay in it. Clay from the bag holds about 20 %."}},
+		{Name: "stain", Label: "Stain wanted", Help: "Grams for every 100 g of dry clay, from your test tile.", Kind: quantity.Percent, Needed: true, First: true, Low: Limit{From, 0, ""}, High: Limit{UpTo, 100, ""}},
 	},
 	Outputs: []Output{
 		{Name: "stain-mass", Label: "Stain to add", Unit: "g", Digits: 4, As: Weighed},

@@ -55,7 +55,7 @@ func checkInput(t *testing.T, c *Calculator, in Input) {
 	}
 	if in.Words || in.Bodies || len(in.Choices) > 0 {
 		checkWords(t, in)
-	} else if !in.Low.Set && in.Name != "from" && in.Name != "to" {
+	} else if in.Low.End == NoEnd && in.Name != "from" && in.Name != "to" {
 		t.Errorf("input %q has no lower limit", in.Name)
 	} else if in.Default != "" {
 		q, err := quantity.Read(in.Default, in.Kind, "", Plain().Style)
@@ -77,7 +77,7 @@ func checkInput(t *testing.T, c *Calculator, in Input) {
 // checkWords looks at an input that is words or a choice.
 func checkWords(t *testing.T, in Input) {
 	t.Helper()
-	if in.Words && len(in.Choices) > 0 || in.Whole || in.Low.Set || in.High.Set {
+	if in.Words && len(in.Choices) > 0 || in.Whole || in.Low.End != NoEnd || in.High.End != NoEnd {
 		t.Errorf("input %q is words and something else", in.Name)
 	}
 	if id, _ := in.choice(in.Choices, in.Default); in.Default != "" && len(in.Choices) > 0 && id != in.Default {

@@ -12,16 +12,16 @@ var slipDensity = &Calculator{
 	Title:   "How thick is this slip?",
 	Purpose: "Finds the specific gravity of a slip, and the dry clay and water in it, from one weighing.",
 	Inputs: []Input{
-		{Name: "mass", Label: "Weight on the scale", Help: "The jar full of slip to the line, as the scale reads.", Kind: quantity.Mass, Needed: true, First: true, Low: above(0), High: upTo(1e6)},
-		{Name: "tare", Label: "Empty jar", Help: "The same jar clean and dry. Leave 0 if you set the scale to zero with the jar on it.", Kind: quantity.Mass, Default: "0", First: true, Low: from(0), High: upTo(1e6)},
-		{Name: "volume", Label: "Volume of slip", Help: "What the jar holds up to the line.", Kind: quantity.Volume, Needed: true, Group: "size", First: true, Low: above(0), High: upTo(1e6)},
-		{Name: "water-mass", Label: "Jar full of water", Help: "Instead of the volume: the same jar filled with water to the same line, as the scale reads.", Kind: quantity.Mass, Needed: true, Group: "size", First: true, Low: above(0), High: upTo(1e6)},
+		{Name: "mass", Label: "Weight on the scale", Help: "The jar full of slip to the line, as the scale reads.", Kind: quantity.Mass, Needed: true, First: true, Low: Limit{Above, 0, ""}, High: Limit{UpTo, 1e6, ""}},
+		{Name: "tare", Label: "Empty jar", Help: "The same jar clean and dry. Leave 0 if you set the scale to zero with the jar on it.", Kind: quantity.Mass, Default: "0", First: true, Low: Limit{From, 0, ""}, High: Limit{UpTo, 1e6, ""}},
+		{Name: "volume", Label: "Volume of slip", Help: "What the jar holds up to the line.", Kind: quantity.Volume, Needed: true, Group: "size", First: true, Low: Limit{Above, 0, ""}, High: Limit{UpTo, 1e6, ""}},
+		{Name: "water-mass", Label: "Jar full of water", Help: "Instead of the volume: the same jar filled with water to the same line, as the scale reads.", Kind: quantity.Mass, Needed: true, Group: "size", First: true, Low: Limit{Above, 0, ""}, High: Limit{UpTo, 1e6, ""}},
 		solidsDensity,
 		{Name: "temperature", Label: "Temperature of the water", Help: "Leave blank: water then counts as 1 g/mL, which is near enough at a bench.", Kind: quantity.Temperature,
-			Low: from(0).because("Water below 0 °C is ice. Give a temperature from 0 to 40 °C."), High: upTo(40).because("The water table ends at 40 °C. Let the slip cool, or leave this blank.")},
-		{Name: "mass-resolution", Label: "Smallest step of the scale", Help: "0.1 for a scale that shows one decimal. Blank: the studio’s scale, or else the last figure that you typed.", Kind: quantity.Mass, Low: from(0), High: upTo(1000)},
-		{Name: "volume-tolerance", Label: "Doubt about the volume, ±", Help: "How far the line may be off. Blank: 1 % of the volume, 1 mL at least.", Kind: quantity.Volume, Low: from(0), High: upTo(1000)},
-		{Name: "line-tolerance", Label: "Doubt about the line, ±", Help: "For the jar of water: how far the two fillings may differ. 1 mm in a jar 6 cm wide is 2.8 mL. Blank: 1 % of the water, 1 mL at least.", Kind: quantity.Volume, Low: from(0), High: upTo(1000)},
+			Low: Limit{From, 0, "Water below 0 °C is ice. Give a temperature from 0 to 40 °C."}, High: Limit{UpTo, 40, "The water table ends at 40 °C. Let the slip cool, or leave this blank."}},
+		{Name: "mass-resolution", Label: "Smallest step of the scale", Help: "0.1 for a scale that shows one decimal. Blank: the studio’s scale, or else the last figure that you typed.", Kind: quantity.Mass, Low: Limit{From, 0, ""}, High: Limit{UpTo, 1000, ""}},
+		{Name: "volume-tolerance", Label: "Doubt about the volume, ±", Help: "How far the line may be off. Blank: 1 % of the volume, 1 mL at least.", Kind: quantity.Volume, Low: Limit{From, 0, ""}, High: Limit{UpTo, 1000, ""}},
+		{Name: "line-tolerance", Label: "Doubt about the line, ±", Help: "For the jar of water: how far the two fillings may differ. 1 mm in a jar 6 cm wide is 2.8 mL. Blank: 1 % of the water, 1 mL at least.", Kind: quantity.Volume, Low: Limit{From, 0, ""}, High: Limit{UpTo, 1000, ""}},
 	},
 	Outputs: []Output{
 		{Name: "specific-gravity", Label: "Specific gravity", Unit: "1", Digits: 4, Places: 2},
@@ -64,8 +64,8 @@ var slipDensity = &Calculator{
 var solidsDensity = Input{
 	Name: "solids-density", Label: "How heavy the dry powder is", Help: "Its density in g/mL. Leave 2.6 unless you know better.",
 	Kind: quantity.Density, Default: "2.6",
-	Low:  above(1).because("Powder that is no heavier than water would float. Clay is about 2.6."),
-	High: upTo(10).because("No ceramic powder is that heavy. Clay is about 2.6, stains about 4.5."),
+	Low:  Limit{Above, 1, "Powder that is no heavier than water would float. Clay is about 2.6."},
+	High: Limit{UpTo, 10, "No ceramic powder is that heavy. Clay is about 2.6, stains about 4.5."},
 }
 
 // tooHeavy refuses a slip of a gravity that its dry powder cannot make. Where

@@ -12,12 +12,12 @@ var slipFit = &Calculator{
 	Title:   "Will this slip stay on?",
 	Purpose: "Compares what a slip shrinks with what the pot has left to shrink, and says whether it will stay on.",
 	Inputs: []Input{
-		{Name: "body", Label: "The clay of the pot shrinks in all", Help: "From fresh to fired, from your own test bars.", Kind: quantity.Percent, Needed: true, Group: "clay", Finds: "shrinkage-test", First: true, Low: from(0), High: noClay},
+		{Name: "body", Label: "The clay of the pot shrinks in all", Help: "From fresh to fired, from your own test bars.", Kind: quantity.Percent, Needed: true, Group: "clay", Finds: "shrinkage-test", First: true, Low: Limit{From, 0, ""}, High: noClay},
 		clayOf("clay", "Clay of the studio", "clay"),
 		potState("Each state counts as a part of what the clay shrinks in all."),
 		measuredLoss("body-so-far"),
-		{Name: "slip", Label: "The slip shrinks in all", Help: "From bars of it, made of slip stiffened on plaster until it can be rolled.", Kind: quantity.Percent, Needed: true, Finds: "shrinkage-test", First: true, Low: from(0), High: noClay},
-		{Name: "bars-ci", Label: "Your bars are sure to within, ±", Help: "As the sum of the test bars says. 0.75 is what three good bars give.", Kind: quantity.Percent, Default: "0.75", Low: from(0), High: upTo(20)},
+		{Name: "slip", Label: "The slip shrinks in all", Help: "From bars of it, made of slip stiffened on plaster until it can be rolled.", Kind: quantity.Percent, Needed: true, Finds: "shrinkage-test", First: true, Low: Limit{From, 0, ""}, High: noClay},
+		{Name: "bars-ci", Label: "Your bars are sure to within, ±", Help: "As the sum of the test bars says. 0.75 is what three good bars give.", Kind: quantity.Percent, Default: "0.75", Low: Limit{From, 0, ""}, High: Limit{UpTo, 20, ""}},
 	},
 	Outputs: []Output{
 		{Name: "verdict", Label: "The slip", Unit: "1", Text: true},

@@ -23,10 +23,15 @@ type judgement struct {
 	less     string  // what less than all of them is
 }
 
-var judgements = map[Subject]judgement{
-	OfSlip:  {0.02, false, "thick", "thin"},
-	OfWash:  {0.1, true, "strong", "weak"},
-	OfStain: {0.1, true, "strong", "pale"},
+// judgementOf gives how a subject is judged.
+func judgementOf(of Subject) judgement {
+	switch of {
+	case OfSlip:
+		return judgement{0.02, false, "thick", "thin"}
+	case OfWash:
+		return judgement{0.1, true, "strong", "weak"}
+	}
+	return judgement{0.1, true, "strong", "pale"}
 }
 
 // The specific gravities between which a weighed jar tells something of a slip.
@@ -57,7 +62,7 @@ func (b *bench) judge(of Subject, value float64, text string) {
 	if len(known) == 0 {
 		return
 	}
-	words := judgements[of]
+	words := judgementOf(of)
 	var fits, others []string
 	above, below := true, true
 	for _, w := range known {

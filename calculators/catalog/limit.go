@@ -6,17 +6,6 @@ import (
 	"slipbook/calculators/quantity"
 )
 
-// Limits are written with these three.
-func from(value float64) Limit  { return Limit{Set: true, Value: value} }
-func above(value float64) Limit { return Limit{Set: true, Value: value, Open: true} }
-func upTo(value float64) Limit  { return Limit{Set: true, Value: value} }
-
-// because gives a limit its own words.
-func (l Limit) because(why string) Limit {
-	l.Why = why
-	return l
-}
-
 // outside says in words why a value is refused; empty when it is in range.
 func (in *Input) outside(value float64, style quantity.Style) string {
 	show := func(x float64) string {
@@ -24,18 +13,18 @@ func (in *Input) outside(value float64, style quantity.Style) string {
 	}
 	low, high := in.Low, in.High
 	switch {
-	case low.Set && (value < low.Value || low.Open && value == low.Value):
+	case low.End != NoEnd && (value < low.Value || low.End == Above && value == low.Value):
 		if low.Why != "" && in.Kind == quantity.Gravity {
 			return "This was read as " + show(value) + ". " + low.Why
 		}
 		if low.Why != "" && (value >= 0 || in.Kind == quantity.Temperature) {
 			return low.Why
 		}
-		if low.Open {
+		if low.End == Above {
 			return "This was read as " + show(value) + ", but it has to be more than " + show(low.Value) + "."
 		}
 		return "This was read as " + show(value) + ", but it cannot be less than " + show(low.Value) + "."
-	case high.Set && (value > high.Value || high.Open && value == high.Value):
+	case high.End != NoEnd && value > high.Value:
 		if high.Why != "" {
 			return high.Why
 		}

@@ -9,15 +9,16 @@ var washMix = &Calculator{
 	Name:    "wash-mix",
 	Title:   "Mix a stain wash",
 	Purpose: "Says what to weigh for the wash you need, from its parts by weight.",
-	Inputs: append(amount("wash"), []Input{
+	Inputs: []Input{
+		{Name: "volume", Label: "How much wash", Help: "The whole lot. Or give people and an amount each instead.", Kind: quantity.Volume, Needed: true, Group: "amount", First: true, Low: Limit{Above, 0, ""}, High: Limit{UpTo, 1e7, ""}},
+		forPeople, forEach, forSpare,
 		{Name: "stain-parts", Label: "Parts of stain", Help: "By weight.", Kind: quantity.Number, Default: "1", First: true,
-			Low: above(0).because("A wash without stain has no colour. Give its parts by weight, for example 1."), High: upTo(1e6)},
-		{Name: "flux-parts", Label: "Parts of flux", Help: "By weight. The borate flux that fixes the stain to the pot.", Kind: quantity.Number, Default: "1", First: true, Low: from(0), High: upTo(1e6)},
+			Low: Limit{Above, 0, "A wash without stain has no colour. Give its parts by weight, for example 1."}, High: Limit{UpTo, 1e6, ""}},
+		{Name: "flux-parts", Label: "Parts of flux", Help: "By weight. The borate flux that fixes the stain to the pot.", Kind: quantity.Number, Default: "1", First: true, Low: Limit{From, 0, ""}, High: Limit{UpTo, 1e6, ""}},
 		{Name: "water-parts", Label: "Parts of water", Help: "By weight, which for water is also by mL.", Kind: quantity.Number, Default: "10", First: true,
-			Low: above(0).because("A wash needs water. Give its parts by weight, for example 10."), High: upTo(1e6)},
-		powderDensity("stain-density", "How heavy the stain is", "4.5"),
-		powderDensity("flux-density", "How heavy the flux is", "2.5"),
-	}...),
+			Low: Limit{Above, 0, "A wash needs water. Give its parts by weight, for example 10."}, High: Limit{UpTo, 1e6, ""}},
+		stainDensity, fluxDensity,
+	},
 	Outputs: []Output{
 		{Name: "stain-mass", Label: "Stain", Unit: "g", Digits: 4, As: Weighed},
 		{Name: "flux-mass", Label: "Flux", Unit: "g", Digits: 4, As: Weighed},
@@ -58,16 +59,23 @@ var washMix = &Calculator{
 	draw: drawMix,
 }
 
-// amount declares how much of something to make: a volume, or people with an
-// amount each and a spare.
-func amount(of string) []Input {
-	return []Input{
-		{Name: "volume", Label: "How much " + of, Help: "The whole lot. Or give people and an amount each instead.", Kind: quantity.Volume, Needed: true, Group: "amount", First: true, Low: above(0), High: upTo(1e7)},
-		{Name: "people", Label: "People", Help: "How many will use it.", Kind: quantity.Number, Needed: true, Group: "amount", Side: "class", First: true, Whole: true, Low: from(1), High: upTo(1000)},
-		{Name: "each", Label: "Amount each", Help: "For one person.", Kind: quantity.Volume, Needed: true, Group: "amount", Side: "class", First: true, Low: above(0), High: upTo(1e6)},
-		{Name: "spare", Label: "To spare", Help: "On top, for a class. Not used when you give the whole lot.", Kind: quantity.Percent, Default: "10", Low: from(0), High: upTo(200)},
-	}
-}
+// forPeople, forEach and forSpare ask how much a class needs, beside a volume of the
+// whole lot.
+var (
+	forPeople = Input{Name: "people", Label: "People", Help: "How many will use it.", Kind: quantity.Number, Needed: true, Group: "amount", Side: "class", First: true, Whole: true, Low: Limit{From, 1, ""}, High: Limit{UpTo, 1000, ""}}
+	forEach   = Input{Name: "each", Label: "Amount each", Help: "For one person.", Kind: quantity.Volume, Needed: true, Group: "amount", Side: "class", First: true, Low: Limit{Above, 0, ""}, High: Limit{UpTo, 1e6, ""}}
+	forSpare  = Input{Name: "spare", Label: "To spare", Help: "On top, for a class. Not used when you give the whole lot.", Kind: quantity.Percent, Default: "10", Low: Limit{From, 0, ""}, High: Limit{UpTo, 200, ""}}
+)
+
+// stainDensity and fluxDensity are asked by calculators that weigh them.
+var (
+	stainDensity = Input{Name: "stain-density", Label: "How heavy the stain is", Help: "Its density in g/mL. Leave 4.5 unless its sheet gives another.", Kind: quantity.Density, Default: "4.5",
+		Low:  Limit{Above, 1, "Powder that is no heavier than water would float. Leave 4.5 unless its sheet gives another."},
+		High: Limit{UpTo, 10, "No ceramic powder is that heavy. Leave 4.5 unless its sheet gives another."}}
+	fluxDensity = Input{Name: "flux-density", Label: "How heavy the flux is", Help: "Its density in g/mL. Leave 2.5 unless its sheet gives another.", Kind: quantity.Density, Default: "2.5",
+		Low:  Limit{Above, 1, "Powder that is no heavier than water would float. Leave 2.5 unless its sheet gives another."},
+		High: Limit{UpTo, 10, "No ceramic powder is that heavy. Leave 2.5 unless its sheet gives another."}}
+)
 
 // volumeWanted gives the volume (mL) that such inputs ask for; where that is
 // the whole lot, nothing is spared.
@@ -77,15 +85,6 @@ func (b *bench) volumeWanted() float64 {
 		return b.value("volume")
 	}
 	return float64(b.value("people") * b.value("each") * (1 + b.value("spare")/100))
-}
-
-func powderDensity(name, label, value string) Input {
-	return Input{
-		Name: name, Label: label, Help: "Its density in g/mL. Leave " + value + " unless its sheet gives another.",
-		Kind: quantity.Density, Default: value,
-		Low:  above(1).because("Powder that is no heavier than water would float. Leave " + value + " unless its sheet gives another."),
-		High: upTo(10).because("No ceramic powder is that heavy. Leave " + value + " unless its sheet gives another."),
-	}
 }
 
 func workMix(b *bench) {

@@ -22,11 +22,11 @@ var saidLoss = []Said{
 
 // measuredLoss declares what a pot has shrunk so far, as bars tell it.
 func measuredLoss(name string) Input {
-	return Input{Name: name, Label: "Shrunk so far, if you measured it", Help: "Of the fresh length, read off the same bars today. It counts before the state.", Kind: quantity.Percent, First: true, Low: from(0), High: noClay}
+	return Input{Name: name, Label: "Shrunk so far, if you measured it", Help: "Of the fresh length, read off the same bars today. It counts before the state.", Kind: quantity.Percent, First: true, Low: Limit{From, 0, ""}, High: noClay}
 }
 
 // noClay is the end of every shrinkage.
-var noClay = upTo(50).because("No clay shrinks by more than half. Give percent, for example 12.")
+var noClay = Limit{UpTo, 50, "No clay shrinks by more than half. Give percent, for example 12."}
 
 // barsDoubt is how sure (%, ±) a loss is that was measured on bars while they
 // were soft: half a millimetre in 100.
