@@ -22,7 +22,8 @@ import (
 type Bundle struct {
 	Files    map[string][]byte // by address from the handbook's root: "assets/page-1A2B3C4D.css"
 	Style    string            // address of the style sheet of every page
-	Gathered string            // address of the style sheet of pages that are gathered from others, loaded besides; may be empty
+	Gathered string            // address of the style sheet of the chart and of pages that are gathered from others, loaded besides; may be empty
+	Plan     string            // address of the style sheet of pages with a plan, loaded besides; may be empty
 	Book     string            // address of the style sheet of the whole handbook on one page; empty when the theme has none
 	Page     string            // address of the script of every page; empty when the theme has none
 	Desk     Desk              // what a page with a calculator loads besides
@@ -50,6 +51,7 @@ const (
 	benchFile  = "scripts/bench.ts"
 	benchLook  = "styles/bench.css"
 	gatherLook = "styles/gathered.css"
+	planLook   = "styles/plan.css"
 	bookLook   = "styles/book.css"
 	iconFile   = "icons/icon.svg"
 )
@@ -61,8 +63,9 @@ const folder = "assets"
 // samples and stand at the end of the style sheet; engine is what Calculators
 // gave. A theme must have styles/studio.css, scripts/calculator.ts and
 // icons/icon.svg; scripts/page.ts, scripts/planner.ts, scripts/bench.ts with
-// styles/bench.css, styles/gathered.css and styles/book.css may be left out. The error names every
-// fault that was found, each with its file, line and column in the theme.
+// styles/bench.css, styles/gathered.css, styles/plan.css and styles/book.css
+// may be left out. The error names every fault that was found, each with its
+// file, line and column in the theme.
 func Make(theme fs.FS, codeStyles string, engine []byte) (*Bundle, error) {
 	b := &Bundle{Files: map[string][]byte{}}
 	made, err := bundle(theme, codeStyles)
@@ -86,6 +89,8 @@ func Make(theme fs.FS, codeStyles string, engine []byte) (*Bundle, error) {
 			b.Desk.BenchStyle = m.address
 		case gatherLook:
 			b.Gathered = m.address
+		case planLook:
+			b.Plan = m.address
 		case bookLook:
 			b.Book = m.address
 		}

@@ -72,7 +72,7 @@ func (i *impression) book(sheets []sheet, pages [][]byte) (sheet, map[string][]b
 	style := bookStyle(w[2], v.Parts)
 	address := assets.Address("chapters.css", style)
 	return sheet{bookAddress, "book", func() (any, error) {
-		v.Shell = i.shell(about{kind: "book", address: bookAddress, title: w[0], description: w[1], gathered: true})
+		v.Shell = i.shell(about{kind: "book", address: bookAddress, title: w[0], description: w[1], gathered: true, plan: true})
 		v.Shell.Strip, v.Shell.Script = nil, ""
 		v.Shell.Styles = append(v.Shell.Styles, relative(bookAddress, i.bundle.Book), relative(bookAddress, address))
 		return v, nil

@@ -84,7 +84,7 @@ func (i *impression) chartSheets() []sheet {
 			return nil, err
 		}
 		v := chartView{
-			Shell:  i.shell(about{kind: "chart", address: chartAddress, title: w[0], description: w[1]}),
+			Shell:  i.shell(about{kind: "chart", address: chartAddress, title: w[0], description: w[1], gathered: true}),
 			Keys:   verdictMeanings,
 			States: i.chartStates(),
 			Parts:  i.chartParts(),

@@ -47,8 +47,8 @@ type about struct {
 	medium                            string      // whose verdicts the strip shows
 	state                             string      // which state the page is about
 	desk                              bool        // whether a calculator is on the page
-	plan                              bool        // whether the calculator that plans is on it
-	gathered                          bool        // whether it is gathered from other pages
+	plan                              bool        // whether a plan is on it, to make or to read
+	gathered                          bool        // whether it is gathered from other pages, or is the chart
 }
 
 // shell makes the shell of a page.
@@ -101,6 +101,9 @@ func (i *impression) gatheredLinks(s *shell, a about) {
 	}
 	if a.gathered && i.bundle.Gathered != "" {
 		s.Styles = append(s.Styles, relative(a.address, i.bundle.Gathered))
+	}
+	if a.plan && i.bundle.Plan != "" {
+		s.Styles = append(s.Styles, relative(a.address, i.bundle.Plan))
 	}
 }
 
