@@ -35,7 +35,7 @@ func TestTechniqueByMedium(t *testing.T) {
 			rows = append(rows, name+": "+text(elements(tr, called("td"))[3]))
 		}
 	}
-	if want := []string{"Wiping back: no It flakes. The exception is an engobe.", "Wiping back: stain wash: yes, best It wipes clean."}; !slices.Equal(rows, want) {
+	if want := []string{"Wiping back: no, trade custom It flakes. The exception is an engobe.stain wash: yes, best It wipes clean."}; !slices.Equal(rows, want) {
 		t.Errorf("rows %q", rows)
 	}
 	state := pageOf(t, e, "states/bisque.html")
@@ -45,7 +45,7 @@ func TestTechniqueByMedium(t *testing.T) {
 			t.Errorf("%s: %v, want %q", id, h, want)
 		}
 	}
-	if got := said(elements(state, classed("fates"))); !strings.Contains(got, "Potters leave this alone, but for the exception named here: ask the instructor.") {
+	if got := said(elements(state, classed("fates"))); !strings.Contains(got, "This is custom of the trade: ask the instructor before you try it.") {
 		t.Errorf("the custom of the trade is not called one: %s", got)
 	}
 	for page, want := range map[string]string{"media/stain-wash.html": "Bisque: yes, best", "media/coloured-slip.html": ""} {

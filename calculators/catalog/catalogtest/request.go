@@ -80,6 +80,9 @@ func often(c *catalog.Calculator, in *catalog.Input) int {
 // choice gives one of the things that an input may be, by its id or its label.
 func choice(random *rand.Rand, in *catalog.Input) string {
 	chosen := in.Choices[random.IntN(len(in.Choices))]
+	if in.Default != "" && random.IntN(3) > 0 { // most wishes hold a glaze, which a bare pot refuses
+		chosen = in.Choices[0]
+	}
 	return []string{chosen.ID, chosen.Label, strings.ToUpper(chosen.ID)}[random.IntN(3)]
 }
 
