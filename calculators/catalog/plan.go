@@ -99,6 +99,7 @@ var bases = [...]string{
 	stage.Physics: "That is physics: there is no way round it.",
 	stage.Trade:   "That is the custom of the trade: whoever does it knows the exception and has tested it.",
 	stage.House:   "That is a rule of the house: ask the instructor.",
+	stage.Unsaid:  "",
 }
 
 func workPlan(b *bench) {

@@ -244,7 +244,10 @@ func (s *search) blame(p *pot, a act, c *Conflict) {
 			}
 			switch of {
 			case ofUnder:
-				c.What = name + s.by(a) + " over " + lower(s.t.Media[r.which].Name) + " that no firing has fixed."
+				c.What = name + s.by(a) + " over " + lower(s.t.Media[r.which].Name) + "."
+				if s.looseBelow(p, r.which) {
+					c.What = name + s.by(a) + " over " + lower(s.t.Media[r.which].Name) + " that no firing has fixed."
+				}
 			case ofMedium:
 				c.What = name + on
 			default:
@@ -254,7 +257,7 @@ func (s *search) blame(p *pot, a act, c *Conflict) {
 			return
 		}
 	}
-	c.What, c.Basis = name+on, Physics
+	c.What, c.Basis = name+on, Unsaid
 	switch {
 	case a.takes && !s.there(p, a):
 		c.What = s.t.Techniques[a.ways[0]].Name + " in " + lower(name) + "."
@@ -266,6 +269,16 @@ func (s *search) blame(p *pot, a act, c *Conflict) {
 	default:
 		c.Rule = "It can be put on, but what has to follow cannot: no way leads from there to a finished pot."
 	}
+}
+
+// looseBelow reports whether a medium lies loose on a pot, and no glaze over it.
+func (s *search) looseBelow(p *pot, under int) bool {
+	for i, medium := range s.layers {
+		if medium == under && (p.open & p.loose).has(i) {
+			return true
+		}
+	}
+	return false
 }
 
 // by names the ways of an act: " by brushing".

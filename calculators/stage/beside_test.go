@@ -29,7 +29,8 @@ func TestFewerIsTheOracles(t *testing.T) {
 			named++
 		}
 		for i := range w.Layers {
-			sure, may := cooler(table, w, i, best)
+			ways, others := oracle.Cooler(table, w, i, best)
+			sure, may := names(table, ways), names(table, others)
 			if len(may) == 0 {
 				continue
 			}
@@ -55,24 +56,13 @@ func TestFewerIsTheOracles(t *testing.T) {
 	}
 }
 
-// cooler are the ways of laying a layer on that save a firing, at no more risk
-// and no more questions, and are surely or perhaps not worse for health.
-func cooler(table *stage.Table, w stage.Wish, layer int, best oracle.Answer) (sure, may []string) {
-	for q, other := range oracle.OtherLaying(table, w, layer) {
-		a := oracle.Solve(table, other, oracle.Safest)
-		first := slices.Compare(a.Cost[:oracle.Firings], best.Cost[:oracle.Firings])
-		if !a.Possible || a.Cost[oracle.Firings] >= best.Cost[oracle.Firings] || first > 0 {
-			continue
-		}
-		switch oracle.NoWorse(table, a, best) {
-		case oracle.EveryPair:
-			sure = append(sure, strings.ToLower(table.Techniques[q].Name))
-			fallthrough
-		case oracle.SomePairs:
-			may = append(may, strings.ToLower(table.Techniques[q].Name))
-		}
+// names are techniques in small letters.
+func names(table *stage.Table, techniques []int) []string {
+	var all []string
+	for _, q := range techniques {
+		all = append(all, strings.ToLower(table.Techniques[q].Name))
 	}
-	return sure, may
+	return all
 }
 
 // listOf parts "a, b or c".
@@ -121,10 +111,9 @@ func TestShorterIsTheOracles(t *testing.T) {
 }
 
 // riskier is how the best plan in another order of preference would be named,
-// and how surely it is not worse for health; NoPair when it is no gain.
+// and how surely it is not worse for health.
 func riskier(table *stage.Table, w stage.Wish, best oracle.Answer, o oracle.Order, place int, word string) (string, oracle.Share) {
-	a := oracle.Solve(table, w, o)
-	doubts := func(c oracle.Cost) int { return c[oracle.Risky] + c[oracle.Questions] }
+	a, share := oracle.Riskier(table, w, best, o, place)
 	said := "With " + counted(best.Cost[place]-a.Cost[place], word) + " fewer, but "
 	switch risks, asks := counted(a.Cost[oracle.Risky], "risky step"), counted(a.Cost[oracle.Questions], "question")+" to ask first"; {
 	case a.Cost[oracle.Questions] == 0:
@@ -134,10 +123,7 @@ func riskier(table *stage.Table, w stage.Wish, best oracle.Answer, o oracle.Orde
 	default:
 		said += risks + " and " + asks + ":"
 	}
-	if a.Cost[place] >= best.Cost[place] || doubts(a.Cost) <= doubts(best.Cost) || a.Cost[oracle.Undone] > best.Cost[oracle.Undone] {
-		return said, oracle.NoPair
-	}
-	return said, oracle.NoWorse(table, a, best)
+	return said, share
 }
 
 func counted(n int, word string) string {
@@ -154,9 +140,7 @@ func counted(n int, word string) string {
 func TestTodayIsTheOracles(t *testing.T) {
 	named := 0
 	eachWish(t, 15, 4, func(t *testing.T, table *stage.Table, w stage.Wish) {
-		layer := slices.IndexFunc(w.Layers, func(l stage.Layer) bool {
-			return l.Medium >= 0 && table.Media[l.Medium].Kind != stage.Glaze && table.Media[l.Medium].Kind != stage.Resist
-		})
+		layer := oracle.FirstDecor(table, w)
 		p := table.Plan(w)
 		if layer < 0 {
 			if p.Today != "" {
@@ -167,7 +151,7 @@ func TestTodayIsTheOracles(t *testing.T) {
 		best := oracle.Solve(table, w, oracle.Safest)
 		if !best.Possible && p.Today == "" {
 			for m := range table.Media {
-				if goesNow(table, w, layer, m, best) == oracle.EveryPair {
+				if oracle.GoesNow(table, w, layer, m, best) == oracle.EveryPair {
 					t.Errorf("nothing for today, the oracle %s", table.Media[m].Name)
 				}
 			}
@@ -179,7 +163,7 @@ func TestTodayIsTheOracles(t *testing.T) {
 		_, names, _ := strings.Cut(strings.TrimSuffix(p.Today, "."), ": ")
 		for _, name := range listOf(names) {
 			m := slices.IndexFunc(table.Media, func(m stage.Medium) bool { return strings.EqualFold(m.Name, name) })
-			if m < 0 || goesNow(table, w, layer, m, best) == oracle.NoPair {
+			if m < 0 || oracle.GoesNow(table, w, layer, m, best) == oracle.NoPair {
 				t.Errorf("%q, but not %s by the oracle", p.Today, name)
 			}
 		}
@@ -187,26 +171,4 @@ func TestTodayIsTheOracles(t *testing.T) {
 	if named == 0 {
 		t.Error("nothing was ever named for today")
 	}
-}
-
-// goesNow says how surely a medium may be named for today in the place of a
-// layer.
-func goesNow(table *stage.Table, w stage.Wish, layer, medium int, best oracle.Answer) oracle.Share {
-	found := oracle.NoPair
-	m := table.Media[medium]
-	beside := func(i int) bool { return i >= 0 && i < len(w.Layers) && w.Layers[i].Medium == medium }
-	if m.Kind == stage.Glaze || m.Kind == stage.Resist || beside(layer-1) || beside(layer) || beside(layer+1) {
-		return oracle.NoPair
-	}
-	for _, other := range oracle.InPlace(table, w, layer, medium) {
-		a := oracle.SolveNow(table, other, layer)
-		switch {
-		case !a.Possible:
-		case best.Possible:
-			found = max(found, oracle.NoWorse(table, a, best))
-		default:
-			found = max(found, oracle.WorkNoWorse(table, a, oracle.Asked(table, w)))
-		}
-	}
-	return found
 }

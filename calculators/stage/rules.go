@@ -114,10 +114,11 @@ func (s *search) joined(rules []ground, next ground) []ground {
 }
 
 // forbidden is the rule of a row for a way of working that has to wait until
-// what lies below is fixed. What a firing would allow is no house rule.
+// what lies below is fixed. What a firing would allow is neither physics nor a
+// rule of the house.
 func (o *Over) forbidden() *Rule {
 	wait := o.Rule
-	wait.Verdict, wait.Basis = Never, Trade
+	wait.Verdict, wait.Basis = Never, Unsaid
 	return &wait
 }
 

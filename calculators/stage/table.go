@@ -29,6 +29,7 @@ const (
 	Physics Basis = iota // nothing gets round it
 	Trade                // potters do not, with an exception that the reason names
 	House                // a rule of this studio
+	Unsaid               // of a conflict alone: no single row of the table forbids it for good
 )
 
 // Who may do something.

@@ -40,6 +40,9 @@ func (s *search) word(now *pot, next *step) Step {
 	told.Ask = s.questions(now, next)
 	told.Trouble = trouble(next.rules)
 	s.guard(&told, now, next)
+	if told.Who == Instructor && (next.act >= 0 || next.extra == addGlaze || next.move >= 0 && s.t.Transitions[next.move].Move == Strip) {
+		told.What = "The instructor does this step, and you watch. " + told.What
+	}
 	return told
 }
 
@@ -66,9 +69,6 @@ func (s *search) wordAct(told *Step, now *pot, next *step) {
 		if now.open&now.loose != 0 && now.damp && !s.w.Apart {
 			told.Wait = "Wait until the coat below has lost its shine."
 		}
-	}
-	if s.peril(next).who == Instructor {
-		told.What = "The instructor does this step, and you watch. " + told.What
 	}
 }
 
@@ -181,14 +181,26 @@ func (s *search) guard(told *Step, now *pot, next *step) {
 	told.Caution = join(told.Caution, s.keepOff(now, next))
 }
 
-// keepOff warns where colour ends on top of the glaze of a pot for food.
+// keepOff warns of what is for no food surface, and of colour that ends without
+// a glaze over it on the pot of somebody who wants to eat from it.
 func (s *search) keepOff(now *pot, next *step) string {
 	m, _ := s.laid(next)
-	if !s.w.Food || m == nil || next.extra == addGlaze || m.Kind == Resist {
+	if !s.w.Food || m == nil || m.Kind == Resist {
 		return ""
 	}
-	if !m.Food || m.Kind != Glaze && (now.state == s.coat || now.state == s.last) {
+	if !m.Food || m.Kind != Glaze && s.endsOpen(now, s.acts[next.act].layer) {
 		return "Keep it off every surface that food, drink or lips touch."
 	}
 	return ""
+}
+
+// endsOpen reports whether a layer that goes on now ends without a glaze over
+// it, on a pot that has one elsewhere, or under it.
+func (s *search) endsOpen(now *pot, layer int) bool {
+	for _, above := range s.w.Layers[layer+1:] {
+		if !s.w.Apart && above.Medium >= 0 && s.t.Media[above.Medium].Kind == Glaze {
+			return false
+		}
+	}
+	return now.glazed || !s.w.Bare && !s.mayAddGlaze()
 }

@@ -59,12 +59,31 @@ func (t *table) named(f fields, example string) (name string, words []string) {
 	v := f.need("name", example)
 	name = v.text()
 	t.typed.addWord(v, name)
+	if strings.ContainsAny(name, layerSigns) {
+		v.report(finding.ValueForm, fmt.Sprintf("`%s` holds a sign that parts layers where a student types it", name), "Leave out commas, semicolons and the signs + / and &.")
+	}
 	for _, item := range f.get("words").list() {
 		if word := item.text(); plainWord(item, word) && t.typed.addWord(item, word) {
 			words = append(words, word)
 		}
 	}
 	return name, words
+}
+
+// layerSigns part what a student types into layers.
+const layerSigns = ",;+/&"
+
+// namesMedium reports a technique whose name holds that of a medium: whoever
+// typed it beside another medium would ask for two layers.
+func (t *table) namesMedium(v value, name string) {
+	for _, m := range t.Media {
+		for _, phrase := range append([]string{m.Name}, m.Words...) {
+			if strings.Contains(" "+strings.ToLower(name)+" ", " "+strings.ToLower(phrase)+" ") {
+				v.report(finding.ValueForm, fmt.Sprintf("the name of this technique holds `%s`, which names a medium", phrase), "Leave the medium out of the name; among `words` it may stand.")
+				return
+			}
+		}
+	}
 }
 
 var typedWords = regexp.MustCompile(`^[\p{L}\p{M}\p{N}]+([ '’-][\p{L}\p{M}\p{N}]+)*$`)

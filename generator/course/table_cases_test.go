@@ -76,6 +76,12 @@ var tableTests = []findingCase{
 	{"word that cannot be typed", []edit{{table, "words: [slip]", "words: [\"slip, thick\"]"}},
 		"decoration.yaml:32:13: error: `slip, thick` cannot be a word that a student types (value-form)\n" +
 			"    Use letters, digits, and single spaces, hyphens or apostrophes between them; give each way of saying it an item of its own.\n"},
+	{"name that cannot be typed", []edit{{table, "    name: Wiping back", "    name: Wiping, or sponging"}},
+		"decoration.yaml:60:11: error: `Wiping, or sponging` holds a sign that parts layers where a student types it (value-form)\n" +
+			"    Leave out commas, semicolons and the signs + / and &.\n"},
+	{"technique that names a medium", []edit{{table, "    name: Wiping back", "    name: Wash wiped back"}},
+		"decoration.yaml:60:11: error: the name of this technique holds `wash`, which names a medium (value-form)\n" +
+			"    Leave the medium out of the name; among `words` it may stand.\n"},
 	{"two media share a word", []edit{{table, "words: [wash]", "words: [slip]"}},
 		"decoration.yaml:47:13: error: `slip` is already in line 32 (repeated-name)\n" +
 			"    Give each its own.\n"},

@@ -21,6 +21,7 @@ func (t *table) readTechniques(v value) {
 			continue
 		}
 		q.Name, q.Words = t.named(f, "name: Wiping back")
+		t.namesMedium(f.get("name"), q.Name)
 		q.About = f.need("about", "about: Colour is wiped off again, so that it stays in the lines.").text()
 		works := f.get("works").choice(laysOn, laysCoats, takesAway)
 		q.Coats, q.Takes = works == laysCoats, works == takesAway

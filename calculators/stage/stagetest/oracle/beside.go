@@ -82,3 +82,69 @@ func OtherLaying(t *stage.Table, w stage.Wish, layer int) map[int]stage.Wish {
 	}
 	return all
 }
+
+// Cooler are the ways of laying a layer on that save a firing, at no more risk
+// and no more questions than the best plan: those that are surely not worse for
+// health, and those that perhaps are not.
+func Cooler(t *stage.Table, w stage.Wish, layer int, best Answer) (sure, may []int) {
+	others := OtherLaying(t, w, layer)
+	for q := range t.Techniques {
+		other, is := others[q]
+		if !is {
+			continue
+		}
+		a := Solve(t, other, Safest)
+		more := slices.Compare(a.Cost[:Firings], best.Cost[:Firings]) > 0
+		if !a.Possible || a.Cost[Firings] >= best.Cost[Firings] || more {
+			continue
+		}
+		switch NoWorse(t, a, best) {
+		case EveryPair:
+			sure = append(sure, q)
+			fallthrough
+		case SomePairs:
+			may = append(may, q)
+		}
+	}
+	return sure, may
+}
+
+// Riskier is the best plan in another order of preference, which is better in
+// one place of its cost and worse in risks and questions; NoPair when it is not.
+func Riskier(t *stage.Table, w stage.Wish, best Answer, o Order, place int) (Answer, Share) {
+	a := Solve(t, w, o)
+	doubts := func(c Cost) int { return c[Risky] + c[Questions] }
+	if a.Cost[place] >= best.Cost[place] || doubts(a.Cost) <= doubts(best.Cost) || a.Cost[Undone] > best.Cost[Undone] {
+		return a, NoPair
+	}
+	return a, NoWorse(t, a, best)
+}
+
+// GoesNow says how surely a medium in the place of a layer goes on at once,
+// without risk or question, leads to a finished pot, and is not worse for health
+// than the best plan, or where there is none, than the wish.
+func GoesNow(t *stage.Table, w stage.Wish, layer, medium int, best Answer) Share {
+	found := NoPair
+	m := t.Media[medium]
+	beside := func(i int) bool { return i >= 0 && i < len(w.Layers) && w.Layers[i].Medium == medium }
+	if m.Kind == stage.Glaze || m.Kind == stage.Resist || beside(layer-1) || beside(layer) || beside(layer+1) {
+		return NoPair
+	}
+	for _, other := range InPlace(t, w, layer, medium) {
+		a := SolveNow(t, other, layer)
+		switch {
+		case !a.Possible:
+		case best.Possible:
+			found = max(found, NoWorse(t, a, best))
+		default:
+			found = max(found, WorkNoWorse(t, a, Asked(t, w)))
+		}
+	}
+	return found
+}
+
+// FirstDecor is the first layer of a wish that is more than a glaze or a
+// resist; -1 = none.
+func FirstDecor(t *stage.Table, w stage.Wish) int {
+	return slices.IndexFunc(w.Layers, func(l stage.Layer) bool { return l.Medium >= 0 && decorates(t, []stage.Layer{l}) })
+}
