@@ -15,7 +15,7 @@ import (
 )
 
 // bound are the kinds of page that the book on one page is made of.
-var bound = []string{"home", "unit", "lesson", "state", "medium", "calculator", "answers", "faults", "glossary"}
+var bound = []string{"home", "unit", "lesson", "state", "medium", "calculator", "answers", "faults", "hazards", "glossary"}
 
 // line is a line of the book's contents.
 type line struct{ Number, Title, To string }
@@ -100,7 +100,7 @@ func targets(lines []line) []string {
 // onScreen names what only a screen has a use for, and what the book's own
 // contents and title say, by element or class.
 var onScreen = []string{"form", "noscript", "script", "button", "bench", "letters", "ways-to", "place", "trail", "reckon-fold", "reckon-try",
-	"note-back", "reckon-late", "reckon-without", "unit", "written", "plan-here", "whole", "number"}
+	"note-back", "reckon-late", "reckon-without", "reckon-answers", "reckon-next", "in-short", "unit", "written", "plan-here", "whole", "number"}
 
 // printable says whether a paragraph of a page is one that the book repeats.
 func printable(p *html.Node) bool {

@@ -210,7 +210,7 @@ func wholeRows(t *testing.T) (layers, coats []string) {
 		stage.BareClay + "|" + way("carving") + "|" + way("stamping") + "|",
 		name(slip) + "|" + way("pouring") + "|" + way("scratching-through") + "|",
 		wax + "|",
-		name(wash) + "|" + way("wiping-back") + "|",
+		name(wash) + "|" + way("wiping-back"), // nothing else takes a wash away
 		name(glaze) + "|" + way("dipping") + "|",
 	}, []string{name(slip) + "|" + stage.SaidFixed, underglaze + "|"}
 }
@@ -265,7 +265,7 @@ func TestWordsThatNoChooserHoldsStay(t *testing.T) {
 		{"underglase", 1, false},
 		{"blue underglaze, clear glaze", 0, true},
 		{"gold leaf, coloured slip", 0, true},
-		{"cobalt wash", 0, true},
+		{"cobalt slip", 0, true},
 	} {
 		t.Run(tt.text, func(t *testing.T) {
 			f.t = t
@@ -332,7 +332,7 @@ func TestPlanByKeyboard(t *testing.T) {
 	to(key("Add a layer"))
 	press(kb.Enter)
 	choose("Glaze")
-	for range 10 { // on to the last box, and from there to the answer
+	for range 24 { // on to the last box, and from there to the answer
 		press(kb.Enter)
 	}
 	f.unfold()
