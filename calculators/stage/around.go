@@ -15,9 +15,7 @@ func (t *Table) around(s *search) Plan {
 		c.Changed, c.Nearest = near.changed, t.say(near.wish)
 		p.Conflict = c
 	}
-	if c.Layer <= s.firstDecor() { // a later conflict leaves the first layer where it was wished
-		p.Today = s.today(nil)
-	}
+	p.Today = s.today(nil)
 	return p
 }
 
