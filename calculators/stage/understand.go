@@ -308,9 +308,7 @@ func (r *reader) ways(layer *Layer, words []string) ([]string, error) {
 	if len(layer.Ways) > mostWays {
 		return nil, errors.New("In “" + spoken(words) + "” there are too many ways of working for one layer. Give it " + digit(mostWays) + " at most.")
 	}
-	if layer.Medium >= 0 { // work on the clay keeps the order in which it was said
-		layer.Ways = r.t.layFirst(layer.Ways)
-	}
+	layer.Ways = r.t.layFirst(layer.Ways)
 	return words, nil
 }
 

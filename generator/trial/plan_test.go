@@ -207,7 +207,7 @@ func wholeRows(t *testing.T) (layers, coats []string) {
 	name := func(i int) string { return table.Media[i].Name }
 	way := func(id string) string { return wayOf(t, table, id) }
 	return []string{
-		stage.BareClay + "|" + way("carving") + "|" + way("stamping") + "|",
+		stage.BareClay + "|" + way("stamping") + "|" + way("carving") + "|", // what lays or presses comes before what takes away
 		name(slip) + "|" + way("pouring") + "|" + way("scratching-through") + "|",
 		wax + "|",
 		name(wash) + "|" + way("wiping-back"), // nothing else takes a wash away

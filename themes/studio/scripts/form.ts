@@ -241,7 +241,8 @@ export class Form {
   /** Enter leads to the next box, and after the last one asks for the answer. */
   #key(event: KeyboardEvent): void {
     const inputs = [...this.#form.querySelectorAll<HTMLElement>(`[data-input] ${fields}`)]
-    const seen = inputs.filter((i) => i.getClientRects().length > 0)
+    // What is folded away may have a place and still take no focus.
+    const seen = inputs.filter((i) => i.getClientRects().length > 0 && !i.closest('details:not([open])'))
     const at = seen.findIndex((i) => i === event.target)
     if (event.key !== 'Enter' || event.isComposing || at < 0) return
     event.preventDefault()
