@@ -145,7 +145,7 @@ func addRows(t *testing.T, file string, more int) {
 	for n := range more {
 		words := string(table[at[0]:end])
 		words = strings.Replace(words, "id: feathering", fmt.Sprintf("id: feathering-%d", n), 1)
-		words = entryName.ReplaceAllString(words, fmt.Sprintf("\n    name: Feathering or marbling, number %d", n))
+		words = entryName.ReplaceAllString(words, fmt.Sprintf("\n    name: Feathering or marbling number %d", n))
 		words = entryWords.ReplaceAllString(words, fmt.Sprintf("\n    words: [feathered %d]", n))
 		all.WriteString(words)
 	}

@@ -43,8 +43,10 @@ func exampleStands(t *testing.T, b *tab, c *catalog.Calculator, s catalog.Settin
 			}
 		}
 		for _, r := range catalog.Solve(c.Name, given, s).Outputs {
-			if r.Name == c.Table.Show[0] {
+			if r.Name == c.Table.Show[0] && r.IsText {
 				wanted = append(wanted, r.Text)
+			} else if r.Name == c.Table.Show[0] {
+				wanted = append(wanted, r.Figure) // the unit stands in the head of the table
 			}
 		}
 	}
