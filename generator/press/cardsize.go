@@ -58,7 +58,7 @@ func (v cardView) letters() []int {
 		all = append(all, count(l.Name+l.Short)+12+l.Safety.markLetters())
 	}
 	for _, step := range v.Plan {
-		all = append(all, step.letters())
+		all = append(all, step.letters()...)
 	}
 	for _, l := range v.Looks {
 		letters := count(l.Lesson.Title) + 2
@@ -80,7 +80,7 @@ func (v courseCardView) letters() []int {
 		all = append(all, count(s.Name.Title+s.Tell)+12)
 	}
 	for _, r := range v.Rows {
-		all = append(all, 100+4*r.Safety.markLetters(), 1)
+		all = append(all, 125+4*r.Safety.markLetters(), 1)
 	}
 	all = append(append(all, 40), v.Safety.letters()...)
 	for _, b := range v.Bodies {

@@ -81,10 +81,10 @@ func (s stepView) Guards() []string {
 }
 
 // letters counts what a step takes on one sheet.
-func (s stepView) letters() int {
-	n := count(s.What) + 3
+func (s stepView) letters() []int {
+	all := []int{count(s.What) + 3}
 	for _, text := range s.Guards() {
-		n += count(text) + len("Take care: ")
+		all = append(all, count(text)+len("Take care: "))
 	}
-	return n
+	return all
 }

@@ -21,7 +21,7 @@ type standing struct {
 const standings = `[...document.querySelectorAll("form[data-calculator]")].map(form => ({
 	calculator: form.dataset.calculator,
 	fields: [...new FormData(form)],
-	shown: Object.fromEntries([...form.querySelectorAll("output")].filter(o => o.querySelector("data")).map(o => [o.name, o.querySelector("data").value])),
+	shown: Object.fromEntries([...document.getElementById(form.dataset.part).querySelectorAll("output")].filter(o => o.querySelector("data")).map(o => [o.name, o.querySelector("data").value])),
 }))`
 
 func TestCalculatorsInLessons(t *testing.T) {
