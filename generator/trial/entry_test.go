@@ -249,7 +249,7 @@ func TestASlipIsNotScolded(t *testing.T) {
 	if heard := ask[[]string](f.tab, "window.heard"); len(heard) > 0 {
 		t.Errorf("while a jar was typed in, this was said: %q", heard)
 	}
-	if spoken := ask[string](f.tab, `document.querySelector("form [role=status]").textContent`); strings.Contains(spoken, "heavier") {
+	if spoken := ask[string](f.tab, `document.querySelector("form [data-voice]").textContent`); strings.Contains(spoken, "heavier") {
 		t.Errorf("and spoken: %q", spoken)
 	}
 }

@@ -54,7 +54,7 @@ export class Form {
     this.#boxes = [...form.querySelectorAll<HTMLElement>('[data-input]')].map(more?.box ?? ((e) => new Box(e)))
     this.#view = new AnswerView(this.section, form.dataset['folder'] ?? '', more?.rows)
     this.#line = part(form, '[data-headline]')
-    this.#voice = part(form, '[role=status]')
+    this.#voice = part(form, '[data-voice]')
     this.#linked = part(form, '[data-linked]')
     this.#told = part(this.section, '[data-told]')
     this.#cleared = make('p', 'reckon-linked')
