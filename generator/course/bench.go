@@ -26,14 +26,30 @@ func (c *Course) Answers() catalog.Settings {
 	for _, w := range c.Working {
 		s.Working = append(s.Working, catalog.Working{Of: catalog.Subject(w.Of), For: w.For, Low: w.Low, High: w.High})
 	}
+	s.Hazards = c.bench(func(h Hazard) string { return h.Harm + " " + h.Do })
+	return s
+}
+
+// PageAnswers is Answers for a page, which says of each hazard what to do in a
+// few words: the whole of it is a link away, and the answer stays in the window
+// of a phone.
+func (c *Course) PageAnswers() catalog.Settings {
+	s := c.Answers()
+	s.Hazards = c.bench(func(h Hazard) string { return h.Title + ": " + h.Short })
+	return s
+}
+
+// bench gives the hazards of weighing out, in some words.
+func (c *Course) bench(words func(Hazard) string) []catalog.Hazard {
+	var hazards []catalog.Hazard
 	for _, id := range catalog.HazardIDs() {
 		for _, h := range c.Decoration.Hazards {
 			if h.ID == id {
-				s.Hazards = append(s.Hazards, catalog.Hazard{ID: id, Words: h.Harm + " " + h.Do})
+				hazards = append(hazards, catalog.Hazard{ID: id, Words: words(h)})
 			}
 		}
 	}
-	return s
+	return hazards
 }
 
 // readScales reads the studio's scales and puts the one that takes least first.

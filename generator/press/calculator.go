@@ -10,6 +10,7 @@ import (
 	"slipbook/calculators/catalog"
 	"slipbook/calculators/formula"
 	"slipbook/calculators/stage"
+	"slipbook/generator/course"
 	"slipbook/generator/finding"
 	"slipbook/generator/markup"
 )
@@ -22,9 +23,10 @@ type calculatorView struct {
 	Name     string
 	Title    string
 	Purpose  string
-	Settings string // what the engine must know of the course, encoded
-	Folder   string // where the calculators' own pages are, from this page
-	Cautions []string
+	Settings string   // what the engine must know of the course, encoded
+	Folder   string   // where the calculators' own pages are, from this page
+	Care     care     // what is always to be minded
+	Cautions []string // besides
 	Notes    []string
 
 	First, More []choiceView // boxes in sight at once, and behind "more"
@@ -125,7 +127,8 @@ func (p *Press) calculatorView(c *catalog.Calculator, fill []markup.Setting, num
 		Purpose:  c.Purpose,
 		Settings: p.settings.Sums(c).Encode(),
 		Folder:   folder,
-		Cautions: p.settings.CautionsOf(c),
+		Care:     p.care(from, course.Care{Hazards: c.Hazards}),
+		Cautions: c.Cautions,
 		Notes:    c.Notes,
 		Columns:  columns(c),
 		Steps:    c.Name == planName,

@@ -56,7 +56,7 @@ type Press struct {
 func New(c *course.Course, theme fs.FS) (*Press, error) {
 	p := &Press{
 		course:   c,
-		settings: c.Answers(),
+		settings: c.PageAnswers(),
 		pages:    make(map[string]*course.Page),
 		terms:    make(map[string]course.Term),
 		pictures: make(map[string]string),

@@ -19,7 +19,7 @@ func settings(t *testing.T) catalog.Settings {
 	if findings.Stop() {
 		t.Fatalf("the demo course has errors: %v", findings)
 	}
-	s := c.Answers()
+	s := c.PageAnswers()
 	s.Table = c.Decoration.Table()
 	return s
 }
