@@ -137,3 +137,19 @@ func TestStyleString(t *testing.T) {
 		}
 	}
 }
+
+// TestBookLeavesOutWhatOnlyAScreenCanUse names each such thing once more, so that
+// none can fall off the list in silence.
+func TestBookLeavesOutWhatOnlyAScreenCanUse(t *testing.T) {
+	pieces := []string{"<form>gone</form>", "<noscript>gone</noscript>", "<script>gone</script>", "<button>gone</button>"}
+	for _, class := range []string{"bench", "letters", "ways-to", "reckon-answers", "reckon-next", "reckon-try", "note-back", "reckon-late", "reckon-without", "place", "trail", "unit", "written", "plan-here", "whole", "in-short", "number"} {
+		pieces = append(pieces, `<div class="first `+class+`">gone<div>gone</div></div>`)
+	}
+	for _, piece := range pieces {
+		page := []byte(string(mainStart) + "<h1>Title</h1>" + piece + "<p>kept</p>" + string(mainEnd))
+		c, err := bookPlan{}.chapter("slip/mix.html", page)
+		if body := string(c.Body); err != nil || strings.Contains(body, "gone") || !strings.Contains(body, "kept") {
+			t.Errorf("%s: %q, %v", piece, body, err)
+		}
+	}
+}

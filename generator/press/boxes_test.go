@@ -110,3 +110,23 @@ func TestBoxesLeadOn(t *testing.T) {
 		t.Errorf("only %d boxes lead on", leads)
 	}
 }
+
+// TestKeysFitWhatIsTyped wants a phone's keyboard with the stroke and the space
+// where fractions and lists are typed, and steps that fit what is measured.
+func TestKeysFitWhatIsTyped(t *testing.T) {
+	for _, c := range []struct {
+		name       string
+		in         catalog.Input
+		mode, step string
+	}{
+		{"people", catalog.Input{Whole: true}, "numeric", "1"},
+		{"a length, in inches too", catalog.Input{Kind: quantity.Length}, "text", ""},
+		{"a list of masses", catalog.Input{Kind: quantity.Mass, List: true}, "text", ""},
+		{"a mass", catalog.Input{Kind: quantity.Mass}, "decimal", ""},
+		{"a specific gravity", catalog.Input{Kind: quantity.Gravity}, "decimal", "0.01"},
+	} {
+		if mode, step := keypad(&c.in), stepOf(&c.in); mode != c.mode || step != c.step {
+			t.Errorf("%s: keys %q and step %q, want %q and %q", c.name, mode, step, c.mode, c.step)
+		}
+	}
+}

@@ -10,6 +10,7 @@ import (
 	"golang.org/x/net/html"
 	"slipbook/generator/course"
 	"slipbook/generator/course/coursetest"
+	"slipbook/generator/proof"
 )
 
 // wholeEnd is a lesson's end with everything that is gathered elsewhere.
@@ -197,5 +198,31 @@ func TestSum(t *testing.T) {
 				t.Errorf("address %q, fault %q, do %q", address, fault, do)
 			}
 		})
+	}
+}
+
+// TestFaultsSayWhyWhereItMayNot wants the table's reason beside the fault of what
+// may not simply go on: of a yes the reason says why it holds, which is no cause.
+func TestFaultsSayWhyWhereItMayNot(t *testing.T) {
+	for _, c := range []struct {
+		verdict course.Verdict
+		want    string
+	}{
+		{course.Yes, "It blisters Thin it. Wet"},
+		{course.Label, "It blisters Because. Thin it. Wet"},
+		{course.Risky, "It blisters Because. Thin it. Wet"},
+		{course.Never, "It blisters Because. Thin it. Wet"},
+	} {
+		i := newImpression(newPress(t, small(t)), &proof.Reading{}, shared())
+		m := course.Medium{ID: "m", On: map[string]course.Pair{"wet": {Verdict: c.verdict, Reason: "Because.", Fault: "It blisters.", Remedy: "Thin it."}}}
+		faults := i.tableFaults(m)
+		if len(faults) != 1 {
+			t.Fatalf("%s: %d faults", c.verdict, len(faults))
+		}
+		f := faults[0]
+		said := strings.Join(strings.Fields(string(f.Seen)+" "+string(f.Means)+" "+f.Where[0].Title), " ")
+		if said != c.want {
+			t.Errorf("%s: %q, want %q", c.verdict, said, c.want)
+		}
 	}
 }
