@@ -112,3 +112,18 @@ func TestApart(t *testing.T) {
 		}
 	}
 }
+
+// TestWithinByAnotherName stands in for a disk on which one folder goes by
+// several names, such as one that does not tell capital letters from small ones:
+// it is the same folder all the same.
+func TestWithinByAnotherName(t *testing.T) {
+	parent := t.TempDir()
+	put(t, parent, map[string]string{"real/a/b/x": "", "beside/x": ""})
+	other := filepath.Join(parent, "other")
+	must(t, os.Symlink("real", other))
+	for path, want := range map[string]bool{"real": true, "real/a": true, "real/a/b": true, "real/new": true, "beside": false, ".": false} {
+		if got := within(filepath.Join(parent, path), other); got != want {
+			t.Errorf("%s lies in the folder that is called other: %v, want %v", path, got, want)
+		}
+	}
+}

@@ -32,15 +32,22 @@ import (
 // stands unchanged and nothing is left beside it, unless the words say
 // otherwise and where.
 func Replace(dir string, files map[string][]byte) error {
-	return replace(dir, files, swap)
+	return replace(dir, files, lastSteps{flush, swap})
 }
 
 // swapper puts the tree fresh where old stands, and says where the old tree is
 // now. After an error old stands as before, but for *stranded.
 type swapper func(fresh, old string) (spent string, err error)
 
-// replace is Replace with the last step given, so that tests can let it fail.
-func replace(dir string, files map[string][]byte, swap swapper) error {
+// lastSteps are what the finished tree goes through: it is made safe on the
+// disk, and only then put in the old one's place.
+type lastSteps struct {
+	flush func(root string) error
+	swap  swapper
+}
+
+// replace is Replace with the last steps given, so that tests can let them fail.
+func replace(dir string, files map[string][]byte, last lastSteps) error {
 	names, err := order(files)
 	if err != nil {
 		return err
@@ -57,11 +64,11 @@ func replace(dir string, files map[string][]byte, swap swapper) error {
 	if err != nil {
 		return fmt.Errorf("nothing could be written in %q: %w; the new handbook is made there before it takes its place, so that folder must be writable", parent, plain(err))
 	}
-	if err := fill(fresh, names, files, g); err != nil {
+	if err := fill(fresh, names, files, g, last.flush); err != nil {
 		_ = os.RemoveAll(fresh) // the first error is the one to act on
 		return fmt.Errorf("the new handbook could not be written, and %q was left as it was: %w", g.path, plain(err))
 	}
-	spent, err := place(fresh, g, swap)
+	spent, err := place(fresh, g, last.swap)
 	if err != nil {
 		_ = os.RemoveAll(fresh)
 		return misplaced(g.path, err)
@@ -73,9 +80,9 @@ func replace(dir string, files map[string][]byte, swap swapper) error {
 	return nil
 }
 
-// fill makes fresh the finished tree: pages, marker, and the dot files of the
-// folder it will replace.
-func fill(fresh string, names []string, files map[string][]byte, g ground) error {
+// fill makes fresh the finished tree, safe on the disk: pages, marker, and the
+// dot files of the folder it will replace.
+func fill(fresh string, names []string, files map[string][]byte, g ground, flush func(root string) error) error {
 	if err := plant(fresh, names, files); err != nil {
 		return err
 	}

@@ -176,24 +176,53 @@ func TestReplaceManyFiles(t *testing.T) {
 // failing stands for a disk that cannot take the last step.
 func failing(fresh, old string) (string, error) { return "", errors.New("the disk says no") }
 
+// full stands for a disk that finds out only at the end that it has no room.
+func full(string) error { return errors.New("no room") }
+
+// TestNothingTakesItsPlaceBeforeItIsSafe wants all of the new tree on the disk
+// while the old one still stands: when the power goes, one of them is whole.
+func TestNothingTakesItsPlaceBeforeItIsSafe(t *testing.T) {
+	for _, old := range []map[string]string{nil, {Marker: "m", "old.html": "old"}} {
+		dir := filepath.Join(t.TempDir(), "public")
+		put(t, dir, old)
+		safe := 0
+		err := replace(dir, pages, lastSteps{func(root string) error {
+			safe++
+			same(t, tree(t, root), planted)
+			for name, data := range old {
+				if got, err := os.ReadFile(filepath.Join(dir, name)); err != nil || string(got) != data {
+					t.Errorf("%s of the old tree holds %q, %v", name, got, err)
+				}
+			}
+			return flush(root)
+		}, swap})
+		must(t, err)
+		if safe != 1 {
+			t.Errorf("it was made safe %d times", safe)
+		}
+	}
+}
+
 func TestReplaceFailureKeepsTheOldTree(t *testing.T) {
 	long := strings.Repeat("n", 300)
 	for _, c := range []struct {
 		name  string
 		files map[string][]byte
+		flush func(string) error
 		swap  swapper
 		want  string
 	}{
-		{"file cannot be written", map[string][]byte{"a.html": nil, "unit/" + long: nil}, swap, "could not be written, and"},
-		{"folder cannot be made", map[string][]byte{"a.html": nil, long + "/a.html": nil}, swap, "could not be written, and"},
-		{"last step fails", pages, failing, "was left as it was: the disk says no"},
+		{"file cannot be written", map[string][]byte{"a.html": nil, "unit/" + long: nil}, flush, swap, "could not be written, and"},
+		{"folder cannot be made", map[string][]byte{"a.html": nil, long + "/a.html": nil}, flush, swap, "could not be written, and"},
+		{"the disk does not keep what was written", pages, full, swap, "was left as it was: no room"},
+		{"last step fails", pages, flush, failing, "was left as it was: the disk says no"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			parent := t.TempDir()
 			dir := filepath.Join(parent, "public")
 			put(t, dir, map[string]string{Marker: "m", "old.html": "old", ".htaccess": "deny"})
 			before := tree(t, dir)
-			err := replace(dir, c.files, c.swap)
+			err := replace(dir, c.files, lastSteps{c.flush, c.swap})
 			if err == nil || !strings.Contains(err.Error(), c.want) {
 				t.Errorf("error %v, want %q in it", err, c.want)
 			}

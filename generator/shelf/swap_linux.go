@@ -11,7 +11,11 @@ import (
 // the old tree or from the new one. File systems that cannot (some over
 // networks) get two renames.
 func swap(fresh, old string) (spent string, err error) {
-	err = unix.Renameat2(unix.AT_FDCWD, fresh, unix.AT_FDCWD, old, unix.RENAME_EXCHANGE)
+	return exchanged(fresh, old, unix.Renameat2(unix.AT_FDCWD, fresh, unix.AT_FDCWD, old, unix.RENAME_EXCHANGE))
+}
+
+// exchanged ends a swap by what the system said to exchanging the two folders.
+func exchanged(fresh, old string, err error) (spent string, _ error) {
 	if errors.Is(err, unix.ENOSYS) || errors.Is(err, unix.EINVAL) || errors.Is(err, unix.EOPNOTSUPP) {
 		return twoRenames(fresh, old)
 	}

@@ -24,7 +24,7 @@ func TestReplaceByTwoRenames(t *testing.T) {
 	parent := t.TempDir()
 	dir := filepath.Join(parent, "public")
 	put(t, dir, map[string]string{Marker: "m", "old.html": "old"})
-	must(t, replace(dir, pages, twoRenames))
+	must(t, replace(dir, pages, lastSteps{flush, twoRenames}))
 	same(t, tree(t, dir), planted)
 	noLitter(t, parent, "public")
 }
@@ -42,9 +42,9 @@ func TestStrandedTreeIsNamed(t *testing.T) {
 	parent := t.TempDir()
 	dir := filepath.Join(parent, "public")
 	put(t, dir, map[string]string{Marker: "m"})
-	err := replace(dir, pages, func(fresh, old string) (string, error) {
+	err := replace(dir, pages, lastSteps{flush, func(fresh, old string) (string, error) {
 		return "", &stranded{fresh + "-old", os.ErrPermission}
-	})
+	}})
 	want := "rename that folder back by hand"
 	if err == nil || !contains(err.Error(), "-old", want) {
 		t.Errorf("error %v, want %q in it", err, want)
