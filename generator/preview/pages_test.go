@@ -5,6 +5,8 @@ import (
 	"net/http/httptest"
 	"strings"
 	"testing"
+	"testing/synctest"
+	"time"
 
 	"slipbook/generator/finding"
 )
@@ -83,14 +85,23 @@ func TestAddresses(t *testing.T) {
 			if !strings.Contains(w.Body.String(), c.holds) {
 				t.Errorf("body %q, want %q in it", w.Body, c.holds)
 			}
-			if got := w.Header().Get("Cache-Control"); got != "no-store" {
-				t.Errorf("Cache-Control %q", got)
-			}
+			private(t, w)
 			head := get(p, "HEAD", c.target)
 			if head.Code != w.Code || head.Body.Len() != 0 && c.location == "" {
 				t.Errorf("HEAD gives %d and %d bytes", head.Code, head.Body.Len())
 			}
 		})
+	}
+}
+
+// private wants an answer to be kept by nobody, taken for nothing else than it
+// says it is, and read by no page of another server.
+func private(t *testing.T, w *httptest.ResponseRecorder) {
+	t.Helper()
+	for name, want := range map[string]string{"Cache-Control": "no-store", "X-Content-Type-Options": "nosniff", "Cross-Origin-Resource-Policy": "same-origin"} {
+		if got := w.Header().Get(name); got != want {
+			t.Errorf("%s is %q, want %q", name, got, want)
+		}
 	}
 }
 
@@ -100,6 +111,7 @@ func TestOnlyReading(t *testing.T) {
 		if w.Code != 405 || w.Header().Get("Allow") != "GET, HEAD" {
 			t.Errorf("%s gives %d, Allow %q", method, w.Code, w.Header().Get("Allow"))
 		}
+		private(t, w)
 	}
 }
 
@@ -108,6 +120,32 @@ func TestNoPageForAMissingAddress(t *testing.T) {
 	if w.Code != 404 || !strings.Contains(w.Body.String(), "no page at this address") {
 		t.Errorf("%d %q", w.Code, w.Body)
 	}
+}
+
+// TestWaitingPageHearsThatThePreviewLives wants a sign of life for a page to
+// which nothing happens, often enough that no connection in between gives up, and
+// an end when the page has gone.
+func TestWaitingPageHearsThatThePreviewLives(t *testing.T) {
+	synctest.Test(t, func(t *testing.T) {
+		p := shown(handbook)
+		page, leave := context.WithCancel(t.Context())
+		heard := httptest.NewRecorder()
+		ended := make(chan struct{})
+		go func() {
+			p.ServeHTTP(heard, httptest.NewRequest("GET", newsAt, nil).WithContext(page))
+			close(ended)
+		}()
+		time.Sleep(2*time.Minute + time.Second)
+		leave()
+		<-ended
+		if n := strings.Count(heard.Body.String(), ": still here\n\n"); n < 4 || n > 24 {
+			t.Errorf("%d signs of life in two minutes", n)
+		}
+		if n := strings.Count(heard.Body.String(), "event: version\n"); n != 1 {
+			t.Errorf("one version is told %d times", n)
+		}
+		private(t, heard)
+	})
 }
 
 func TestWithScript(t *testing.T) {

@@ -6,6 +6,7 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"slices"
 	"sync"
 	"testing"
 	"testing/synctest"
@@ -158,5 +159,30 @@ func TestOneSaveGivesUpOnAnError(t *testing.T) {
 	w.Errors <- broken
 	if err := oneSave(t.Context(), w, "/content"); err != broken {
 		t.Errorf("error %v", err)
+	}
+}
+
+// TestTooManyChangesAtOnce wants what the system was too busy to tell to be
+// noticed all the same, and folders that came meanwhile to be followed.
+func TestTooManyChangesAtOnce(t *testing.T) {
+	root := t.TempDir()
+	w, err := fsnotify.NewWatcher()
+	must(t, err)
+	defer w.Close()
+	must(t, follow(w, root))
+	unseen := filepath.Join(root, "units", "slip")
+	must(t, os.MkdirAll(unseen, 0o755))
+	for range cap(w.Events) + 2 { // whatever was told of them is lost
+		select {
+		case <-w.Events:
+		case <-time.After(quiet):
+		}
+	}
+	go func() { w.Errors <- fsnotify.ErrEventOverflow }()
+	ctx, cancel := context.WithTimeout(t.Context(), 10*time.Second)
+	defer cancel()
+	must(t, oneSave(ctx, w, root))
+	if followed := w.WatchList(); !slices.Contains(followed, unseen) {
+		t.Errorf("only these are followed: %q", followed)
 	}
 }
