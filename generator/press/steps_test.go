@@ -9,6 +9,7 @@ import (
 
 	"slipbook/calculators/catalog"
 	"slipbook/calculators/stage"
+	"slipbook/generator/proof"
 )
 
 // TestStepsOnACardCarryTheirHazards plans each medium of the demo course from
@@ -57,5 +58,28 @@ func TestStepsOnACardCarryTheirHazards(t *testing.T) {
 	}
 	if guarded < 50 {
 		t.Errorf("only %d steps have hazards", guarded)
+	}
+}
+
+// TestCardPlansForFood wants the order of work on a card to keep what is not for
+// food off what food touches: whoever holds the card may be making a mug.
+func TestCardPlansForFood(t *testing.T) {
+	p := calculatorPress(t, '.')
+	i := newImpression(p, &proof.Reading{}, shared())
+	kept := 0
+	for _, m := range p.table.Media {
+		said := false
+		for _, step := range i.cardPlan(m) {
+			said = said || strings.Contains(step.Caution, "Keep it off every surface that food, drink or lips touch.")
+		}
+		if want := !m.Food && m.Kind != "resist"; said != want && (want || m.Kind != "on-glaze") {
+			t.Errorf("%s: the card says to keep it off food: %v", m.Name, said)
+		}
+		if said {
+			kept++
+		}
+	}
+	if kept == 0 {
+		t.Error("no card keeps anything off food")
 	}
 }
