@@ -111,6 +111,7 @@ func TestRefusals(t *testing.T) {
 		{"no layers", "calculator=stage-plan&state=wet&layers=,", "layers", "This is still missing: “Layers you want, the lowest first”."},
 		{"a layer that is none", "calculator=stage-plan&state=wet&layers=mud", "layers", "“mud” names no medium of the table. There are: coloured slip, engobe, underglaze, stain wash, oxide wash, glaze, opaque glaze, enamel, decal, lustre, wax."},
 		{"clay that makes no exception", "calculator=stage-plan&state=wet&layers=slip&body=Mud", "body", "The studio’s table makes no exception for “Mud”. Leave this blank, or give one of: Yard paper clay."},
+		{"bare under a glaze", "calculator=stage-plan&state=bisque&layers=wash, clear glaze&finish=bare", "finish", "A pot with a glaze on it does not end bare. Say glazed, or leave the glaze out."},
 		{"too much text", "calculator=" + strings.Repeat("x", 20000), "calculator", "That is too much text for one calculation."},
 		{"too many inputs", strings.Repeat("a=1&", 301), "calculator", "Those are too many inputs for one calculation."},
 	}
