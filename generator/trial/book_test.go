@@ -284,7 +284,7 @@ func textRuns(n *html.Node) []string {
 	}
 	var all []string
 	for below := range n.ChildNodes() {
-		if below.Data != "svg" && below.Data != "math" && !classed(below, "unseen") {
+		if below.Data != "svg" && below.Data != "math" && !classed(below, "unseen") && !hidden(below) {
 			all = append(all, textRuns(below)...)
 		}
 	}

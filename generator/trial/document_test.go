@@ -5,6 +5,7 @@ package trial
 import (
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -87,6 +88,12 @@ func attributeName(a html.Attribute) string {
 // classed says whether an element is of a class.
 func classed(n *html.Node, class string) bool {
 	return strings.Contains(" "+attribute(n, "class")+" ", " "+class+" ")
+}
+
+// hidden reports whether an element has the attribute that keeps it from being
+// shown.
+func hidden(n *html.Node) bool {
+	return slices.ContainsFunc(n.Attr, func(a html.Attribute) bool { return a.Key == "hidden" })
 }
 
 // find lists the elements below one that have a name ("a") or a class (".ask").

@@ -105,8 +105,10 @@ func TestNextAlone(t *testing.T) {
 		f.unfold()
 		next := newChance(c, s)
 		for _, given := range [][]catalog.Setting{c.Example.Given, next.short(t), next.short(t)} {
-			if text, layered := textOf(given, "layers"); layered {
-				f.layers(text) // chosen, not typed
+			if text, layered := textOf(given, "layers"); layered { // chosen, not typed
+				f.layers(text)
+				coats, _ := textOf(given, "already")
+				f.coats(coats)
 			}
 			f.nextOnly(given)
 			f.agree(given, s)
@@ -225,7 +227,7 @@ func TestNothingIsScoldedTooSoon(t *testing.T) {
 		f.fill(given, false)
 		f.do(chromedp.KeyEvent(kb.Enter))
 		f.leave()
-		if !f.until(f.boxes(first.Name) + `[0].getAttribute("aria-invalid") === "true"`) {
+		if !f.until(f.boxes(first.Name) + `.some(box => box.getAttribute("aria-invalid") === "true")`) {
 			t.Errorf("everything is filled and left, and nothing is said at %s", first.Name)
 		}
 	})
