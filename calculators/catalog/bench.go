@@ -13,6 +13,7 @@ type bench struct {
 	calculator *Calculator
 	settings   Settings
 	answer     *Answer
+	boxes      []box    // as they were filled in, in the order of the inputs
 	stood      []string // inputs whose default stood in
 }
 

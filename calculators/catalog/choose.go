@@ -3,15 +3,15 @@ package catalog
 // choose settles the groups of alternatives: one side of each may be given.
 // Inputs of the other sides are marked unused, so that their defaults do not
 // stand in.
-func (b *bench) choose(texts map[string]box) {
+func (b *bench) choose() {
 	for _, group := range b.groups() {
 		members := b.members(group)
-		sides := givenSides(members, texts)
+		sides := b.givenSides(members)
 		switch {
 		case len(sides) > 1:
-			b.refuseBoth(members, texts)
+			b.refuseBoth(members)
 		case len(sides) == 1:
-			b.useOnly(sides[0], members, texts)
+			b.useOnly(sides[0], members)
 		case members[0].Needed && !anyDefault(members):
 			b.refuse(members[0].Name, "Give one of these: "+b.alternatives(members)+".")
 		}
@@ -46,10 +46,10 @@ func (in *Input) side() string {
 	return in.Side
 }
 
-func givenSides(members []*Input, texts map[string]box) []string {
+func (b *bench) givenSides(members []*Input) []string {
 	var sides []string
 	for _, in := range members {
-		if texts[in.Name].text != "" && !contains(sides, in.side()) {
+		if b.box(in).text != "" && !contains(sides, in.side()) {
 			sides = append(sides, in.side())
 		}
 	}
@@ -58,9 +58,9 @@ func givenSides(members []*Input, texts map[string]box) []string {
 
 // refuseBoth says once, at the first input given, that only one side can be
 // used.
-func (b *bench) refuseBoth(members []*Input, texts map[string]box) {
+func (b *bench) refuseBoth(members []*Input) {
 	for _, in := range members {
-		if texts[in.Name].text != "" {
+		if b.box(in).text != "" {
 			b.refuse(in.Name, "Only one of these can be used: "+b.alternatives(members)+". Empty the other.")
 			return
 		}
@@ -69,13 +69,11 @@ func (b *bench) refuseBoth(members []*Input, texts map[string]box) {
 
 // useOnly keeps the inputs of one side, all of which are needed, and marks the
 // others unused.
-func (b *bench) useOnly(side string, members []*Input, texts map[string]box) {
+func (b *bench) useOnly(side string, members []*Input) {
 	for _, in := range members {
-		t := texts[in.Name]
 		if in.side() != side {
-			t.unused = true
-			texts[in.Name] = t
-		} else if t.text == "" && in.Default == "" {
+			b.box(in).unused = true
+		} else if b.box(in).text == "" && in.Default == "" {
 			b.answer.refuse(in.Name, missing(in))
 		}
 	}

@@ -15,8 +15,8 @@ type box struct {
 
 // sort puts each given text to its input and refuses what belongs to none.
 // Blank texts count as not given.
-func (b *bench) sort(given []Setting) map[string]box {
-	texts := map[string]box{}
+func (b *bench) sort(given []Setting) {
+	b.boxes = make([]box, len(b.calculator.Inputs))
 	for _, g := range given {
 		name, isUnit := letters.CutSuffix(g.Name, ".unit")
 		in := b.calculator.Input(name)
@@ -24,7 +24,7 @@ func (b *bench) sort(given []Setting) map[string]box {
 			b.answer.refuse(clip(g.Name), b.noSuchInput(g.Name))
 			continue
 		}
-		t := texts[name]
+		t := b.box(in)
 		text := trim(g.Text)
 		switch {
 		case isUnit:
@@ -38,12 +38,19 @@ func (b *bench) sort(given []Setting) map[string]box {
 			t.text = text
 			t.times++
 		}
-		texts[name] = t
 		if t.times > 1 && !in.List {
 			b.refuse(name, "This was given twice. Give it once.")
 		}
 	}
-	return texts
+}
+
+// box is the box of an input of this calculator.
+func (b *bench) box(in *Input) *box {
+	i := 0
+	for &b.calculator.Inputs[i] != in {
+		i++
+	}
+	return &b.boxes[i]
 }
 
 func (b *bench) noSuchInput(name string) string {
@@ -56,8 +63,8 @@ func (b *bench) noSuchInput(name string) string {
 
 // read understands one input's text, or lets its default stand in, and
 // refuses what is missing or out of range.
-func (b *bench) read(in *Input, texts map[string]box) {
-	t, style := texts[in.Name], b.settings.Style
+func (b *bench) read(in *Input) {
+	t, style := *b.box(in), b.settings.Style
 	if t.text == "" {
 		if in.Default == "" || t.unused {
 			if in.Needed && in.Group == "" {

@@ -35,10 +35,10 @@ func Solve(calculator string, given []Setting, s Settings) (answer *Answer) {
 // take reads the inputs, in order: which boxes are meant, what stands in them,
 // which of several alternatives, and whether the numbers are in range.
 func (b *bench) take(given []Setting) {
-	texts := b.sort(given)
-	b.choose(texts)
+	b.sort(given)
+	b.choose()
 	for i := range b.calculator.Inputs {
-		b.read(&b.calculator.Inputs[i], texts)
+		b.read(&b.calculator.Inputs[i])
 	}
 }
 

@@ -26,9 +26,9 @@ func (r *reader) chosen() string {
 			text += ", "
 		}
 		text += r.t.Choice(layer)
-		if fixed, said := r.fixed[i]; said && fixed {
+		if r.saidFixed.has(i) {
 			text += " " + SaidFixed
-		} else if said {
+		} else if r.saidLoose.has(i) {
 			text += " " + SaidLoose
 		}
 	}

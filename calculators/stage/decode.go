@@ -32,44 +32,52 @@ func Decode(text string) (*Table, error) {
 
 // take adds one line to the table; false when it cannot be read.
 func (t *Table) take(f *fields) bool {
-	read, known := readers[f.text()]
-	return known && read(t, f) && f.whole()
+	word := f.text()
+	for i := range readers {
+		if readers[i].word == word {
+			return readers[i].read(t, f) && f.whole()
+		}
+	}
+	return false
 }
 
 // readers read the lines of a table by the word that they begin with. A line
 // that belongs to the one before answers false where there is none.
-var readers = map[string]func(*Table, *fields) bool{
-	"hazard": func(t *Table, f *fields) bool {
+var readers = [...]struct {
+	word string
+	read func(*Table, *fields) bool
+}{
+	{"hazard", func(t *Table, f *fields) bool {
 		t.Hazards = append(t.Hazards, Hazard{ID: f.text(), Title: f.text(), Short: f.text(), Wear: f.list(), Place: f.text(), Lesson: f.text(), Health: f.flag()})
 		return len(t.Hazards) <= MostHazards
-	},
-	"firing": func(t *Table, f *fields) bool { t.Fire, t.Firing = f.rule(), f.text(); return true },
-	"metals": func(t *Table, f *fields) bool { t.Metals = Metals{Rule: f.rule(), Words: f.list()}; return true },
-	"phrase": func(t *Table, f *fields) bool {
+	}},
+	{"firing", func(t *Table, f *fields) bool { t.Fire, t.Firing = f.rule(), f.text(); return true }},
+	{"metals", func(t *Table, f *fields) bool { t.Metals = Metals{Rule: f.rule(), Words: f.list()}; return true }},
+	{"phrase", func(t *Table, f *fields) bool {
 		t.Phrases = append(t.Phrases, Phrase{Words: f.list(), Layers: f.text(), Ask: f.text()})
 		return true
-	},
-	"state": func(t *Table, f *fields) bool {
+	}},
+	{"state", func(t *Table, f *fields) bool {
 		t.States = append(t.States, State{ID: f.text(), Name: f.text(), Words: f.list()})
 		return true
-	},
-	"part":      (*Table).takePart,
-	"medium":    (*Table).takeMedium,
-	"on":        func(t *Table, f *fields) bool { m := last(t.Media); return m != nil && add(&m.On, f.rule()) },
-	"technique": (*Table).takeTechnique,
-	"cell":      func(t *Table, f *fields) bool { q := last(t.Techniques); return q != nil && add(&q.On, nil) },
-	"by":        (*Table).takeCase,
-	"over": func(t *Table, f *fields) bool {
+	}},
+	{"part", (*Table).takePart},
+	{"medium", (*Table).takeMedium},
+	{"on", func(t *Table, f *fields) bool { m := last(t.Media); return m != nil && add(&m.On, f.rule()) }},
+	{"technique", (*Table).takeTechnique},
+	{"cell", func(t *Table, f *fields) bool { q := last(t.Techniques); return q != nil && add(&q.On, nil) }},
+	{"by", (*Table).takeCase},
+	{"over", func(t *Table, f *fields) bool {
 		return add(&t.Overs, Over{Rule: f.rule(), Under: f.text(), Above: f.text(), Unless: f.list(), Fired: f.flag()})
-	},
-	"move": func(t *Table, f *fields) bool {
+	}},
+	{"move", func(t *Table, f *fields) bool {
 		return add(&t.Transitions, Transition{Rule: f.rule(), ID: f.text(), Move: Move(f.digit(int(Fire))), From: f.digit(99), To: f.digit(99), Name: f.text()})
-	},
-	"body": func(t *Table, f *fields) bool { return add(&t.Bodies, Body{ID: f.text(), Name: f.text()}) },
-	"change": func(t *Table, f *fields) bool {
+	}},
+	{"body", func(t *Table, f *fields) bool { return add(&t.Bodies, Body{ID: f.text(), Name: f.text()}) }},
+	{"change", func(t *Table, f *fields) bool {
 		body := last(t.Bodies)
 		return body != nil && add(&body.Changes, Change{Rule: f.rule(), Medium: f.text(), State: f.digit(99)})
-	},
+	}},
 }
 
 func (t *Table) takePart(f *fields) bool {

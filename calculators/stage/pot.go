@@ -8,29 +8,16 @@ func (s set) has(i int) bool { return s>>i&1 == 1 }
 // pot is a condition of the pot. Layers are those on it already, from bit 0,
 // and after them those of the wish.
 type pot struct {
+	done    set // acts that are done
+	loose   set // layers that no firing has fixed
+	open    set // layers on the pot, loose or fired, that no coat of glaze covers
 	state   uint8
 	part    uint8 // of a state with parts, from 0
-	done    set   // acts that are done
-	loose   set   // layers that no firing has fixed
-	open    set   // layers on the pot, loose or fired, that no coat of glaze covers
 	pending uint8 // heat of on-glaze that is on and not yet fired; 0 = none
 	heat    uint8 // of the last on-glaze firing; 0 = none yet
 	damp    bool  // something wet went on since it last dried
 	glazed  bool  // under a coat of glaze, fired or not
 	green   bool  // the coat lies on unfired clay
-}
-
-// key packs a pot into two numbers, so that pots are found quickly.
-type key struct{ layers, rest uint64 }
-
-func (p *pot) key() key {
-	k := key{uint64(p.loose)<<32 | uint64(p.open), uint64(p.done)<<32 | uint64(p.state)<<26 | uint64(p.part)<<22 | uint64(p.pending)<<14 | uint64(p.heat)<<6}
-	for i, is := range [...]bool{p.damp, p.glazed, p.green} {
-		if is {
-			k.rest |= 1 << i
-		}
-	}
-	return k
 }
 
 // step is one way from a pot to the next.

@@ -21,7 +21,7 @@ type search struct {
 	heuristic
 	steps   []step // out of the pot being expanded
 	reached []node
-	index   map[key]int32 // of reached
+	index   index // of reached
 }
 
 // facts are what the search asks of the table again and again.
@@ -53,7 +53,7 @@ type node struct {
 
 func (t *Table) newSearch(w Wish, o order) *search {
 	s := &search{t: t, w: w, order: o, acts: t.acts(w.Layers), glaze: t.clear(), limit: unreachable, begin: -1}
-	s.index = make(map[key]int32, 64)
+	s.index = make(index, 128)
 	s.coat, s.last = uint8(len(t.States)), uint8(len(t.States))
 	for i := len(t.Transitions) - 1; i >= 0; i-- {
 		s.note(&t.Transitions[i])
@@ -246,19 +246,22 @@ func (s *search) run() int32 {
 }
 
 func (s *search) reach(h *heap, p pot, c cost, from int32, by step) {
-	key := p.key()
-	i, known := s.index[key]
-	if known && s.reached[i].cost <= c {
+	place := s.place(&p)
+	i := s.index[place] - 1
+	if i >= 0 && s.reached[i].cost <= c {
 		return
 	}
 	left := s.left(&p)
 	if left >= unreachable {
 		return
 	}
-	if !known {
+	if i < 0 {
 		i = int32(len(s.reached))
-		s.index[key] = i
-		s.reached = append(s.reached, node{})
+		s.reached = append(s.reached, node{pot: p})
+		s.index[place] = i + 1
+		if 2*len(s.reached) > len(s.index) {
+			s.grow()
+		}
 	}
 	s.reached[i] = node{pot: p, cost: c, from: from, step: by}
 	h.push(entry{c + left, i})

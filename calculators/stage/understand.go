@@ -54,8 +54,8 @@ func (t *Table) Coats(text string, state int) ([]Coat, Understood, error) {
 			continue
 		}
 		loose := !t.firedIn(state) || t.Media[layer.Medium].Fixed != Fixed || t.Media[layer.Medium].Kind == Resist
-		if said, is := r.fixed[i]; is {
-			loose = !said
+		if r.saidFixed.has(i) || r.saidLoose.has(i) {
+			loose = r.saidLoose.has(i)
 		}
 		if t.finishedIn(state) {
 			loose = false
@@ -107,10 +107,11 @@ func (t *Table) finishedIn(state int) bool {
 
 // reader makes layers of words.
 type reader struct {
-	t       *Table
-	already bool
-	fixed   map[int]bool // by layer: said to be fixed, or loose
-	joined  bool         // a small word such as "then" came before the words of this layer
+	t         *Table
+	already   bool
+	saidFixed set  // layers that are said to be fixed
+	saidLoose set  // and to be loose; of two words the last counts
+	joined    bool // a small word such as "then" came before the words of this layer
 	Understood
 }
 
@@ -336,11 +337,10 @@ func (r *reader) leftOver(layer *Layer, words []string) []string {
 				layer.Metal += " "
 			}
 			layer.Metal += w
-		case r.already && has(fixedWords, w), r.already && has(looseWords, w):
-			if r.fixed == nil {
-				r.fixed = map[int]bool{}
-			}
-			r.fixed[len(r.Layers)] = has(fixedWords, w)
+		case r.already && has(fixedWords, w):
+			r.sayFixed(true)
+		case r.already && has(looseWords, w):
+			r.sayFixed(false)
 		case !has(small, w) && !has(joiners, w):
 			left = append(left, w)
 		}
@@ -352,6 +352,18 @@ func (r *reader) leftOver(layer *Layer, words []string) []string {
 		}
 	}
 	return left
+}
+
+// sayFixed notes what is said of the layer whose words are being read.
+func (r *reader) sayFixed(fixed bool) {
+	layer := set(1) << len(r.Layers)
+	r.saidFixed &^= layer
+	r.saidLoose &^= layer
+	if fixed {
+		r.saidFixed |= layer
+	} else {
+		r.saidLoose |= layer
+	}
 }
 
 // words that say of what is on a pot whether a firing has fixed it.
