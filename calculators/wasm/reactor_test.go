@@ -30,7 +30,9 @@ type reactor struct {
 func start(t *testing.T) *reactor {
 	t.Helper()
 	file := filepath.Join(t.TempDir(), "calculators.wasm")
-	build := exec.Command("go", "build", "-buildmode=c-shared", "-trimpath", "-ldflags=-s -w", "-gcflags=all=-l", "-o", file, ".")
+	build := exec.Command("go", "build", "-buildmode=c-shared", "-trimpath", "-ldflags=-s -w",
+		"-gcflags=all=-d=variablemakethreshold=0", "-gcflags=runtime=-l -d=variablemakethreshold=0", "-gcflags=slipbook/...=-l -d=variablemakethreshold=0",
+		"-o", file, ".")
 	build.Env = append(os.Environ(), "GOOS=wasip1", "GOARCH=wasm")
 	if out, err := build.CombinedOutput(); err != nil {
 		t.Fatalf("building the reactor: %v\n%s", err, out)

@@ -77,10 +77,20 @@ func goVersion(root string) (string, error) {
 	return strings.TrimSpace(string(out)), nil
 }
 
-// flags build the reactor small and the same everywhere. Inlining is off: it
-// makes the download a tenth larger, and an answer takes far less than the
-// time between two keys either way.
-var flags = []string{"-buildmode=c-shared", "-trimpath", "-buildvcs=false", "-ldflags=-s -w", "-gcflags=all=-l"}
+// flags build the reactor small and the same everywhere. Inlining is off where
+// it makes the download larger, in the runtime and in the calculators; the rest
+// of the standard library has so many functions of one line that it makes it
+// smaller there. Slices of a length that only the run shows get no room on the
+// stack beforehand, which costs code at every append. An answer takes far less
+// than the time between two keys either way. The last pattern that fits a
+// package counts.
+var flags = []string{
+	"-buildmode=c-shared", "-trimpath", "-buildvcs=false", "-ldflags=-s -w",
+	"-gcflags=all=" + noRoom, "-gcflags=runtime=-l " + noRoom, "-gcflags=slipbook/...=-l " + noRoom,
+}
+
+// noRoom switches off the room on the stack ("go tool compile -d help").
+const noRoom = "-d=variablemakethreshold=0"
 
 // compile builds the reactor with fixed flags and a cleared environment of Go
 // switches, so that every machine gets the same bytes.
