@@ -44,7 +44,7 @@ func Calculators() ([]byte, error) {
 		if err != nil {
 			return nil, err
 		}
-		return pack(wasm)
+		return pack(joined(wasm))
 	})
 }
 

@@ -8,12 +8,13 @@ import (
 	"fmt"
 	"io/fs"
 	"path"
+	"strconv"
 	"strings"
 )
 
 // digestOf sums up everything that decides the bytes of the calculators: the
-// Go version, the flags, go.mod, and every Go source file under calculators/ that is not
-// a test, in the order of their paths.
+// Go version, the flags, how segments are joined, go.mod, and every Go source
+// file under calculators/ that is not a test, in the order of their paths.
 func digestOf(root fs.FS, goVersion string) (string, error) {
 	sum := sha256.New()
 	add := func(name string, data []byte) {
@@ -22,6 +23,7 @@ func digestOf(root fs.FS, goVersion string) (string, error) {
 	}
 	add("go", []byte(goVersion))
 	add("flags", []byte(strings.Join(flags, " ")))
+	add("gap", []byte(strconv.Itoa(gap)))
 	mod, err := fs.ReadFile(root, "go.mod")
 	if err != nil {
 		return "", err
