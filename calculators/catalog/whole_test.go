@@ -208,6 +208,32 @@ func TestNext(t *testing.T) {
 	}
 }
 
+// TestNextOnlyWhereItFollows wants no next step that this answer gives no reason
+// for: nobody who has strong wash enough is sent to mix some.
+func TestNextOnlyWhereItFollows(t *testing.T) {
+	for request, want := range map[string]string{
+		"volume=40&from=25&to=10":                 "",
+		"volume=500&from=20&to=5&each=30&cups=12": "",
+		"from=20&to=5&each=30&cups=12":            "Mix that strong wash",
+		"volume=50&from=20&to=5&each=30&cups=12":  "Mix that strong wash",
+	} {
+		_, given, err := decodeRequest("calculator=wash-dilute&" + request)
+		if err != nil {
+			t.Fatal(err)
+		}
+		a := Solve("wash-dilute", given, Plain())
+		var said []string
+		for _, next := range a.Next {
+			if next.Words == "Mix that strong wash" {
+				said = append(said, next.Words)
+			}
+		}
+		if len(a.Errors) > 0 || strings.Join(said, ", ") != want {
+			t.Errorf("%s leads to %q, want %q (%v)", request, said, want, a.Errors)
+		}
+	}
+}
+
 func TestCarried(t *testing.T) {
 	comma, err := Configure([]byte("decimal=%2C"))
 	if err != nil {

@@ -247,3 +247,25 @@ func TestFaultsSayWhyWhereItMayNot(t *testing.T) {
 		}
 	}
 }
+
+// TestFaultOfTwoStatesStandsOnce wants what goes wrong in the same way in two
+// states to be told once, with a link to each; what has another remedy is
+// another fault.
+func TestFaultOfTwoStatesStandsOnce(t *testing.T) {
+	i := newImpression(newPress(t, small(t)), &proof.Reading{}, shared())
+	peels := course.Pair{Verdict: course.Risky, Reason: "Too dry.", Fault: "It peels.", Remedy: "Wait."}
+	other := peels
+	other.Remedy = "Damp it."
+	m := course.Medium{ID: "m", On: map[string]course.Pair{"wet": peels, "leather-hard": peels, "bone-dry": other}}
+	var said []string
+	for _, f := range i.tableFaults(m) {
+		row := string(f.Seen) + ": " + string(f.Means)
+		for _, where := range f.Where {
+			row += " " + where.Title
+		}
+		said = append(said, row)
+	}
+	if want := []string{"It peels: Too dry. Wait. Wet Leather-hard", "It peels: Too dry. Damp it. Bone dry"}; !slices.Equal(said, want) {
+		t.Errorf("%q, want %q", said, want)
+	}
+}
