@@ -135,7 +135,7 @@ const lacking = `(text => {
 	const form = document.querySelector('form[data-calculator="' + request.get("calculator") + '"]')
 	const stands = (name, value) => [...form.querySelectorAll("[name]")].some(e => e.name === name && e.value === value)
 	const beside = (name, value) => name.endsWith(".unit") && !form.elements[name] &&
-		form.querySelector('[name="' + name.slice(0, -5) + '"]')?.closest("[data-input]").innerText.includes(value)
+		form.querySelector('[name="' + name.slice(0, -5) + '"]')?.closest("[data-input]").textContent.includes(value)
 	return [...request].filter(([name, value]) => name !== "calculator" && !stands(name, value) && !beside(name, value)).map(pair => pair.join("="))
 })`
 
