@@ -12,7 +12,7 @@ import (
 // bases are the sentences that say what a rule rests on.
 var bases = map[string]string{
 	"physics": "That is physics: there is no way round it.",
-	"trade":   "That is the custom of the trade: whoever does it knows the exception and has tested it.",
+	"trade":   "That is the custom of the trade: whoever does it knows the exception and has tested it. Ask the instructor before you try it.",
 	"house":   "That is a rule of the house: ask the instructor.",
 }
 

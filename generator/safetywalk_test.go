@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -141,12 +142,14 @@ type walk struct {
 	cares []course.Care // of what the row rests on
 	pairs []course.Pair
 	laid  *course.Medium // by this row
+	wait  string         // of what the row works
+	below []course.Pair  // of what is laid on over what no firing has fixed
 }
 
 // read takes the row's words apart and gathers the rows of the table that it
 // rests on. What the pot is like afterwards is kept.
 func (w *walk) read(row map[string]string) {
-	w.cares, w.pairs, w.laid = nil, nil, nil
+	w.cares, w.pairs, w.laid, w.wait, w.below = nil, nil, nil, "", nil
 	state := w.state(row["state"])
 	title := row["title"]
 	switch {
@@ -161,8 +164,15 @@ func (w *walk) read(row map[string]string) {
 		w.cares = append(w.cares, m.Care)
 		w.metal(m)
 		w.ways(way, m, state)
+		w.wait = w.begins(way, m, state)
 	case strings.HasPrefix(title, "Work the clay: "):
 		w.ways(strings.TrimPrefix(title, "Work the clay: "), nil, state)
+	case row["what"] == w.d.Firing.Drying:
+		for _, c := range w.coats {
+			if c.m.Kind == "on-glaze" && c.loose {
+				w.cares = append(w.cares, c.m.Care)
+			}
+		}
 	case row["what"] == w.d.Firing.Name:
 		w.cares = append(w.cares, w.d.Firing.Care)
 		w.fire(func(m *course.Medium) bool { return m.Kind == "on-glaze" })
@@ -199,6 +209,17 @@ func (w *walk) way(q *course.Technique, m *course.Medium, state string) {
 	w.cares, w.pairs = append(w.cares, q.Care, p.Care), append(w.pairs, p)
 }
 
+// begins is when the table says to begin with a way that takes away.
+func (w *walk) begins(way string, m *course.Medium, state string) string {
+	q := w.techniques(way)[0]
+	for _, c := range q.On[state] {
+		if len(c.Only) == 0 || slices.Contains(c.Only, w.base[m.ID]) {
+			return cmp.Or(c.Wait, q.Wait)
+		}
+	}
+	return ""
+}
+
 // lay adds what laying a medium on calls for: "underglaze: paper stencil,
 // brushing".
 func (w *walk) lay(what, state string) {
@@ -218,6 +239,9 @@ func (w *walk) lay(what, state string) {
 			meets := !under.covered && (under.loose || o.Fired) && (!w.wish.apart || w.added(m))
 			if meets && o.Under == w.base[under.m.ID] && o.Above == w.base[m.ID] {
 				w.cares, w.pairs = append(w.cares, o.Care), append(w.pairs, o.Pair)
+				if under.loose && under.m.Kind != "resist" {
+					w.below = append(w.below, o.Pair)
+				}
 			}
 		}
 	}
@@ -312,12 +336,37 @@ func (w *walk) check(row map[string]string) error {
 			return fmt.Errorf("%s: %s is %q, want %q", row["title"], c[0], c[1], c[2])
 		}
 	}
+	if w.wait != "" && row["wait"] != w.wait {
+		return fmt.Errorf("%s: begin %q, want %q", row["title"], row["wait"], w.wait)
+	}
+	if err := w.bare(row); err != nil {
+		return err
+	}
 	if want.who == people[2].words && w.laid != nil && !strings.HasPrefix(row["what"], "The instructor does this step") {
 		return fmt.Errorf("%s: the words do not say that the instructor works", row["title"])
 	}
 	for _, p := range w.pairs {
 		if p.Verdict == course.Never {
 			return fmt.Errorf("%s: the table says never: %s", row["title"], p.Reason)
+		}
+	}
+	return nil
+}
+
+// bare makes sure that a row over loose colour says how that is spared, and not
+// what is good for bare ground; and that only bare ground is dried as such.
+func (w *walk) bare(row map[string]string) error {
+	if row["action"] == "dry" && row["what"] != w.d.Firing.Drying {
+		for _, c := range w.coats {
+			if c.m.Kind == "on-glaze" && c.loose {
+				return fmt.Errorf("%s dries as bare clay does: %s", c.m.Name, row["what"])
+			}
+		}
+	}
+	for _, p := range w.below {
+		on := w.laid.On[w.state(row["state"])]
+		if !strings.Contains(row["trouble"], p.Remedy) || on.Verdict == course.Yes && on.Remedy != "" && strings.Contains(row["trouble"], on.Remedy) {
+			return fmt.Errorf("%s over loose colour: %s", row["title"], row["trouble"])
 		}
 	}
 	return nil

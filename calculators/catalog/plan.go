@@ -97,7 +97,7 @@ func Doer(who stage.Who) string { return people[who] }
 // bases says what a rule rests on.
 var bases = [...]string{
 	stage.Physics: "That is physics: there is no way round it.",
-	stage.Trade:   "That is the custom of the trade: whoever does it knows the exception and has tested it.",
+	stage.Trade:   "That is the custom of the trade: whoever does it knows the exception and has tested it. Ask the instructor before you try it.",
 	stage.House:   "That is a rule of the house: ask the instructor.",
 	stage.Unsaid:  "",
 }

@@ -51,7 +51,7 @@ var readers = [...]struct {
 		t.Hazards = append(t.Hazards, Hazard{ID: f.text(), Title: f.text(), Short: f.text(), Wear: f.list(), Place: f.text(), Lesson: f.text(), Health: f.flag()})
 		return len(t.Hazards) <= MostHazards
 	}},
-	{"firing", func(t *Table, f *fields) bool { t.Fire, t.Firing = f.rule(), f.text(); return true }},
+	{"firing", func(t *Table, f *fields) bool { t.Fire, t.Firing, t.Drying = f.rule(), f.text(), f.text(); return true }},
 	{"metals", func(t *Table, f *fields) bool { t.Metals = Metals{Rule: f.rule(), Words: f.list()}; return true }},
 	{"phrase", func(t *Table, f *fields) bool {
 		t.Phrases = append(t.Phrases, Phrase{Words: f.list(), Layers: f.text(), Ask: f.text()})
@@ -92,12 +92,14 @@ func (t *Table) takeMedium(f *fields) bool {
 
 func (t *Table) takeTechnique(f *fields) bool {
 	return add(&t.Techniques, Technique{ID: f.text(), Name: f.text(), Words: f.list(), With: f.list(), Best: f.digit(99) - 1, Coats: f.flag(), Takes: f.flag(), Bare: f.flag(),
-		Wait: f.text(), Hazards: f.hazards(), Who: f.who()})
+		Hazards: f.hazards(), Who: f.who()})
 }
 
 func (t *Table) takeCase(f *fields) bool {
 	q := last(t.Techniques)
-	return q != nil && len(q.On) > 0 && add((*[]Case)(last(q.On)), Case{Rule: f.rule(), Only: f.list()})
+	c := Case{Rule: f.rule(), Only: f.list()}
+	c.Wait = f.text()
+	return q != nil && len(q.On) > 0 && add((*[]Case)(last(q.On)), c)
 }
 
 // last is the last of some things; nil when there is none.

@@ -35,6 +35,12 @@ func (s *search) peril(next *step) (p peril) {
 	case next.extra == addGlaze:
 		m := &s.t.Media[s.glaze]
 		p.join(m.Hazards, m.Who)
+	case next.extra == dryAgain && next.to.pending > 0: // what was put on harms until it is dry
+		for i, medium := range s.layers {
+			if medium >= 0 && s.t.Media[medium].Kind == OnGlaze && next.to.loose.has(i) {
+				p.join(s.t.Media[medium].Hazards, s.t.Media[medium].Who)
+			}
+		}
 	}
 	return p
 }

@@ -69,7 +69,8 @@ type Rule struct {
 	Ask     string  // what to ask before this is done, of Label instead of the question to the label; may be empty
 	Hazards Hazards // beside those of the medium, the technique or the step
 	Who     Who
-	Part    uint8 // of a state with parts: the part that it wants, from 1; 0 = any
+	Part    uint8  // of a state with parts: the part that it wants, from 1; 0 = any
+	Wait    string // of a technique that takes away: when to begin, a sentence; may be empty
 }
 
 // Cell is what a technique says of one state: the first case that is for a
@@ -156,7 +157,6 @@ type Technique struct {
 	Coats   bool     // it lays on a whole, even coat, as a glaze is put on
 	Takes   bool     // it takes away from the coat that is there instead of laying one on
 	Bare    bool     // it may be done to the clay itself, without a medium
-	Wait    string   // of one that takes away: when to begin, a sentence; may be empty
 	Hazards Hazards  // in every state
 	Who     Who
 	On      []Cell // by state
@@ -230,7 +230,8 @@ type Table struct {
 	Transitions []Transition
 	Bodies      []Body
 	Firing      string // the sentence for the on-glaze firing: "Fire it to the cone on its label."
-	Fire        Rule   // of that firing: Hazards and Who alone count
+	Drying      string // what happens to on-glaze colour until then, a sentence
+	Fire        Rule   // of that firing: Hazards and Who count, and Reason for the drying
 	Hazards     []Hazard
 	Metals      Metals
 	Phrases     []Phrase

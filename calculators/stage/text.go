@@ -28,11 +28,11 @@ func (t *Table) Encode() string {
 		}
 	}
 	for _, q := range t.Techniques {
-		w.line("technique", q.ID, q.Name, list(q.Words), list(q.With), digit(q.Best+1), flag(q.Coats), flag(q.Takes), flag(q.Bare), q.Wait, q.Hazards.text(), digit(int(q.Who)))
+		w.line("technique", q.ID, q.Name, list(q.Words), list(q.With), digit(q.Best+1), flag(q.Coats), flag(q.Takes), flag(q.Bare), q.Hazards.text(), digit(int(q.Who)))
 		for _, cell := range q.On {
 			w.line("cell")
 			for _, c := range cell {
-				w.rule("by", c.Rule, list(c.Only))
+				w.rule("by", c.Rule, list(c.Only), c.Wait)
 			}
 		}
 	}
@@ -46,7 +46,7 @@ func (t *Table) encodeHazards(w *lines) {
 	for _, h := range t.Hazards {
 		w.line("hazard", h.ID, h.Title, h.Short, list(h.Wear), h.Place, h.Lesson, flag(h.Health))
 	}
-	w.rule("firing", t.Fire, t.Firing)
+	w.rule("firing", t.Fire, t.Firing, t.Drying)
 	w.rule("metals", t.Metals.Rule, list(t.Metals.Words))
 	for _, p := range t.Phrases {
 		w.line("phrase", list(p.Words), p.Layers, p.Ask)

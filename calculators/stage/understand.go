@@ -442,6 +442,16 @@ func (q *Technique) serves(base string) bool {
 	return len(q.With) == 0 || has(q.With, base)
 }
 
+// offers reports whether a technique may be done with a medium in some state.
+func (q *Technique) offers(base string) bool {
+	for _, cell := range q.On {
+		if q.serves(base) && cell.For(base).Verdict != Never {
+			return true
+		}
+	}
+	return false
+}
+
 func (t *Table) mediaNames() string {
 	var names []string
 	for _, m := range t.Media {
@@ -453,7 +463,7 @@ func (t *Table) mediaNames() string {
 func (t *Table) techniqueNames(medium int) string {
 	var names []string
 	for i := range t.Techniques {
-		if t.Techniques[i].serves(t.Media[medium].Base) {
+		if t.Techniques[i].offers(t.Media[medium].Base) {
 			names = append(names, lower(t.Techniques[i].Name))
 		}
 	}

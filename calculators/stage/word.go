@@ -19,7 +19,9 @@ func (s *search) word(now *pot, next *step) Step {
 	case next.extra == dryAgain:
 		told.Action = actions[Dry]
 		told.What, told.Why = "Let it dry through again, until no part is cool or dark.", "What was put on has wetted the clay, and only a pot that is bone dry goes into the kiln."
-		if s.raw>>now.state&1 == 0 {
+		if now.pending > 0 {
+			told.What, told.Why = s.t.Drying, s.t.Fire.Reason
+		} else if s.raw>>now.state&1 == 0 {
 			told.What, told.Why = "Let it dry overnight.", "What was put on has wetted the pot. Damp bisque takes a glaze unevenly, and only a dry pot goes into the kiln."
 		}
 	case next.extra == stiffen:
@@ -38,7 +40,7 @@ func (s *search) word(now *pot, next *step) Step {
 		told.Why = why(next.rules)
 	}
 	told.Ask = s.questions(now, next)
-	told.Trouble = trouble(next.rules)
+	told.Trouble = s.trouble(next.rules)
 	s.guard(&told, now, next)
 	if told.Who == Instructor && (next.act >= 0 || next.extra == addGlaze || next.move >= 0 && s.t.Transitions[next.move].Move == Strip) {
 		told.What = "The instructor does this step, and you watch. " + told.What
@@ -59,7 +61,7 @@ func (s *search) wordAct(told *Step, now *pot, next *step) {
 		told.What = told.Title + "."
 	case a.takes:
 		q := &s.t.Techniques[a.ways[0]]
-		told.Action, told.Title, told.Wait = "work", "Work the coat of "+lower(s.t.Media[layer.Medium].Name)+": "+lower(q.Name), q.Wait
+		told.Action, told.Title, told.Wait = "work", "Work the coat of "+lower(s.t.Media[layer.Medium].Name)+": "+lower(q.Name), next.rules[0].Wait
 		told.What = told.Title + "."
 	default:
 		told.Action = "put on"
@@ -113,12 +115,16 @@ func why(rules []ground) string {
 }
 
 // trouble gives the faults of the rules of a step, each with its remedy, those
-// of the worst first.
-func trouble(rules []ground) string {
-	text, worst := "", worst(rules)
+// of the worst first. What helps a medium on bare ground, such as wiping it
+// first, is left out where another medium lies below: it may be loose.
+func (s *search) trouble(rules []ground) string {
+	text, worst, bare := "", worst(rules), true
+	for _, r := range rules {
+		bare = bare && (r.of != ofUnder || s.t.Media[r.which].Kind == Resist)
+	}
 	for _, first := range []bool{true, false} {
 		for _, r := range rules {
-			if (r.Verdict == worst) == first && r.Fault != "" && !holds(text, r.Fault) {
+			if (r.Verdict == worst) == first && (bare || r.of != ofMedium || r.Verdict > Yes) && r.Fault != "" && !holds(text, r.Fault) {
 				text = join(text, join(r.Fault, r.Remedy))
 			}
 		}

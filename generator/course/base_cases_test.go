@@ -66,17 +66,17 @@ var baseTests = []findingCase{
 		"decoration.yaml:2:84: error: `gold` allows what is never by physics (table-physics)\n" +
 			"    Take the state `wet` out. The table's reason is: The film is thinner than paint and cannot live through the firings to come.\n"},
 	{"a hazard told otherwise", []edit{{table, "", ours}, {hazards, "", taught + "  - {id: blade, lesson: units/wash/wipe.md, short: Cut away from your fingers and lay the pot upon the table and look twice.}\n"}},
-		"hazards.yaml:17:5: error: `do` is missing (missing-key)\n" +
+		"hazards.yaml:19:5: error: `do` is missing (missing-key)\n" +
 			"    Write a line such as `do: Spray in the booth alone, with its fan on.`.\n" +
-			"hazards.yaml:17:5: error: `harm` is missing (missing-key)\n" +
+			"hazards.yaml:19:5: error: `harm` is missing (missing-key)\n" +
 			"    Write a line such as `harm: It carries fine dust deep into the lungs.`.\n" +
-			"hazards.yaml:17:5: error: `health` is missing (missing-key)\n" +
+			"hazards.yaml:19:5: error: `health` is missing (missing-key)\n" +
 			"    Write a line such as `health: yes`.\n" +
-			"hazards.yaml:17:5: error: `title` is missing (missing-key)\n" +
+			"hazards.yaml:19:5: error: `title` is missing (missing-key)\n" +
 			"    Write a line such as `title: Spray mist`.\n" +
-			"hazards.yaml:17:10: error: `blade` is already in line 16 (repeated-name)\n" +
+			"hazards.yaml:19:10: error: `blade` is already in line 18 (repeated-name)\n" +
 			"    Give each its own.\n" +
-			"hazards.yaml:17:52: error: `short` has 15 words; a card or a plan has room for 12 (value-form)\n" +
+			"hazards.yaml:19:52: error: `short` has 15 words; a card or a plan has room for 12 (value-form)\n" +
 			"    Say it shorter; the rest belongs in `do`.\n"},
 	{"the program's hazards left out", []edit{{table, "", ours}},
 		"decoration.yaml:1:1: error: no hazard has the id `colour` (unknown-name)\n" +
@@ -98,6 +98,10 @@ var baseTests = []findingCase{
 			"decoration.yaml:1:1: error: no hazard has the id `solvent` (unknown-name)\n" +
 			"    Write one of: blade, dust.\n" +
 			"decoration.yaml:1:1: error: no hazard has the id `splinter` (unknown-name)\n" +
+			"    Write one of: blade, dust.\n" +
+			"decoration.yaml:1:1: error: no hazard has the id `warm-pot` (unknown-name)\n" +
+			"    Write one of: blade, dust.\n" +
+			"decoration.yaml:1:1: error: no hazard has the id `wash-colour` (unknown-name)\n" +
 			"    Write one of: blade, dust.\n"},
 }
 
@@ -114,6 +118,8 @@ const taught = `hazards:
   - {id: rinse-water, lesson: units/wash/wipe.md}
   - {id: colour, lesson: units/wash/wipe.md}
   - {id: latex, lesson: units/wash/wipe.md}
+  - {id: wash-colour, lesson: units/wash/wipe.md}
+  - {id: warm-pot, lesson: units/wash/wipe.md}
   - {id: kiln-fume, lesson: units/wash/wipe.md}
   - {id: hot-kiln, lesson: units/wash/wipe.md}
   - {id: splinter, lesson: units/wash/wipe.md}

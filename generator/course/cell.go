@@ -10,7 +10,7 @@ import (
 	"slipbook/generator/finding"
 )
 
-var cellKeys = append([]string{"only", "others"}, pairKeys...)
+var cellKeys = append([]string{"only", "others", "wait"}, pairKeys...)
 
 // readCells reads what a technique says of each state.
 func (t *table) readCells(v value, q *Technique) map[string]Cell {
@@ -32,7 +32,7 @@ func (t *table) readCell(v value, q *Technique, state string) Cell {
 	for said := []string(nil); ; {
 		f := v.fields(cellKeys...)
 		only, others := f.get("only"), f.get("others")
-		one := Case{Pair: t.readPair(f, state, care), Only: t.readOnly(only, q, said)}
+		one := Case{Pair: t.readPair(f, state, care), Only: t.readOnly(only, q, said), Wait: readWait(f.get("wait"), q)}
 		said = append(said, one.Only...)
 		if one.Verdict != "" && (only.absent() || len(one.Only) > 0) {
 			cell = append(cell, one)
@@ -205,6 +205,9 @@ func (t *table) meansSomething(p Phrase, layers value) bool {
 
 // readFiring reads what is done in an on-glaze firing.
 func (t *table) readFiring(v value) {
-	f := v.merged("name", "hazards", "who")
-	t.Firing = Firing{Name: f.need("name", "name: Fire it to the cone on its label.").text(), Care: t.readCare(f, Care{})}
+	f := v.merged("name", "drying", "because", "hazards", "who")
+	t.Firing = Firing{Name: f.need("name", "name: Fire it to the cone on its label.").text(), Drying: f.get("drying").text(), Because: f.get("because").text(), Care: t.readCare(f, Care{})}
+	if t.Firing.Drying == "" {
+		t.Firing.Drying = "The instructor lets it dry as its label says."
+	}
 }

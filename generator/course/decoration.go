@@ -120,6 +120,7 @@ type Cell []Case
 // Case is a pair for some media.
 type Case struct {
 	Only []string // ids of media; empty = all that no case before is for
+	Wait string   // of a technique that takes away: when to begin in this state; empty = as the technique says
 	Pair
 }
 
@@ -213,7 +214,9 @@ type Transition struct {
 
 // Firing is an on-glaze firing.
 type Firing struct {
-	Name string // what to do, a sentence: "Fire it to the cone on its label."
+	Name    string // what to do, a sentence: "Fire it to the cone on its label."
+	Drying  string // what happens to the colour until then, a sentence
+	Because string // why; may be empty
 	Care
 }
 

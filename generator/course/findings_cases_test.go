@@ -15,7 +15,7 @@ var findingTests = []findingCase{
 		"home.md:1:1: error: there is no home.md (course-needs)\n" +
 			"    Write it, with a title in its opening block: its words stand on the handbook's home page.\n"},
 	{"no table and no hazards of its own", []edit{{table, "", ""}, {hazards, "", ""}},
-		"hazards.yaml:1:1: warning: there is no hazards.yaml, so no lesson is named for these hazards: raw-metal, mist, solvent, on-glaze-metal, scrapings, dust, dry-powder, stain-powder, rinse-water, colour, latex, kiln-fume, hot-kiln, splinter, blade (hazard-lesson)\n" +
+		"hazards.yaml:1:1: warning: there is no hazards.yaml, so no lesson is named for these hazards: raw-metal, mist, solvent, on-glaze-metal, scrapings, dust, dry-powder, stain-powder, rinse-water, colour, wash-colour, latex, kiln-fume, hot-kiln, warm-pot, splinter, blade (hazard-lesson)\n" +
 			"    Write for each an entry such as `{id: raw-metal, lesson: units/safety/dust.md}` under `hazards` in hazards.yaml.\n"},
 	{"course.yaml is empty", []edit{{setting, "", "# nothing yet\n"}},
 		"course.yaml:1:1: error: the file is empty (missing-key)\n" +

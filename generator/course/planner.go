@@ -1,6 +1,7 @@
 package course
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -11,7 +12,8 @@ import (
 // medium of its own beside the one that it is one of, and each clay body with
 // exceptions becomes a body. The same Decoration gives the same table.
 func (d *Decoration) Table() *stage.Table {
-	t := &stage.Table{Firing: d.Firing.Name, Fire: d.planCare(d.Firing.Care), Hazards: d.planHazards()}
+	t := &stage.Table{Firing: d.Firing.Name, Drying: d.Firing.Drying, Fire: d.planCare(d.Firing.Care), Hazards: d.planHazards()}
+	t.Fire.Reason = d.Firing.Because
 	for _, s := range d.States {
 		state := stage.State{ID: s.ID, Name: s.Name, Words: s.Words}
 		for _, p := range s.Parts {
@@ -91,8 +93,8 @@ func (d *Decoration) bits(ids []string) stage.Hazards {
 }
 
 func (d *Decoration) planTechnique(q Technique) stage.Technique {
-	planned := stage.Technique{ID: q.ID, Name: q.Name, Words: q.Words, With: q.With, Best: -1, Coats: q.Coats, Takes: q.Takes, Bare: q.Bare, Wait: q.Wait,
-		Hazards: d.bits(q.Hazards), Who: planWho(q.Care), On: d.planCells(q.On)}
+	planned := stage.Technique{ID: q.ID, Name: q.Name, Words: q.Words, With: q.With, Best: -1, Coats: q.Coats, Takes: q.Takes, Bare: q.Bare,
+		Hazards: d.bits(q.Hazards), Who: planWho(q.Care), On: d.planCells(q)}
 	if q.Best != "" {
 		planned.Best = d.place(q.Best)
 	}
@@ -192,12 +194,14 @@ func (d *Decoration) planRules(on map[string]Pair) []stage.Rule {
 }
 
 // planCells gives what a technique says of each state, in order.
-func (d *Decoration) planCells(on map[string]Cell) []stage.Cell {
+func (d *Decoration) planCells(q Technique) []stage.Cell {
 	var cells []stage.Cell
 	for _, s := range d.States {
 		var cell stage.Cell
-		for _, c := range on[s.ID] {
-			cell = append(cell, stage.Case{Only: c.Only, Rule: d.planRule(c.Pair, s.ID)})
+		for _, c := range q.On[s.ID] {
+			rule := d.planRule(c.Pair, s.ID)
+			rule.Wait = cmp.Or(c.Wait, q.Wait)
+			cell = append(cell, stage.Case{Only: c.Only, Rule: rule})
 		}
 		cells = append(cells, cell)
 	}

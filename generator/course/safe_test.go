@@ -50,7 +50,7 @@ func TestPhysicsIsRare(t *testing.T) {
 		"enamel wet", "lustre wet", "decal wet",
 		"enamel leather-hard", "lustre leather-hard", "decal leather-hard",
 		"enamel bone-dry", "lustre bone-dry", "decal bone-dry", "feathering bone-dry", "marbling bone-dry", "stamping bone-dry",
-		"lustre bisque", "decal bisque", "feathering bisque", "marbling bisque", "stamping bisque",
+		"enamel bisque", "lustre bisque", "decal bisque", "feathering bisque", "marbling bisque", "stamping bisque",
 		"enamel unfired-glaze", "lustre unfired-glaze", "decal unfired-glaze", "feathering unfired-glaze", "marbling unfired-glaze", "stamping unfired-glaze",
 		"stamping glaze-fired",
 	}
@@ -125,22 +125,22 @@ func TestTableNamesItsHazards(t *testing.T) {
 	}{
 		{"coloured-slip", "dipping", "leather-hard", "colour", course.Student},
 		{"underglaze", "brushing", "bone-dry", "colour", course.Student},
-		{"stain-wash", "", "bone-dry", "dust colour", course.Student},
+		{"stain-wash", "", "bone-dry", "dust colour wash-colour", course.Student},
 		{"oxide-wash", "brushing", "bisque", "raw-metal colour", course.WithInstructor},
 		{"oxide-wash", "", "bone-dry", "raw-metal dust colour", course.WithInstructor},
 		{"coloured-slip", "spraying", "leather-hard", "mist colour", course.WithInstructor},
-		{"stain-wash", "held-card", "unfired-glaze", "mist colour", course.WithInstructor},
+		{"stain-wash", "held-card", "unfired-glaze", "mist colour wash-colour", course.WithInstructor},
 		{"coloured-slip", "scratching-through", "leather-hard", "colour blade", course.Student},
 		{"coloured-slip", "scratching-through", "bone-dry", "scrapings colour blade", course.WithInstructor},
 		{"glaze", "scratching-through", "unfired-glaze", "scrapings colour blade", course.WithInstructor},
 		{"coloured-slip", "inlay", "bone-dry", "scrapings colour blade", course.WithInstructor},
 		{"", "carving", "bone-dry", "scrapings blade", course.Student},
 		{"", "burnishing", "bone-dry", "dust", course.Student},
-		{"terra-sigillata", "burnishing", "bone-dry", "", course.Student},
+		{"terra-sigillata", "burnishing", "bone-dry", "dust", course.Student},
 		{"latex", "brushing", "bisque", "latex", course.Student},
 		{"wax", "brushing", "bisque", "", course.Student},
-		{"underglaze", "", "glaze-fired", "colour", course.WithInstructor},
-		{"glaze", "trailing", "glaze-fired", "colour", course.WithInstructor},
+		{"underglaze", "", "glaze-fired", "colour warm-pot", course.WithInstructor},
+		{"glaze", "trailing", "glaze-fired", "colour warm-pot", course.WithInstructor},
 		{"enamel", "brushing", "glaze-fired", "solvent on-glaze-metal colour", course.Instructor},
 		{"lustre", "brushing", "glaze-fired", "solvent on-glaze-metal colour", course.Instructor},
 		{"decal", "", "glaze-fired", "on-glaze-metal colour", course.Instructor},
@@ -165,6 +165,39 @@ func TestTableNamesItsHazards(t *testing.T) {
 			t.Errorf("%s: %v, %s, %q", tr.ID, tr.Hazards, who, tr.Ask)
 		}
 	}
+}
+
+// TestWarmPotsAreTheInstructors makes sure that whatever wants a warmed pot names
+// who warms it, and warns of it.
+func TestWarmPotsAreTheInstructors(t *testing.T) {
+	warmed := 0
+	pairs(demo(t).Decoration, func(where string, p course.Pair) {
+		if p.Verdict == course.Never || !strings.Contains(p.Reason+p.Remedy, "warm") && !strings.Contains(p.Remedy, "Warm") {
+			return
+		}
+		warmed++
+		if !strings.Contains(p.Reason+p.Remedy, "instructor") || !slices.Contains(p.Hazards, "warm-pot") || strings.Contains(p.Remedy, "Warm the") {
+			t.Errorf("%s: %v: %s %s", where, p.Hazards, p.Reason, p.Remedy)
+		}
+	})
+	if warmed < 9 {
+		t.Errorf("%d rows want a warmed pot", warmed)
+	}
+}
+
+// TestOnlyBareGroundIsWiped makes sure that no advice to take dust off first can
+// be followed over loose colour: it says bare, or the planner leaves it out there,
+// as it does with what a medium that holds there wants.
+func TestOnlyBareGroundIsWiped(t *testing.T) {
+	d := demo(t).Decoration
+	pairs(d, func(where string, p course.Pair) {
+		id, _, _ := strings.Cut(where, " ")
+		_, isMedium := d.FindMedium(id)
+		cleans := strings.Contains(p.Remedy, "off the dust") || strings.Contains(p.Remedy, "dust off") || strings.Contains(p.Remedy, "sponge first")
+		if cleans && !strings.Contains(p.Remedy, " bare ") && !(isMedium && p.Verdict == course.Yes) {
+			t.Errorf("%s: %s", where, p.Remedy)
+		}
+	})
 }
 
 // TestLookAlikesAreNoWorse makes sure that media which may stand in for each

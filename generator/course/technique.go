@@ -26,10 +26,7 @@ func (t *table) readTechniques(v value) {
 		works := f.get("works").choice(laysOn, laysCoats, takesAway)
 		q.Coats, q.Takes = works == laysCoats, works == takesAway
 		q.Bare = f.get("bare").yes()
-		q.Wait = f.get("wait").text()
-		if !q.Takes && !f.get("wait").absent() {
-			f.get("wait").report(finding.ValueForm, "`wait` belongs to techniques that take away", "Add `works: takes`, or take `wait` out.")
-		}
+		q.Wait = readWait(f.get("wait"), &q)
 		q.Care = t.readCare(f, Care{})
 		q.On = t.readCells(f.need("states", "states: {wet: {verdict: yes, reason: …}, …}"), &q)
 		q.Best = readBest(f.get("best"), func(state string) Verdict { return q.On[state].mildest() })
@@ -37,6 +34,14 @@ func (t *table) readTechniques(v value) {
 			t.Techniques = append(t.Techniques, q)
 		}
 	}
+}
+
+// readWait reads when to begin with what takes away.
+func readWait(v value, q *Technique) string {
+	if !q.Takes && !v.absent() {
+		v.report(finding.ValueForm, "`wait` belongs to techniques that take away", "Add `works: takes`, or take `wait` out.")
+	}
+	return v.text()
 }
 
 // readWith reads the media that a technique is for. It reports whether any of

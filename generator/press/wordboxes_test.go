@@ -175,12 +175,12 @@ func TestTableStaysOutOfPages(t *testing.T) {
 	}
 }
 
-// TestStepsSayWhatProtectsFirst prints two steps: one to take care in, and one
-// with nothing to take care of, which says nothing of who does it either.
+// TestStepsSayWhatProtectsFirst prints steps to take care in, and one with
+// nothing to take care of, which says nothing of who does it either.
 func TestStepsSayWhatProtectsFirst(t *testing.T) {
 	p := calculatorPress(t, '.')
 	p.settings.Table = stagetest.Table()
-	answer := catalog.Solve("stage-plan", []catalog.Setting{{Name: "state", Text: "glaze-fired"}, {Name: "layers", Text: "enamel sprayed"}}, p.settings)
+	answer := catalog.Solve("stage-plan", []catalog.Setting{{Name: "state", Text: "glaze-fired"}, {Name: "layers", Text: "enamel sprayed, decal"}}, p.settings)
 	var out bytes.Buffer
 	if err := p.templates.ExecuteTemplate(&out, "plan", steps(answer, "calculator.1", "../")); err != nil {
 		t.Fatal(err)
@@ -190,25 +190,28 @@ func TestStepsSayWhatProtectsFirst(t *testing.T) {
 		t.Fatal(err)
 	}
 	all := elements(root, called("li"))
-	if len(all) != 6 {
-		t.Fatalf("%d items, want three titles and three steps", len(all))
+	if len(all) != 12 {
+		t.Fatalf("%d items, want six titles and six steps", len(all))
 	}
 	for n, want := range []string{
 		"Put on enamel: spraying Glaze-fired", "Dry Glaze-fired", "On-glaze fire Glaze-fired",
+		"Put on decal Glaze-fired", "Dry Glaze-fired", "On-glaze fire Glaze-fired",
 		"The pot is now: Glaze-fired Wear: a fitted respirator, safety glasses, gloves Place: in the booth Who: the instructor; you watch " +
 			"Take care: Spray in the booth only. Gloves on, and wash your hands. Keep it off every surface that food, drink or lips touch. Why, in its lesson " +
 			"The instructor does this step, and you watch. Put on enamel: spraying. Why: ",
-		"The pot is now: Glaze-fired Let it dry overnight. Why: ",
+		"The pot is now: Glaze-fired Wear: gloves Who: the instructor; you watch Take care: Gloves on, and wash your hands. Why, in its lesson Let it dry apart. Why: ",
 		"The pot is now: Glaze-fired Place: in the kiln room Who: the instructor; you watch Take care: Keep away from the hot kiln. Fire it to the cone on its label. Why: ",
+		"The pot is now: Glaze-fired Who: you Take care: Keep it off",
+		"The pot is now: Glaze-fired Let it dry apart. Why: ",
 	} {
 		if got := strings.Join(strings.Fields(text(all[n])), " "); !strings.HasPrefix(strings.ReplaceAll(got, " ", ""), strings.ReplaceAll(want, " ", "")) {
 			t.Errorf("item %d says %q, want it to begin %q", n+1, got, want)
 		}
 	}
-	if got, want := linksOf(root), []string{"#calculator.1.step.1", "#calculator.1.step.2", "#calculator.1.step.3", "../safety/spray.html"}; !slices.Equal(got, want) {
+	if got, want := linksOf(root), []string{"#calculator.1.step.1", "#calculator.1.step.2", "#calculator.1.step.3", "#calculator.1.step.4", "#calculator.1.step.5", "#calculator.1.step.6", "../safety/spray.html", "../safety/metal.html"}; !slices.Equal(got, want) {
 		t.Errorf("links %q, want %q", got, want)
 	}
-	for n, step := range all[3:] {
+	for n, step := range all[6:] {
 		if id := attribute(step, "id"); id != fmt.Sprintf("calculator.1.step.%d", n+1) {
 			t.Errorf("step %d stands at %q", n+1, id)
 		}

@@ -368,6 +368,7 @@ func checkDecoration(d *course.Decoration, check func(entry string, texts ...str
 		for _, state := range d.States {
 			for _, c := range t.On[state.ID] {
 				pair(t.ID, c.Pair)
+				check(t.ID, c.Wait)
 			}
 		}
 	}
@@ -380,7 +381,7 @@ func checkDecoration(d *course.Decoration, check func(entry string, texts ...str
 	for _, e := range d.Exceptions {
 		pairs(e.ID, e.On)
 	}
-	check("firing", d.Firing.Name)
+	check("firing", d.Firing.Name, d.Firing.Drying, d.Firing.Because)
 	check("metals", d.Metals.Ask)
 	for _, p := range d.Phrases {
 		check("phrases", p.Ask)

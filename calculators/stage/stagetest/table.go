@@ -32,7 +32,7 @@ const (
 // Table is the heart of a studio's table (common practice of the trade): one
 // letter a state, y(es), l(abel), r(isky), n(ever).
 func Table() *stage.Table {
-	t := &stage.Table{States: states, Firing: "Fire it to the cone on its label.", Fire: stage.Rule{Hazards: Heat, Who: stage.Instructor}, Hazards: hazards}
+	t := &stage.Table{States: states, Firing: "Fire it to the cone on its label.", Drying: "Let it dry apart.", Fire: stage.Rule{Reason: "It harms while it is wet.", Hazards: Heat, Who: stage.Instructor}, Hazards: hazards}
 	t.Metals = stage.Metals{Words: []string{"cobalt", "lead"}, Rule: stage.Rule{Ask: "Is it the raw metal?", Hazards: Metal, Who: stage.WithInstructor}}
 	t.Phrases = []stage.Phrase{{Words: []string{"majolica"}, Layers: "white glaze, wash brushed"}, {Words: []string{"overglaze"}, Ask: "Do you mean enamel, or wash on the unfired glaze?"}}
 	addMedia(t)
@@ -76,7 +76,7 @@ func addTechniques(t *stage.Table) {
 		{stage.Technique{ID: "stencil", Name: "Stencil"}, "rynrnn"},
 		{stage.Technique{ID: "trailing", Name: "Trailing", Words: []string{"trailed"}, With: []string{"coloured-slip", "engobe"}}, "yynnnn"},
 		{stage.Technique{ID: "wiping-back", Name: "Wiping back", Words: []string{"wiped back", "wiped"}, With: []string{"stain-wash", "oxide-wash"}, Takes: true}, "nrrynn"},
-		{stage.Technique{ID: "scratching", Name: "Scratching", Words: []string{"scratched", "sgraffito"}, With: []string{"coloured-slip", "engobe", "underglaze", "glaze"}, Takes: true, Wait: "Wait until the coat is stiff."}, "nyrrrn"},
+		{stage.Technique{ID: "scratching", Name: "Scratching", Words: []string{"scratched", "sgraffito"}, With: []string{"coloured-slip", "engobe", "underglaze", "glaze"}, Takes: true}, "nyrrrn"},
 		{stage.Technique{ID: "carving", Name: "Carving", Words: []string{"carved"}, Bare: true, Takes: true}, "rynnnn"},
 		{stage.Technique{ID: "stamping", Name: "Stamping", Words: []string{"stamped"}, Bare: true, Takes: true}, "yynnnn"},
 		{stage.Technique{ID: "brushing", Name: "Brushing", Words: []string{"brushed", "brush"}, Coats: true}, "yyyyyy"},
