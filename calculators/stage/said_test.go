@@ -73,7 +73,7 @@ func TestHiddenColourIsSaid(t *testing.T) {
 // TestTableWithoutEnd wants a table to be refused in words that no studio has,
 // long before it fills a phone.
 func TestTableWithoutEnd(t *testing.T) {
-	_, err := stage.Decode(strings.Repeat("firing\t0\t0\t\t\t\t\t0\t0\t0\t\n", 50000))
+	_, err := stage.Decode(strings.Repeat("firing\t0\t0\t\t\t\t\t0\t0\t0\t\t\n", 50000))
 	if err == nil || err.Error() != "The decoration table is too long." {
 		t.Errorf("error %v", err)
 	}
