@@ -7,11 +7,11 @@ import (
 
 // usual are the trade's usual numbers, which judge where the studio has none of
 // its own. They are common practice; the shares of a wash follow from 1 part of
-// stain and 1 of flux in 20 to 5 parts of water by weight.
+// stain and 1 of flux in 20 to 5 parts of water by weight, and take in both ends.
 var usual = []Working{
 	{OfSlip, "to brush, dip or pour", 1.30, 1.50},
 	{OfSlip, "to trail", 1.45, 1.60},
-	{OfWash, "for a wash of stain and flux", 9.7, 34},
+	{OfWash, "for a wash of stain and flux", 9.6, 36},
 	{OfStain, "for colour in a slip", 1, 15},
 }
 

@@ -162,6 +162,13 @@ func TestJudged(t *testing.T) {
 		{OfSlip, 1.6, trails, "1.6: right to trail. To brush or pour, near 1.45."},
 		{OfSlip, 1.5, trails, "1.5: between what is usual. To brush or pour, near 1.45; to trail, 1.55 to 1.62."},
 		{OfSlip, 1.7, trails, "1.7: thick. To brush or pour, near 1.45; to trail, 1.55 to 1.62."},
+		{OfSlip, 1.44, bench1(), "1.44: right to brush or pour."},
+		{OfSlip, 1.42, bench1(), "1.42: thin. To brush or pour, near 1.45."},
+		{OfSlip, 1.48, bench1(), "1.48: thick. To brush or pour, near 1.45."},
+		{OfSlip, 1.62, trails, "1.62: right to trail. To brush or pour, near 1.45."},
+		{OfSlip, 1.3, Plain(), "1.3: right to brush, dip or pour (by what is usual in the trade). To trail, 1.45 to 1.60."},
+		{OfWash, 16.5, trails, "16.5: right on bisque."},
+		{OfWash, 20, trails, "20: strong. On bisque, near 18."},
 		{OfWash, 19, trails, "19: right on bisque."},
 		{OfWash, 4, trails, "4: weak. On bisque, near 18."},
 		{OfStain, 8, trails, "8: right for colour in a slip (by what is usual in the trade)."},
@@ -173,6 +180,74 @@ func TestJudged(t *testing.T) {
 		if got := plainly(strings.Join(b.answer.Judged, "|")); got != c.want {
 			t.Errorf("%v of %s: %q, want %q", c.value, c.of, got, c.want)
 		}
+	}
+}
+
+// TestUsualWashesAreRight wants the weakest and the strongest wash that are usual
+// to be judged so, and what is beyond them not.
+func TestUsualWashesAreRight(t *testing.T) {
+	for parts, verdict := range map[string]string{"22": "weak", "20": "right", "10": "right", "5": "right", "4": "strong"} {
+		said := texts(t, "calculator=wash-mix&volume=100&stain-parts=1&flux-parts=1&water-parts="+parts, Plain())["judged"]
+		if !strings.Contains(said, ": "+verdict+" ") {
+			t.Errorf("1 + 1 in %s of water: %s", parts, said)
+		}
+	}
+}
+
+// TestGravitiesThatNoSlipHas wants a jar to be doubted that is heavier than any
+// slip which moves, or too light for the scale to tell anything.
+func TestGravitiesThatNoSlipHas(t *testing.T) {
+	for mass, begins := range map[string]string{
+		"191": "1.91: thicker than any slip that moves, which ends near 1.9. Check the numbers.",
+		"190": "1.90: thick (",
+		"115": "1.15: thin (",
+		"114": "1.14: too thin to be judged by weighing a jar, which begins near 1.15.",
+	} {
+		said := texts(t, "calculator=slip-density&volume=100&mass="+mass, Plain())["judged"]
+		if !strings.HasPrefix(said, begins) {
+			t.Errorf("100 mL of %s g: %s", mass, said)
+		}
+	}
+}
+
+// TestSettingsThatMeanNothing wants settings to be refused by which nothing could
+// be judged or weighed.
+func TestSettingsThatMeanNothing(t *testing.T) {
+	for _, encoded := range []string{
+		"working=slip+1.6+1.4+to+trail", "working=slip+1.4+1.6", "working=slip+1.4", "scale=0+0.1", "scale=500+0", "scale=500+0.1+1",
+		"measures=old", "decimal=%3B", "hazard=dry-powder", "hazard=+words", "colour=red",
+	} {
+		if s, err := Configure([]byte(encoded)); err == nil {
+			t.Errorf("%s is taken as %+v", encoded, s)
+		}
+	}
+}
+
+// TestPageCarriesTheHazardsOfItsAnswers wants the settings of a calculator's page
+// to hold the course's words for whatever its answers may warn of, and no others.
+func TestPageCarriesTheHazardsOfItsAnswers(t *testing.T) {
+	s := Plain()
+	for _, id := range HazardIDs() {
+		s.Hazards = append(s.Hazards, Hazard{id, "The course says this of " + id + "."})
+	}
+	warned := 0
+	for _, c := range All() {
+		sums := s.Sums(c)
+		for _, id := range HazardIDs() {
+			want := contains(c.Hazards, id) || contains(c.MayHurt, id)
+			if got := strings.HasPrefix(sums.words(id), "The course says"); got != want {
+				t.Errorf("the page of %s has the course's words for %s: %v, want %v", c.Name, id, got, want)
+			}
+		}
+		for _, caution := range Solve(c.Name, c.Example.Given, sums).Cautions {
+			warned++
+			if !strings.HasPrefix(caution, "The course says") && !contains(c.Cautions, caution) {
+				t.Errorf("%s warns in words that are not the course's: %s", c.Name, caution)
+			}
+		}
+	}
+	if warned < 5 {
+		t.Errorf("only %d cautions", warned)
 	}
 }
 

@@ -85,3 +85,120 @@ func TestTableWithoutEnd(t *testing.T) {
 		t.Errorf("a table with a thousand rows: %v", err)
 	}
 }
+
+// planned plans a wish that works.
+func planned(t *testing.T, table *stage.Table, state, layers, options string) stage.Plan {
+	t.Helper()
+	p := table.Plan(wish(t, table, state, layers, options))
+	if p.Conflict != nil {
+		t.Fatalf("%s on a %s pot: %+v", layers, state, p.Conflict)
+	}
+	return p
+}
+
+// TestNotesAreTrueOfThePlan wants the word about a laboratory for food under a
+// glaze alone, and the rub for what it can tell something of.
+func TestNotesAreTrueOfThePlan(t *testing.T) {
+	table := stagetest.Table()
+	const laboratory, rub = "a glaze that a laboratory has tested", "Whether bisque heat fixes stain wash depends on its flux."
+	for _, c := range []struct {
+		layers, options string
+		food, rubbed    bool
+	}{
+		{"wash", "", true, false},
+		{"wash", "no food", false, false},
+		{"wash", "bare", false, false},
+		{"wash", "bare no food", false, false},
+		{"wash waxed, clear glaze dipped", "", true, true},
+		{"oxide wash, wax, clear glaze dipped", "", true, false},
+	} {
+		notes := strings.Join(planned(t, table, "bisque", c.layers, c.options).Notes, " ")
+		if got := strings.Contains(notes, laboratory); got != c.food {
+			t.Errorf("%s, %s: the laboratory is named: %v", c.layers, c.options, got)
+		}
+		if got := strings.Contains(notes, "Whether bisque heat fixes"); got != c.rubbed || got && !strings.Contains(notes, rub) {
+			t.Errorf("%s, %s: the rub is named: %v: %s", c.layers, c.options, got, notes)
+		}
+	}
+}
+
+// TestInstructorIsNamedWhereItIsTheirs wants it said at the head of a plan and of
+// a step that the instructor does something, for washing a glaze off too, and
+// not where a student does it with the instructor.
+func TestInstructorIsNamedWhereItIsTheirs(t *testing.T) {
+	table := stagetest.Table()
+	for i := range table.Transitions {
+		if table.Transitions[i].Move == stage.Strip {
+			table.Transitions[i].Who = stage.Instructor
+		}
+	}
+	for _, c := range []struct {
+		state, layers, action string // the instructor's; empty = none
+	}{
+		{"bisque", "oxide wash", ""},
+		{"glaze-fired", "enamel", "put on"},
+		{"unfired-glaze", "engobe", "wash off"},
+	} {
+		p := planned(t, table, c.state, c.layers, "")
+		if got := slices.Contains(p.Ends, "The instructor does part of it."); got != (c.action != "") {
+			t.Errorf("%s: said in the headline: %v", c.layers, got)
+		}
+		for _, step := range p.Steps {
+			if got := strings.HasPrefix(step.What, "The instructor does this step, and you watch. "); got != (step.Action == c.action) {
+				t.Errorf("%s: %q", c.layers, step.What)
+			}
+		}
+	}
+}
+
+// TestWaitsForACoatThatIsWet wants the wait for a coat to lose its shine where it
+// has just been laid on, and not for one that has long been dry.
+func TestWaitsForACoatThatIsWet(t *testing.T) {
+	table := stagetest.Table()
+	for _, c := range []struct {
+		state, layers, options string
+		step                   int
+		waits                  bool
+	}{
+		{"leather-hard", "slip, underglaze", "", 0, false},
+		{"leather-hard", "slip, underglaze", "", 1, true},
+		{"leather-hard", "slip, underglaze", "apart", 1, false},
+		{"bisque", "wash", "already wash", 0, false},
+	} {
+		p := planned(t, table, c.state, c.layers, c.options)
+		if got := p.Steps[c.step].Wait; (got == "Wait until the coat below has lost its shine.") != c.waits {
+			t.Errorf("%s, %s: step %d waits: %q", c.layers, c.options, c.step+1, got)
+		}
+	}
+}
+
+// TestGlazeOverWhatIsLoose wants the ways by which a glaze goes on over loose
+// colour to be named: those that nothing has to be asked for, and none that is a
+// danger of its own.
+func TestGlazeOverWhatIsLoose(t *testing.T) {
+	table := stagetest.Table()
+	said := func() []string { return planned(t, table, "bisque", "wash, clear glaze", "").Ends }
+	if got := said(); !slices.Equal(got, []string{"Put glaze on by dipping, not by brushing."}) {
+		t.Errorf("%q", got)
+	}
+	for i := range table.Techniques {
+		if table.Techniques[i].ID == "dipping" {
+			table.Techniques[i].On[3][0].Verdict = stage.Label
+		}
+	}
+	if got := said(); !slices.Equal(got, []string{"Put glaze on not by brushing."}) {
+		t.Errorf("with a label to ask for dipping: %q", got)
+	}
+}
+
+// TestNamedMetalIsAskedAbout wants the question about a metal to give the word
+// that somebody typed.
+func TestNamedMetalIsAskedAbout(t *testing.T) {
+	table := stagetest.Table()
+	if got, want := planned(t, table, "bisque", "cobalt wash", "").Steps[0].Ask, "You wrote “cobalt”. Is it the raw metal?"; got != want {
+		t.Errorf("%q, want %q", got, want)
+	}
+	if got := planned(t, table, "bisque", "wash", "").Steps[0].Ask; got != "" {
+		t.Errorf("asked of a stain wash: %q", got)
+	}
+}
