@@ -77,6 +77,9 @@ over:
 	}
 	oxide, _ := d.FindMedium("oxide-wash")
 	was, _ = plain.FindMedium("oxide-wash")
+	if oxide.Who != course.WithInstructor || !slices.Equal(oxide.Hazards, was.Hazards) || len(oxide.Hazards) == 0 {
+		t.Errorf("what is said of oxide wash in every state became %+v", oxide.Care)
+	}
 	if p := oxide.On["bone-dry"]; p.Verdict != course.Never || !slices.Equal(p.Hazards, was.On["bone-dry"].Hazards) || len(p.Hazards) == 0 {
 		t.Errorf("%+v", p)
 	}

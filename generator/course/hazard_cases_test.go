@@ -1,5 +1,10 @@
 package course_test
 
+import (
+	"fmt"
+	"strings"
+)
+
 // hazardTests holds a case for each thing that can be wrong with hazards.yaml
 // and with what the table says of hazards, people, parts, and words with more
 // than one meaning.
@@ -19,6 +24,17 @@ var hazardTests = []findingCase{
 	{"hazard with a long short", []edit{{hazards, "short: Keep it wet.", "short: Keep it wet and wipe it up and look and wait and wipe again."}},
 		"hazards.yaml:5:93: error: `short` has 14 words; a card or a plan has room for 12 (value-form)\n" +
 			"    Say it shorter; the rest belongs in `do`.\n"},
+	{"hazard with twelve words", []edit{{hazards, "short: Keep it wet.", "short: Keep it wet and wipe it up and look and wait again."}}, ""},
+	{"hazard with too many marks", []edit{{hazards, "place: table,", "mark: [mask, gloves, apron], place: table,"}},
+		"hazards.yaml:5:142: error: `mark` has 3 words; beside a verdict there is room for 2 (value-form)\n" +
+			"    Keep those that say what to do, such as `mark: [mask, gloves]`.\n"},
+	{"hazard with a long mark", []edit{{hazards, "place: table,", "mark: [wet table, wipe it wet], place: table,"}},
+		"hazards.yaml:5:142: error: `wipe it wet` is too long for a mark on the chart (value-form)\n" +
+			"    Say it in 2 words at most; the rest belongs in `short`.\n"},
+	{"as many hazards as can be told apart", []edit{{hazards, "hazards:\n", "hazards:\n" + moreHazards(62)}}, ""},
+	{"one hazard more", []edit{{hazards, "hazards:\n", "hazards:\n" + moreHazards(63)}},
+		"hazards.yaml:5:3: error: there are 65 hazards; the planner counts to 64 (value-form)\n" +
+			"    Put those together that call for the same.\n"},
 	{"hazard of an unknown place", []edit{{hazards, "place: table,", "place: tabel,"}},
 		"hazards.yaml:5:143: error: no place has the id `tabel` (unknown-name)\n" +
 			"    Did you mean `table`? Write one of: table.\n"},
@@ -136,6 +152,15 @@ var hazardTests = []findingCase{
 			"    Take the key out, or change `kind`.\n" +
 			"decoration.yaml:96:10: error: an exception of the kind `body` has no `who` (unknown-key)\n" +
 			"    Take the key out, or change `kind`.\n"},
+}
+
+// moreHazards writes so many hazards more.
+func moreHazards(n int) string {
+	var b strings.Builder
+	for i := range n {
+		fmt.Fprintf(&b, "  - {id: more-%d, title: More, harm: It harms., do: Mind it., short: Mind it., lesson: units/wash/wipe.md, health: no}\n", i)
+	}
+	return b.String()
 }
 
 const smallParts = "    parts: [{id: soft, name: Soft, tell: A thumb leaves a dent.}, {id: firm, name: Firm, tell: It keeps its shape.}, {id: stiff, name: Stiff, tell: A nail hardly marks it.}]\n"
