@@ -89,12 +89,15 @@ func TestValuesStayCanonical(t *testing.T) {
 func TestMassesAreRoundedToTheScale(t *testing.T) {
 	two, one := bench1(), bench1()
 	one.Scales = []Scale{{200, 0.5}}
+	turned := bench1()
+	turned.Scales = []Scale{{5000, 5}, {500, 0.1}}
 	for _, c := range []struct {
 		mass float64
 		in   Settings
 		want float64
 	}{
 		{53.128, two, 0.1}, {500, two, 0.1}, {500.1, two, 5}, {4000, two, 5}, {20000, two, 5},
+		{53.128, turned, 0.1}, {500.1, turned, 5}, {20000, turned, 5},
 		{100, one, 0.5}, {1000, one, 0.5}, {53, Plain(), 0.1}, {2768, Plain(), 1}, {20000, Plain(), 5},
 	} {
 		if got := c.in.step(c.mass); got != c.want {

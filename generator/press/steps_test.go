@@ -83,3 +83,53 @@ func TestCardPlansForFood(t *testing.T) {
 		t.Error("no card keeps anything off food")
 	}
 }
+
+// stepTexts are the texts of a step by the name under which a script fills each
+// in.
+var stepTexts = map[string]func(*stepView, string){
+	"title": func(s *stepView, text string) { s.Title = text }, "what": func(s *stepView, text string) { s.What = text },
+	"wear": func(s *stepView, text string) { s.Wear = text }, "place": func(s *stepView, text string) { s.Place = text },
+	"who": func(s *stepView, text string) { s.Who = text }, "caution": func(s *stepView, text string) { s.Caution = text },
+	"ask": func(s *stepView, text string) { s.Ask = text }, "wait": func(s *stepView, text string) { s.Wait = text },
+	"why": func(s *stepView, text string) { s.Why = text }, "trouble": func(s *stepView, text string) { s.Trouble = text },
+}
+
+// TestStepSaysWhateverItHas gives a step one text at a time, and wants each to
+// stand on the page whether or not there are others; what protects somebody
+// stands before what to do. The step that a script fills in has a place for each.
+func TestStepSaysWhateverItHas(t *testing.T) {
+	p := newPress(t, small(t))
+	printed := func(form string, s stepView) string {
+		var out bytes.Buffer
+		if err := p.templates.ExecuteTemplate(&out, form, s); err != nil {
+			t.Fatal(err)
+		}
+		return out.String()
+	}
+	blank := printed("plan-title", stepView{Blank: true}) + printed("plan-step", stepView{Blank: true})
+	for name, put := range stepTexts {
+		s := stepView{Who: catalog.Doer(stage.Student), What: "Do this."}
+		if name == "who" {
+			s.Who = catalog.Doer(stage.Instructor)
+		}
+		put(&s, "Only "+name+" is said.")
+		page := printed("plan-title", s) + printed("plan-step", s)
+		if !strings.Contains(page, "Only "+name+" is said.") {
+			t.Errorf("the page does not say %s: %s", name, page)
+		}
+		if !strings.Contains(blank, `data-say="`+name+`"`) {
+			t.Errorf("a script cannot say %s", name)
+		}
+		guards := name == "wear" || name == "place" || name == "who" || name == "caution"
+		if before, _, _ := strings.Cut(page, "Do this."); guards && !strings.Contains(before, "Only "+name) {
+			t.Errorf("%s stands behind what to do", name)
+		}
+		if card := printed("step-short", s); guards && !strings.Contains(card, "Only "+name) {
+			t.Errorf("a card does not say %s: %s", name, card)
+		}
+	}
+	guarded := stepView{Wear: "a mask", Lesson: "../safety/dust.html", What: "Do this."}
+	if page := printed("plan-step", guarded); !strings.Contains(page, `href="../safety/dust.html"`) || !strings.Contains(blank, "data-lesson") {
+		t.Errorf("no way to the lesson: %s", page)
+	}
+}
