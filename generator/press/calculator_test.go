@@ -3,10 +3,12 @@ package press
 import (
 	"bytes"
 	"os"
+	"slices"
 	"strings"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
+	"golang.org/x/net/html"
 
 	"slipbook/calculators/catalog"
 	"slipbook/generator/course"
@@ -196,4 +198,31 @@ func TestLettersBelowTheLine(t *testing.T) {
 			t.Errorf("%q became %q, want %q", text, got, want)
 		}
 	}
+}
+
+// TestCautionsOfACalculatorAreInSight wants what is always to be minded before
+// the answer of a calculator in sight, and no empty box where there is nothing.
+func TestCautionsOfACalculatorAreInSight(t *testing.T) {
+	p := calculatorPress(t, '.')
+	for _, c := range catalog.All() {
+		root, err := html.Parse(strings.NewReader(printCalculator(t, p, c.Name, 1)))
+		if err != nil {
+			t.Fatal(err)
+		}
+		box := first(t, root, "caution")
+		always := elements(box, func(n *html.Node) bool { return has(n, "data-always-caution") })
+		if want := len(c.Hazards) + len(c.Cautions); len(always) != want || has(box, "hidden") != (want == 0) {
+			t.Errorf("%s: %d cautions, want %d; hidden: %v", c.Name, len(always), want, has(box, "hidden"))
+		}
+		for _, n := range always {
+			if has(n, "hidden") {
+				t.Errorf("%s: %q is hidden", c.Name, text(n))
+			}
+		}
+	}
+}
+
+// has reports whether an element has an attribute, with a value or without.
+func has(n *html.Node, key string) bool {
+	return slices.ContainsFunc(n.Attr, func(a html.Attribute) bool { return a.Key == key })
 }

@@ -267,6 +267,21 @@ func TestPageOfHazards(t *testing.T) {
 	}
 }
 
+// TestCareOfSeveralRows wants what to wear and every place of all rows, each once.
+func TestCareOfSeveralRows(t *testing.T) {
+	c := harmful(t)
+	d := c.Decoration
+	d.Places = append(d.Places, course.Place{ID: "booth", Name: "in the booth"})
+	d.Hazards[len(d.Hazards)-1].Place = "booth"
+	got := newPress(t, c).care("index.html", course.Care{Hazards: []string{"dust"}}, course.Care{Hazards: []string{"mist", "dust"}}, course.Care{Hazards: []string{"blade"}})
+	if want := []string{"at the wet table", "in the booth"}; !slices.Equal(got.Places, want) {
+		t.Errorf("places %q, want %q", got.Places, want)
+	}
+	if want := []string{"a fitted respirator", "a mask"}; !slices.Equal(got.Wear, want) {
+		t.Errorf("to wear %q, want %q", got.Wear, want)
+	}
+}
+
 // TestNoHazardsNoPage shows that a course without hazards has no page of them
 // and no link to it.
 func TestNoHazardsNoPage(t *testing.T) {

@@ -9,6 +9,7 @@ import (
 
 	"slipbook/calculators/catalog"
 	"slipbook/calculators/stage"
+	"slipbook/generator/course"
 	"slipbook/generator/proof"
 )
 
@@ -131,5 +132,26 @@ func TestStepSaysWhateverItHas(t *testing.T) {
 	guarded := stepView{Wear: "a mask", Lesson: "../safety/dust.html", What: "Do this."}
 	if page := printed("plan-step", guarded); !strings.Contains(page, `href="../safety/dust.html"`) || !strings.Contains(blank, "data-lesson") {
 		t.Errorf("no way to the lesson: %s", page)
+	}
+}
+
+// TestPairSaysWhateverItHas does the same for a pair of the table told in full.
+func TestPairSaysWhateverItHas(t *testing.T) {
+	p := newPress(t, small(t))
+	for name, f := range map[string]fate{
+		"a fault":             {Pair: course.Pair{Fault: "Only this."}},
+		"a remedy":            {Pair: course.Pair{Remedy: "Only this."}},
+		"what has to wait":    {Waits: []string{"Only this."}},
+		"what goes on today":  {Today: []link{{Title: "Only this.", Address: "a.html"}}},
+		"where to go instead": {Instead: &link{Title: "Only this.", Address: "a.html"}, InsteadKey: "instead-later"},
+		"an exception":        {Exceptions: []exception{{Kind: "exception-body", Name: "Paper clay", Pair: course.Pair{Verdict: course.Risky, Reason: "Only this."}}}},
+	} {
+		var out bytes.Buffer
+		if err := p.templates.ExecuteTemplate(&out, "told", f); err != nil {
+			t.Fatal(err)
+		}
+		if !strings.Contains(out.String(), "Only this.") {
+			t.Errorf("%s is not told: %s", name, out.String())
+		}
 	}
 }
