@@ -428,6 +428,29 @@ func TestNothingIsPublishedWithoutItsHazards(t *testing.T) {
 	}
 }
 
+// TestCardOfTheCourseOwesTheHazardsOfFirings lets the theme forget a hazard that
+// nothing but a firing has: the card of the course may not be published without.
+func TestCardOfTheCourseOwesTheHazardsOfFirings(t *testing.T) {
+	c := small(t)
+	d := c.Decoration
+	d.Hazards = append(d.Hazards, course.Hazard{ID: "fume", Title: "Fume", Harm: "It harms.", Do: "Keep out.", Short: "Vent on."})
+	d.Transitions[2].Care = course.Care{Hazards: []string{"fume"}}
+	theme := copyTheme(t)
+	old := string(theme["pieces/care.html"].Data)
+	forgets := strings.Replace(old, `{{range .Hazards}}<li>`, `{{range .Hazards}}{{if eq .ID "fume"}}{{continue}}{{end}}<li>`, 1)
+	if forgets == old {
+		t.Fatal("the piece of the theme has another form")
+	}
+	theme["pieces/care.html"].Data = []byte(forgets)
+	p, err := New(c, theme)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if e, err := p.Print(read(t, p), shared()); e != nil || err == nil || !strings.Contains(err.Error(), `does not say "Fume"`) {
+		t.Errorf("error %v", err)
+	}
+}
+
 // shownHazards finds the hazards that a piece of a page leads to.
 var shownHazards = regexp.MustCompile(`hazards\.html#([a-z-]+)"`)
 
