@@ -25,13 +25,14 @@ const marks = `[...document.querySelectorAll("nav.strip ol a")].map(a => ({
 	drawn: !!a.querySelector("svg")?.getBoundingClientRect().height,
 }))`
 
-// judgedName is the name of a state with the verdict for the page's medium.
-var judgedName = regexp.MustCompile(`^[A-Z][a-z -]+: (yes|label|risky|no)$`)
+// judgedName is the name of a state with the verdict for the page's medium, and
+// with who may, where that is not everybody.
+var judgedName = regexp.MustCompile(`^[A-Z][a-z -]+: (yes|label|risky|no)( ◆ (with the instructor|instructor only))?$`)
 
 // hasStrip says whether a page shows the strip of clay states: the others show
 // the states in another way, or are sheets to print.
 func hasStrip(address string) bool {
-	return !slices.Contains([]string{"home", "not-found", "course-card", "card", "book", "calculator"}, kind(address))
+	return !slices.Contains([]string{"home", "not-found", "course-card", "card", "book", "calculator", "hazards"}, kind(address))
 }
 
 // strip looks at the strip of the page in the tab, a narrow one, and counts the

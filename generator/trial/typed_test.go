@@ -103,7 +103,7 @@ func TestBadInputAtItsBox(t *testing.T) {
 		f.agree(c.Example.Given, s)
 		refusals, numbers := 0, 0
 		for _, in := range c.Inputs {
-			if in.Words || len(in.Choices) > 0 {
+			if in.Words || in.Bodies || len(in.Choices) > 0 {
 				continue
 			}
 			numbers++
