@@ -61,7 +61,7 @@ func (w wish) text(metal string) string {
 }
 
 // said is the layers as the answer says them back.
-func (w wish) said() string {
+func (w wish) said(metal string) string {
 	var parts []string
 	for _, l := range w.layers {
 		var ways []string
@@ -71,6 +71,9 @@ func (w wish) said() string {
 		text := strings.Join(ways, ", ")
 		if l.medium != nil && text != "" {
 			text = " (" + text + ")"
+		}
+		if w.metal != "" && w.metal == l.id() {
+			text = " with " + metal + text
 		}
 		if l.medium != nil {
 			text = strings.ToLower(l.medium.Name) + text
@@ -105,7 +108,9 @@ func (b *bench) metalWord() string {
 	for _, m := range b.media {
 		called = append(called, strings.ToLower(m.Name), strings.Join(m.Words, " "))
 	}
-	i := slices.IndexFunc(b.d.Metals.Words, func(w string) bool { return !strings.Contains(strings.Join(called, " "), w) })
+	i := slices.IndexFunc(b.d.Metals.Words, func(w string) bool {
+		return !strings.Contains(strings.Join(called, " "), w) && !slices.Contains(b.d.Metals.NeverFood, w)
+	})
 	return b.d.Metals.Words[i]
 }
 
@@ -262,8 +267,8 @@ func (b *bench) sweep(t *testing.T, wishes []wish) tally {
 		if len(a.Errors) > 0 {
 			t.Fatalf("%q is refused: %v", w.text(b.metalWord()), a.Errors)
 		}
-		if said := output(a, "wish"); !strings.Contains(said, w.said()) {
-			t.Fatalf("%q was asked for, planned is %q", w.said(), said)
+		if said := output(a, "wish"); !strings.Contains(said, w.said(b.metalWord())) {
+			t.Fatalf("%q was asked for, planned is %q", w.said(b.metalWord()), said)
 		}
 		b.hold(t, w, a, &met)
 		if t.Failed() {
@@ -346,8 +351,10 @@ func (b *bench) nearest(t *testing.T, w wish, text string) wish {
 		if l.medium == nil && l.ways == nil {
 			t.Fatalf("nothing is called %q", name)
 		}
-		if had != "" && l.id() == had {
-			w.metal = had
+		if strings.HasSuffix(name, " with "+b.metalWord()) {
+			w.metal = l.id()
+		} else if had != "" && l.id() == had {
+			t.Errorf("%q does not say the metal", text)
 		}
 		w.layers = append(w.layers, l)
 		text = strings.TrimPrefix(text[end:], ", ")

@@ -175,19 +175,19 @@ func TestNobodySpraysOxideOrEnamel(t *testing.T) {
 		if sprays {
 			asked++
 			if output(a, "conflict") == "" {
-				t.Errorf("a %s pot: %s is planned", w.state, w.said())
+				t.Errorf("a %s pot: %s is planned", w.state, w.said(""))
 			}
 		}
 		for _, row := range rowsOf(a) {
 			for _, name := range []string{"oxide wash", "enamel"} {
 				if strings.Contains(strings.ToLower(row["title"]), name) && strings.Contains(row["title"], "spraying") {
-					t.Errorf("a %s pot, %s: %s", w.state, w.said(), row["title"])
+					t.Errorf("a %s pot, %s: %s", w.state, w.said(""), row["title"])
 				}
 			}
 		}
 		for _, text := range []string{output(a, "today"), output(a, "fewer-firings"), output(a, "nearest"), strings.Join(a.Notes, " ")} {
 			if strings.Contains(strings.ToLower(text), "spraying") && !strings.Contains(text, "glaze by") {
-				t.Errorf("a %s pot, %s: %s", w.state, w.said(), text)
+				t.Errorf("a %s pot, %s: %s", w.state, w.said(""), text)
 			}
 		}
 	}

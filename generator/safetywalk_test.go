@@ -17,6 +17,9 @@ import (
 // keepOff is what is said of what must not touch food.
 const keepOff = "Keep it off every surface that food, drink or lips touch."
 
+// instructorDoes is how the words of a step begin that is not the student's.
+const instructorDoes = "The instructor does this step, and you watch. "
+
 // bench is a table with what the test wants to find in it.
 type bench struct {
 	d     *course.Decoration
@@ -83,6 +86,7 @@ func strictest(one, other course.Who) course.Who {
 
 // medium finds a medium by the name that a plan calls it by.
 func (b *bench) medium(name string) *course.Medium {
+	name, _, _ = strings.Cut(name, " with "+b.metalWord())
 	for i := range b.media {
 		if strings.EqualFold(b.media[i].Name, name) {
 			return &b.media[i]
@@ -152,6 +156,9 @@ func (w *walk) read(row map[string]string) {
 	w.cares, w.pairs, w.laid, w.wait, w.below = nil, nil, nil, "", nil
 	state := w.state(row["state"])
 	title := row["title"]
+	if title != "Bisque fire" && title != "Harden on" && title != "Fire" && title != "On-glaze fire" {
+		w.loose()
+	}
 	switch {
 	case strings.HasPrefix(title, "Put on "):
 		w.lay(strings.TrimPrefix(title, "Put on "), state)
@@ -167,17 +174,26 @@ func (w *walk) read(row map[string]string) {
 		w.wait = w.begins(way, m, state)
 	case strings.HasPrefix(title, "Work the clay: "):
 		w.ways(strings.TrimPrefix(title, "Work the clay: "), nil, state)
-	case row["what"] == w.d.Firing.Drying:
-		for _, c := range w.coats {
-			if c.m.Kind == "on-glaze" && c.loose {
-				w.cares = append(w.cares, c.m.Care)
-			}
-		}
+	case row["what"] == w.d.Firing.Drying: // which loose says
 	case row["what"] == w.d.Firing.Name:
 		w.cares = append(w.cares, w.d.Firing.Care)
 		w.fire(func(m *course.Medium) bool { return m.Kind == "on-glaze" })
 	default:
-		w.move(row["what"], state)
+		w.move(strings.TrimPrefix(row["what"], instructorDoes), state)
+	}
+}
+
+// loose adds what the coats call for that are not fixed by a firing, where they
+// are on-glaze colour, where a student does not lay them on alone, or where a
+// metal is named of them.
+func (w *walk) loose() {
+	for _, c := range w.coats {
+		if c.loose && (c.m.Kind == "on-glaze" || c.m.Who != "" && c.m.Who != course.Student) {
+			w.cares = append(w.cares, c.m.Care)
+		}
+		if c.loose {
+			w.metal(c.m)
+		}
 	}
 }
 
@@ -342,7 +358,7 @@ func (w *walk) check(row map[string]string) error {
 	if err := w.bare(row); err != nil {
 		return err
 	}
-	if want.who == people[2].words && w.laid != nil && !strings.HasPrefix(row["what"], "The instructor does this step") {
+	if want.who == people[2].words && w.laid != nil && !strings.HasPrefix(row["what"], instructorDoes) {
 		return fmt.Errorf("%s: the words do not say that the instructor works", row["title"])
 	}
 	for _, p := range w.pairs {

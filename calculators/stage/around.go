@@ -232,7 +232,12 @@ func (s *search) blame(p *pot, a act, c *Conflict) {
 	on := " on a pot that is “" + lower(s.t.States[p.state].Name) + "”."
 	name := "This"
 	if layer := s.w.Layers[a.layer]; layer.Medium >= 0 {
-		name = s.t.Media[layer.Medium].Name
+		name = upper(s.t.named(layer))
+	}
+	if s.poisoned {
+		c.What, c.Basis = upper(s.poison(s.w.Layers))+" on a pot for food or drink.", Unsaid
+		c.Rule = "No glaze over it makes it safe. Show its safety data sheet to the instructor, and use a product whose sheet names neither " + listed(s.t.Metals.NeverFood, " nor ") + "."
+		return
 	}
 	rules := s.rules(p, a)
 	for _, of := range []origin{ofUnder, ofMedium, ofWay} {
@@ -261,7 +266,7 @@ func (s *search) blame(p *pot, a act, c *Conflict) {
 		c.What = s.t.Techniques[a.ways[0]].Name + " in " + lower(name) + "."
 		c.Rule = "The coat is fixed or covered by then, so there is nothing left to work."
 	case !a.takes && !a.bare && (p.heat > 0 || p.pending > 0) && !s.inTime(p, s.medium(a)):
-		c.Rule = "After the glaze firing each firing is cooler than the last: this one would melt what is there."
+		c.Rule = "On-glaze colour is on the pot, and its firing is the last and coolest. Nothing may follow but on-glaze colour that is fired cooler still."
 	case s.glaze < 0 && !s.w.Bare:
 		c.Rule = "The table has no clear glaze to finish the pot with."
 	default:

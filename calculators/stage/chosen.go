@@ -19,7 +19,7 @@ func (r *reader) chosen() string {
 	}
 	text := ""
 	for i, layer := range r.Layers {
-		if layer.Metal != "" || r.already && (layer.Medium < 0 || len(layer.Ways) > 0) {
+		if layer.Metal != "" && (layer.Medium < 0 || layer.Metal != r.t.metalIn(plain(r.t.Media[layer.Medium].Name))) || r.already && (layer.Medium < 0 || len(layer.Ways) > 0) {
 			return ""
 		}
 		if i > 0 {

@@ -52,7 +52,10 @@ var readers = [...]struct {
 		return len(t.Hazards) <= MostHazards
 	}},
 	{"firing", func(t *Table, f *fields) bool { t.Fire, t.Firing, t.Drying = f.rule(), f.text(), f.text(); return true }},
-	{"metals", func(t *Table, f *fields) bool { t.Metals = Metals{Rule: f.rule(), Words: f.list()}; return true }},
+	{"metals", func(t *Table, f *fields) bool {
+		t.Metals = Metals{Rule: f.rule(), Words: f.list(), Unplanned: f.list(), NeverFood: f.list(), NotOver: f.list()}
+		return true
+	}},
 	{"phrase", func(t *Table, f *fields) bool {
 		t.Phrases = append(t.Phrases, Phrase{Words: f.list(), Layers: f.text(), Ask: f.text()})
 		return true

@@ -18,12 +18,33 @@ func (s *search) expand(p pot) {
 		to.damp = false
 		s.add(step{to: to, cost: oneAction, act: -1, move: -1, extra: dryAgain})
 	}
-	if p.pending > 0 && !p.damp {
+	if p.pending > 0 && !p.damp && p.pending != twoHeats && (p.heat == 0 || p.pending < p.heat) {
 		to := p
 		to.heat, to.pending = p.pending, 0
 		to.loose &^= s.of(OnGlaze)
 		s.add(step{to: to, cost: oneAction + oneFiring, act: -1, move: -1, extra: onGlazeFire, rules: []ground{{&s.t.Fire, ofMove, 0}}})
 	}
+	if p == s.from {
+		for i := range s.steps {
+			s.steps[i].rules = append(s.steps[i].rules, s.asks...)
+			s.steps[i].cost += price(s.asks)
+		}
+	}
+}
+
+// asksFirst are the questions that come before the first step, whatever it is:
+// about each metal that was named, and on-glaze colour that no firing has fixed
+// is the instructor's.
+func (s *search) asksFirst() (asks []ground) {
+	for _, coat := range s.w.Already {
+		if coat.Metal != "" && s.t.Metals.Ask != "" {
+			asks = append(asks, ground{&Rule{Ask: "You wrote “" + coat.Metal + "” of what is on the pot. " + s.t.Metals.Ask}, ofCoat, coat.Medium})
+		}
+		if m := &s.t.Media[coat.Medium]; m.Kind == OnGlaze && coat.Loose {
+			asks = append(asks, ground{&Rule{Ask: m.Name + " that is not fired is on the pot. Does the instructor agree to this plan? If it is fired, say so."}, ofCoat, coat.Medium})
+		}
+	}
+	return asks
 }
 
 func (s *search) add(next step) { s.steps = append(s.steps, next) }

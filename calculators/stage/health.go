@@ -24,8 +24,80 @@ func (t *Table) worse(one, other peril) bool {
 	return one.who > other.who
 }
 
-// peril is what a step can do to people.
-func (s *search) peril(next *step) (p peril) {
+// care is what a layer can do to whoever handles the pot while no firing has
+// fixed it: of on-glaze colour and of a medium that students do not lay on alone,
+// what that can do, and what a metal can do that was named.
+func (s *search) care(layer int) (p peril) {
+	if m := &s.t.Media[s.layers[layer]]; m.Who > Student || m.Kind == OnGlaze {
+		p.join(m.Hazards, m.Who)
+	}
+	if s.metal(layer) != "" {
+		p.join(s.t.Metals.Hazards, s.t.Metals.Who)
+	}
+	return p
+}
+
+// metal is the metal that was named of a layer, those on the pot first.
+func (s *search) metal(layer int) string {
+	if layer < s.before {
+		return s.w.Already[layer].Metal
+	}
+	return s.w.Layers[layer-s.before].Metal
+}
+
+// poison words what some layers, or else the pot, hold of a metal that is never
+// for food: "glaze with lead". It is empty where they hold none.
+func (s *search) poison(layers []Layer) string {
+	for _, layer := range layers {
+		if s.t.neverFood(layer.Metal) {
+			return s.t.named(layer)
+		}
+	}
+	for _, coat := range s.w.Already {
+		if s.t.neverFood(coat.Metal) {
+			return s.t.named(Layer{Medium: coat.Medium, Metal: coat.Metal})
+		}
+	}
+	return ""
+}
+
+// neverFood reports whether a metal that was named is never for food or drink.
+func (t *Table) neverFood(metal string) bool {
+	for _, word := range plain(metal) {
+		if has(t.Metals.NeverFood, word) {
+			return true
+		}
+	}
+	return false
+}
+
+// carried is what the layers that are loose on a pot can do.
+func (s *search) carried(now *pot) (p peril) {
+	for i, care := range s.cares {
+		if now.loose&s.alike[i] != 0 {
+			p.join(care.hazards, care.who)
+		}
+	}
+	return p
+}
+
+// guarded reports whether some work is not for a student alone, or wants a place
+// of its own for the sake of health.
+func (t *Table) guarded(p peril) bool {
+	for i := range t.Hazards {
+		if h := &t.Hazards[i]; h.Health && h.Place != "" && p.hazards>>i&1 == 1 {
+			return true
+		}
+	}
+	return p.who > Student
+}
+
+// peril is what a step can do to people: what it rests on, and what is loose on
+// the pot, but for a firing, which is not done with hands.
+func (s *search) peril(now *pot, next *step) (p peril) {
+	if !s.fires(next) {
+		p = s.carried(now)
+	}
 	for _, r := range next.rules {
 		p.join(r.Hazards, r.Who)
 	}
@@ -35,12 +107,6 @@ func (s *search) peril(next *step) (p peril) {
 	case next.extra == addGlaze:
 		m := &s.t.Media[s.glaze]
 		p.join(m.Hazards, m.Who)
-	case next.extra == dryAgain && next.to.pending > 0: // what was put on harms until it is dry
-		for i, medium := range s.layers {
-			if medium >= 0 && s.t.Media[medium].Kind == OnGlaze && next.to.loose.has(i) {
-				p.join(s.t.Media[medium].Hazards, s.t.Media[medium].Who)
-			}
-		}
 	}
 	return p
 }
@@ -66,11 +132,13 @@ func (t *Table) actPeril(layers []Layer, a act) (Hazards, Who) {
 // come with every pot and count for nothing here, unless all is asked for; an
 // on-glaze firing does not, and washing a glaze off is work.
 func (s *search) pathPeril(steps []step, all bool) (p peril) {
+	now := &s.from
 	for i := range steps {
 		if move := steps[i].move; all || move < 0 || s.t.Transitions[move].Move == Strip {
-			q := s.peril(&steps[i])
+			q := s.peril(now, &steps[i])
 			p.join(q.hazards, q.who)
 		}
+		now = &steps[i].to
 	}
 	return p
 }
@@ -78,6 +146,7 @@ func (s *search) pathPeril(steps []step, all bool) (p peril) {
 // wishPeril is what a wish can do to people, done now and as it is asked for:
 // the measure for what is offered in its place.
 func (s *search) wishPeril() (p peril) {
+	p = s.carried(&s.from)
 	for _, a := range s.acts {
 		p.join(s.t.actPeril(s.w.Layers, a))
 		for _, r := range s.rulesIn(a, s.w.State) {

@@ -63,6 +63,9 @@ func (s *search) left(p *pot) cost {
 	if s.blind {
 		return 0
 	}
+	if s.poisoned {
+		return unreachable
+	}
 	c := s.moving[p.state]
 	for i := range s.acts {
 		if !p.done.has(i) {

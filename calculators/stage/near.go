@@ -53,6 +53,7 @@ func (t *Table) vocabulary() []wordOf {
 		put(t.Phrases[i].Words, peril{})
 	}
 	put(t.Metals.Words, peril{t.Metals.Hazards, t.Metals.Who})
+	put(t.Metals.Unplanned, peril{t.Metals.Hazards, Instructor})
 	return known
 }
 

@@ -4,7 +4,8 @@ package stage
 const most = 3
 
 // shorter names a way with fewer actions, or with fewer firings, and more risk
-// than the best one.
+// than the best one. Its few words have no room for a mask: none is named whose
+// work wants a person beside the student, or a place of its own for health.
 func (s *search) shorter(best []step) string {
 	text := ""
 	for _, o := range []order{shortest, coolest} {
@@ -20,7 +21,7 @@ func (s *search) shorter(best []step) string {
 			saved = count(was.firings()-is.firings(), "firing")
 		}
 		gain := o == shortest && is.actions() < was.actions() || o == coolest && is.firings() < was.firings()
-		if !gain || is.risky()+is.questions() <= was.risky()+was.questions() || is.undone() > was.undone() || s.t.worse(other.pathPeril(steps, true), s.pathPeril(best, true)) {
+		if !gain || is.risky()+is.questions() <= was.risky()+was.questions() || is.undone() > was.undone() || s.t.guarded(other.pathPeril(steps, false)) || s.t.worse(other.pathPeril(steps, true), s.pathPeril(best, true)) {
 			continue
 		}
 		said := "With " + saved + " fewer, but " + dearer(is) + ": " + other.sketch(steps)

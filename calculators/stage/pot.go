@@ -13,12 +13,15 @@ type pot struct {
 	open    set // layers on the pot, loose or fired, that no coat of glaze covers
 	state   uint8
 	part    uint8 // of a state with parts, from 0
-	pending uint8 // heat of on-glaze that is on and not yet fired; 0 = none
+	pending uint8 // heat of on-glaze that is on and not yet fired; 0 = none, or twoHeats
 	heat    uint8 // of the last on-glaze firing; 0 = none yet
 	damp    bool  // something wet went on since it last dried
 	glazed  bool  // under a coat of glaze, fired or not
 	green   bool  // the coat lies on unfired clay
 }
+
+// twoHeats is the heat of on-glaze colours that no one firing suits.
+const twoHeats = 255
 
 // step is one way from a pot to the next.
 type step struct {
@@ -29,6 +32,14 @@ type step struct {
 	extra extra    // a step that is neither
 	rules []ground // what it rests on
 }
+
+// fires reports whether a step is a firing.
+func (s *search) fires(next *step) bool {
+	return next.extra == onGlazeFire || next.move >= 0 && s.t.Transitions[next.move].Move.fires()
+}
+
+// fires reports whether a move is a firing.
+func (m Move) fires() bool { return m == Bisque || m == Harden || m == Fire }
 
 // extra names a step that is neither an act of the wish nor a transition.
 type extra uint8

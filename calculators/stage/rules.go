@@ -17,6 +17,7 @@ const (
 	ofMetal
 	ofPart
 	ofMove
+	ofCoat // that is on the pot already
 )
 
 // rules gathers what the table says of an act on a pot: of the medium in this

@@ -16,7 +16,7 @@ func (t *Table) Say(w Wish) string {
 		if c.Loose {
 			how = "loose"
 		}
-		coats = append(coats, lower(t.Media[c.Medium].Name)+" ("+how+")")
+		coats = append(coats, t.named(Layer{Medium: c.Medium, Metal: c.Metal})+" ("+how+")")
 	}
 	if len(coats) > 0 {
 		text += " On it already: " + listed(coats, ", ") + "."
@@ -51,10 +51,20 @@ func (t *Table) say(w Wish) string {
 		case layer.Medium < 0:
 			text += listed(ways, ", ")
 		case len(ways) > 0:
-			text += lower(t.Media[layer.Medium].Name) + " (" + listed(ways, ", ") + ")"
+			text += t.named(layer) + " (" + listed(ways, ", ") + ")"
 		default:
-			text += lower(t.Media[layer.Medium].Name)
+			text += t.named(layer)
 		}
+	}
+	return text
+}
+
+// named is the medium of a layer with the metal that was named of it: "oxide
+// wash with cobalt".
+func (t *Table) named(layer Layer) string {
+	text := lower(t.Media[layer.Medium].Name)
+	if layer.Metal != "" {
+		text += " with " + layer.Metal
 	}
 	return text
 }

@@ -11,12 +11,14 @@ type search struct {
 	t     *Table
 	w     Wish
 	acts  []act
-	free  bool  // the layers may lie in any order
-	blind bool  // without the heuristic, and so over every pot that can be reached
-	order order // of preference
-	limit cost  // give up at this cost, in the order of the search
-	begin int   // the layer to begin with, without risk or question; -1 = any
-	glaze int   // the medium added where a glaze is missing; -1 = there is none
+	free  bool     // the layers may lie in any order
+	blind bool     // without the heuristic, and so over every pot that can be reached
+	order order    // of preference
+	limit cost     // give up at this cost, in the order of the search
+	begin int      // the layer to begin with, without risk or question; -1 = any
+	glaze int      // the medium added where a glaze is missing; -1 = there is none
+	from  pot      // as the student holds it
+	asks  []ground // what is asked before anything is done, of what is on the pot
 	facts
 	heuristic
 	steps   []step // out of the pot being expanded
@@ -26,20 +28,22 @@ type search struct {
 
 // facts are what the search asks of the table again and again.
 type facts struct {
-	coat      uint8  // the state of an unfired coat of glaze
-	last      uint8  // the state of a finished pot
-	raw       uint64 // states of clay that was never fired, by bit
-	ready     uint64 // states from which the bisque firing starts, by bit
-	layers    []int  // medium of each layer, those on the pot first; -1 = work on the clay itself
-	before    int    // how many layers are on the pot already
-	onGlaze   set    // acts that put or work something on the fired glaze
-	kept      set    // layers that bisque heat does not fix
-	resist    set    // layers that repel, until any firing burns them off
-	firm      set    // layers on the pot already that a firing has fixed, glaze excepted
-	alike     []set  // on places of their own: the bit that stands for a loose layer
-	parts     uint64 // parts that some act wants, by bit, from 1
-	waits     uint64 // of them and of those that the glaze to be added wants
-	stillSoft Rule   // the question whether the clay is still in the first part of its state
+	coat      uint8   // the state of an unfired coat of glaze
+	last      uint8   // the state of a finished pot
+	raw       uint64  // states of clay that was never fired, by bit
+	ready     uint64  // states from which the bisque firing starts, by bit
+	layers    []int   // medium of each layer, those on the pot first; -1 = work on the clay itself
+	before    int     // how many layers are on the pot already
+	onGlaze   set     // acts that put or work something on the fired glaze
+	kept      set     // layers that bisque heat does not fix
+	resist    set     // layers that repel, until any firing burns them off
+	firm      set     // layers on the pot already that a firing has fixed, glaze excepted
+	alike     []set   // on places of their own: the bit that stands for a loose layer
+	cares     []peril // of each layer: what it can do to whoever handles the pot while it is loose
+	parts     uint64  // parts that some act wants, by bit, from 1
+	waits     uint64  // of them and of those that the glaze to be added wants
+	poisoned  bool    // it is for food or drink and holds a metal that is never
+	stillSoft Rule    // the question whether the clay is still in the first part of its state
 }
 
 // node is a pot that was reached, and how.
@@ -69,10 +73,12 @@ func (t *Table) newSearch(w Wish, o order) *search {
 		s.layers = append(s.layers, layer.Medium)
 	}
 	s.sortLayers()
+	s.poisoned = w.Food && s.poison(w.Layers) != ""
 	if parts := s.t.States[w.State].Parts; len(parts) > 0 {
 		s.stillSoft.Ask = "Is it still " + lower(parts[0].Name) + "? " + parts[0].Tell + " If it is not, leave this out."
 	}
 	s.heuristic = s.newHeuristic()
+	s.from, s.asks = s.start(), s.asksFirst()
 	return s
 }
 
@@ -94,19 +100,21 @@ func (s *search) note(tr *Transition) {
 // search need not tell apart.
 func (s *search) sortLayers() {
 	s.alike = make([]set, len(s.layers))
+	s.cares = make([]peril, len(s.layers))
 	for i, medium := range s.layers {
 		s.alike[i] = 1 << i
 		if medium < 0 {
 			continue
 		}
 		m := &s.t.Media[medium]
+		s.cares[i] = s.care(i)
 		if m.Kind == Resist {
 			s.resist |= 1 << i
 		} else if m.Fixed != Fixed {
 			s.kept |= 1 << i
 		}
 		for j := range i {
-			if s.w.Apart && j >= s.before && s.layers[j] >= 0 && s.plain(i) && s.plain(j) && s.alikeInFire(j, m) {
+			if s.w.Apart && j >= s.before && s.layers[j] >= 0 && s.plain(i) && s.plain(j) && s.alikeInFire(j, m) && s.cares[i] == s.cares[j] {
 				s.alike[i] = s.alike[j]
 				break
 			}
@@ -180,20 +188,37 @@ func (s *search) start() pot {
 		p.part = uint8(parts / 2)
 	}
 	for i, coat := range s.w.Already {
-		switch kind := s.t.Media[coat.Medium].Kind; {
-		case kind == Glaze:
+		m := &s.t.Media[coat.Medium]
+		switch {
+		case m.Kind == Glaze:
 			p.open = p.open&s.resist | s.alike[i]
 		case coat.Loose:
 			p.loose |= s.alike[i]
 			p.open |= s.alike[i]
-		case kind != Resist: // which a firing has burned off
+		case m.Kind != Resist: // which a firing has burned off
 			p.open |= s.alike[i]
+		}
+		if m.Kind == OnGlaze {
+			p.wear(uint8(m.Heat), coat.Loose)
 		}
 	}
 	if p.state == s.coat && !s.glazeSaid() {
 		p.open &= s.resist
 	}
 	return p
+}
+
+// wear notes on-glaze colour that is on the pot from the start. Loose colours of
+// two heats cannot be fired together, and the hotter one no more alone.
+func (p *pot) wear(heat uint8, loose bool) {
+	switch {
+	case !loose && (p.heat == 0 || heat < p.heat):
+		p.heat = heat
+	case loose && p.pending != 0 && p.pending != heat:
+		p.pending = twoHeats
+	case loose:
+		p.pending = heat
+	}
 }
 
 // glazeSaid reports whether a glaze is among the layers on the pot.
@@ -208,7 +233,7 @@ func (s *search) glazeSaid() bool {
 
 // finished reports whether nothing is left to do.
 func (s *search) finished(p *pot) bool {
-	return p.done == s.all() && p.state == s.last && p.pending == 0 && p.loose == 0 && (p.glazed || s.w.Bare)
+	return !s.poisoned && p.done == s.all() && p.state == s.last && p.pending == 0 && p.loose == 0 && (p.glazed || s.w.Bare)
 }
 
 // all are all acts of the wish.
@@ -219,7 +244,7 @@ func (s *search) all() set { return 1<<len(s.acts) - 1 }
 // counts, which follows the order of the wish and of the table.
 func (s *search) run() int32 {
 	var h heap
-	s.reach(&h, s.start(), 0, -1, step{act: -1, move: -1})
+	s.reach(&h, s.from, 0, -1, step{act: -1, move: -1})
 	for len(h) > 0 {
 		top := h.pop()
 		if top.cost >= s.limit {

@@ -195,8 +195,11 @@ type Transition struct {
 // Metals are the words of what is harmful as a metal: they are never dropped
 // from what a person typed.
 type Metals struct {
-	Words []string
-	Rule  // Ask, Hazards and Who alone count
+	Words     []string
+	Unplanned []string // words of those that no plan is made with
+	NeverFood []string // of Words: those that no pot for food or drink may hold
+	NotOver   []string // techniques that do not go over a loose coat which a student does not lay on alone
+	Rule               // Ask, Hazards and Who count, and Reason, of NotOver
 }
 
 // Phrase is a word that stands for a whole wish: "majolica" for a white glaze

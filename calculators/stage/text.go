@@ -47,7 +47,7 @@ func (t *Table) encodeHazards(w *lines) {
 		w.line("hazard", h.ID, h.Title, h.Short, list(h.Wear), h.Place, h.Lesson, flag(h.Health))
 	}
 	w.rule("firing", t.Fire, t.Firing, t.Drying)
-	w.rule("metals", t.Metals.Rule, list(t.Metals.Words))
+	w.rule("metals", t.Metals.Rule, list(t.Metals.Words), list(t.Metals.Unplanned), list(t.Metals.NeverFood), list(t.Metals.NotOver))
 	for _, p := range t.Phrases {
 		w.line("phrase", list(p.Words), p.Layers, p.Ask)
 	}

@@ -37,7 +37,7 @@ func (t *Table) Layers(text string) (Understood, error) {
 
 // Coats understands what is on a pot already, as Layers does. Each may be said
 // to be fixed or loose; unsaid, a pot that was fired has fixed what bisque heat
-// fixes.
+// fixes, and a finished one all but on-glaze colour.
 func (t *Table) Coats(text string, state int) ([]Coat, Understood, error) {
 	r := &reader{t: t, already: true}
 	for _, part := range parted(text) {
@@ -53,17 +53,37 @@ func (t *Table) Coats(text string, state int) ([]Coat, Understood, error) {
 		if layer.Medium < 0 {
 			continue
 		}
-		loose := !t.firedIn(state) || t.Media[layer.Medium].Fixed != Fixed || t.Media[layer.Medium].Kind == Resist
-		if r.saidFixed.has(i) || r.saidLoose.has(i) {
-			loose = r.saidLoose.has(i)
+		coat, err := r.coat(i, state)
+		if err != nil {
+			return nil, Understood{}, err
 		}
-		if t.finishedIn(state) {
-			loose = false
-		}
-		coats = append(coats, Coat{layer.Medium, loose})
+		coats = append(coats, coat)
 	}
 	r.Chosen = r.chosen()
 	return coats, r.Understood, nil
+}
+
+// coat is a layer on a pot in a state. Unsaid, on-glaze colour is loose, since
+// nobody can tell, and on a finished pot all else is fixed.
+func (r *reader) coat(i, state int) (Coat, error) {
+	t := r.t
+	m := &t.Media[r.Layers[i].Medium]
+	loose := r.saidLoose.has(i)
+	said := loose || r.saidFixed.has(i)
+	switch {
+	case m.Kind == OnGlaze && !t.finishedIn(state):
+		return Coat{}, errors.New(m.Name + " goes on a fired glaze. If it is on your pot, say that the pot is glaze-fired.")
+	case m.Kind == Glaze && said && loose && t.finishedIn(state):
+		return Coat{}, errors.New("A coat of glaze that is not fired makes it a pot in unfired glaze. Say that of the pot, or that the glaze is fixed.")
+	case said:
+	case m.Kind == OnGlaze:
+		loose = true
+	case t.finishedIn(state):
+		loose = false
+	default:
+		loose = !t.firedIn(state) || m.Fixed != Fixed || m.Kind == Resist
+	}
+	return Coat{r.Layers[i].Medium, loose, r.Layers[i].Metal}, nil
 }
 
 // StateSaid is the id of the state that a person's words name, with the part
@@ -217,6 +237,12 @@ func (r *reader) layer(words []string) error {
 	if refused := without(words, nil, refusals); len(refused) < len(words) {
 		return errors.New("In “" + spoken(words) + "” something is ruled out. Say what you want on the pot, and leave out what you do not want.")
 	}
+	layer.Metal = r.t.metalIn(words)
+	for _, w := range words {
+		if has(r.t.Metals.Unplanned, w) {
+			return errors.New("“" + w + "” is not planned here. Show its safety data sheet to the instructor first. If nothing on your pot has it in it, leave the word out.")
+		}
+	}
 	masked := r.t.masked(words)
 	medium, at, many := r.t.findMedium(masked)
 	said := blanked(words, at, many)
@@ -236,7 +262,7 @@ func (r *reader) layer(words []string) error {
 	if bare {
 		rest = without(rest, []string{BareClay}, nil)
 	}
-	rest = r.leftOver(&layer, without(r.t.withoutName(rest, medium), []string{""}, nil))
+	rest = r.leftOver(without(r.t.withoutName(rest, medium), []string{""}, nil))
 	if medium < 0 && len(layer.Ways) == 0 {
 		return r.nothing(words, rest, layer.Metal)
 	}
@@ -250,6 +276,19 @@ func (r *reader) layer(words []string) error {
 	}
 	r.Layers = append(r.Layers, layer)
 	return nil
+}
+
+// metalIn is what is harmful as a metal among some words, be it in the name of a
+// medium such as "copper carbonate": "cobalt and copper". It is empty where
+// nothing is.
+func (t *Table) metalIn(words []string) string {
+	var metals []string
+	for _, w := range words {
+		if has(t.Metals.Words, w) {
+			metals = union(metals, w)
+		}
+	}
+	return listed(metals, " and ")
 }
 
 // withoutName takes the words of a medium's own name out of what was said beside
@@ -328,15 +367,11 @@ func (t *Table) layFirst(ways []int) []int {
 
 // leftOver looks through what names neither medium nor technique: metals are
 // never dropped, small words are dropped in silence, all others are told.
-func (r *reader) leftOver(layer *Layer, words []string) []string {
+func (r *reader) leftOver(words []string) []string {
 	var left []string
 	for _, w := range words {
 		switch {
-		case has(r.t.Metals.Words, w):
-			if layer.Metal != "" {
-				layer.Metal += " "
-			}
-			layer.Metal += w
+		case has(r.t.Metals.Words, w): // which layer.Metal holds
 		case r.already && has(fixedWords, w):
 			r.sayFixed(true)
 		case r.already && has(looseWords, w):
@@ -399,11 +434,15 @@ func (r *reader) further(layer Layer, words []string, bare bool) error {
 			return errors.New("“" + spoken(words) + "” is a way of working, and names no medium. Write it beside one of: " + r.t.mediaNames() + ".")
 		}
 	}
+	if layer.Metal != "" && !onCoat {
+		return r.nothing(words, nil, layer.Metal)
+	}
 	if n == 0 || bare {
 		r.Layers = append(r.Layers, layer)
 		return nil
 	}
 	last := &r.Layers[n-1]
+	last.Metal = r.t.metalIn(append(plain(last.Metal), plain(layer.Metal)...))
 	for _, q := range layer.Ways {
 		if !hasInt(last.Ways, q) {
 			last.Ways = append(last.Ways, q)

@@ -15,13 +15,14 @@ const mostActs = 20
 type Layer struct {
 	Medium int    // in the table; -1 = none: the ways work the clay itself
 	Ways   []int  // techniques of the table in order; those that lay on come first
-	Metal  string // the metal that was named beside the medium, as typed; empty = none
+	Metal  string // the metals that were named with the medium, "cobalt and copper"; empty = none
 }
 
 // Coat is something that is on the pot already.
 type Coat struct {
-	Medium int  // in the table
-	Loose  bool // no firing has fixed it
+	Medium int    // in the table
+	Loose  bool   // no firing has fixed it
+	Metal  string // the metal that was named beside the medium; empty = none
 }
 
 // Wish is what a student asks for.

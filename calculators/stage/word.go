@@ -42,7 +42,7 @@ func (s *search) word(now *pot, next *step) Step {
 	told.Ask = s.questions(now, next)
 	told.Trouble = s.trouble(next.rules)
 	s.guard(&told, now, next)
-	if told.Who == Instructor && (next.act >= 0 || next.extra == addGlaze || next.move >= 0 && s.t.Transitions[next.move].Move == Strip) {
+	if told.Who == Instructor && !s.fires(next) && (next.extra != dryAgain || now.pending == 0) {
 		told.What = "The instructor does this step, and you watch. " + told.What
 	}
 	return told
@@ -61,11 +61,11 @@ func (s *search) wordAct(told *Step, now *pot, next *step) {
 		told.What = told.Title + "."
 	case a.takes:
 		q := &s.t.Techniques[a.ways[0]]
-		told.Action, told.Title, told.Wait = "work", "Work the coat of "+lower(s.t.Media[layer.Medium].Name)+": "+lower(q.Name), next.rules[0].Wait
+		told.Action, told.Title, told.Wait = "work", "Work the coat of "+s.t.named(layer)+": "+lower(q.Name), next.rules[0].Wait
 		told.What = told.Title + "."
 	default:
 		told.Action = "put on"
-		laid := Layer{Medium: layer.Medium, Ways: a.ways}
+		laid := Layer{Medium: layer.Medium, Ways: a.ways, Metal: layer.Metal}
 		told.Title = s.laying(laid)
 		told.What = told.Title + s.careful(now, laid, next) + "."
 		if now.open&now.loose != 0 && now.damp && !s.w.Apart {
@@ -76,7 +76,7 @@ func (s *search) wordAct(told *Step, now *pot, next *step) {
 
 // laying words that a layer goes on.
 func (s *search) laying(layer Layer) string {
-	text := "Put on " + lower(s.t.Media[layer.Medium].Name)
+	text := "Put on " + s.t.named(layer)
 	for i, q := range layer.Ways {
 		if i == 0 {
 			text += ": "
@@ -166,7 +166,7 @@ func (s *search) asked(now *pot, next *step, r ground) string {
 // guard puts the hazards of a step into words: what to wear, where, who, and
 // how not to come to harm; and what must not touch food.
 func (s *search) guard(told *Step, now *pot, next *step) {
-	p := s.peril(next)
+	p := s.peril(now, next)
 	told.Hazards, told.Who = p.hazards, p.who
 	var wear, place []string
 	for i := range s.t.Hazards {

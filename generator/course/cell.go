@@ -130,21 +130,33 @@ func (t *table) readPart(v value, state string) string {
 // readMetals reads the words for what is harmful as a metal. Those of the
 // program stay: no course can make one of them harmless.
 func (t *table) readMetals(v value) {
-	f := v.merged("words", "hazards", "who", "ask")
-	words := f.get("words")
-	for _, v := range []value{words, words.beneath()} {
-		for _, item := range v.list() {
-			if word := item.text(); plainWord(item, word) && !slices.Contains(t.Metals.Words, word) {
-				t.Metals.Words = append(t.Metals.Words, word)
-			}
+	f := v.merged("words", "unplanned", "never-food", "not-over", "reason", "hazards", "who", "ask")
+	m := &t.Metals
+	m.Words, m.Unplanned, m.NeverFood = metalWords(f.get("words")), metalWords(f.get("unplanned")), metalWords(f.get("never-food"))
+	for _, technique := range withBeneath(f.get("not-over")) {
+		if id := t.techniqueNamed(technique); id != "" && !slices.Contains(m.NotOver, id) {
+			m.NotOver = append(m.NotOver, id)
 		}
 	}
 	if v.absent() {
 		return
 	}
 	f.need("words", "words: [cobalt, copper]")
-	t.Metals.Care = t.readCare(f, Care{})
-	t.Metals.Ask = f.get("ask").text()
+	m.Care = t.readCare(f, Care{})
+	m.Ask, m.Reason = f.get("ask").text(), f.get("reason").text()
+}
+
+// withBeneath is a list with what the program's own table has in its place.
+func withBeneath(v value) []value { return append(v.list(), v.beneath().list()...) }
+
+// metalWords reads words for metals, each once.
+func metalWords(v value) (words []string) {
+	for _, item := range withBeneath(v) {
+		if word := item.text(); plainWord(item, word) && !slices.Contains(words, word) {
+			words = append(words, word)
+		}
+	}
+	return words
 }
 
 // beneath is what the program's own table has in the place of a value; absent

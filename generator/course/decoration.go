@@ -244,8 +244,12 @@ type Place struct {
 // Metals are the words for what is harmful as a metal, with what they call
 // for.
 type Metals struct {
-	Words []string
-	Ask   string
+	Words     []string
+	Unplanned []string // words of metals that no plan is made with
+	NeverFood []string // of Words: those that no pot for food or drink may hold
+	NotOver   []string // techniques that do not go over a loose coat which students do not lay on alone
+	Reason    string   // of NotOver
+	Ask       string
 	Care
 }
 

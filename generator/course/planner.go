@@ -37,8 +37,9 @@ func (d *Decoration) Table() *stage.Table {
 	}
 	t.Transitions = d.planTransitions()
 	t.Bodies = d.planBodies()
-	t.Metals = stage.Metals{Words: d.Metals.Words, Rule: d.planCare(d.Metals.Care)}
-	t.Metals.Ask = d.Metals.Ask
+	m := d.Metals
+	t.Metals = stage.Metals{Words: m.Words, Unplanned: m.Unplanned, NeverFood: m.NeverFood, NotOver: m.NotOver, Rule: d.planCare(m.Care)}
+	t.Metals.Ask, t.Metals.Reason = m.Ask, m.Reason
 	for _, p := range d.Phrases {
 		t.Phrases = append(t.Phrases, stage.Phrase(p))
 	}

@@ -382,7 +382,7 @@ func checkDecoration(d *course.Decoration, check func(entry string, texts ...str
 		pairs(e.ID, e.On)
 	}
 	check("firing", d.Firing.Name, d.Firing.Drying, d.Firing.Because)
-	check("metals", d.Metals.Ask)
+	check("metals", d.Metals.Ask, d.Metals.Reason)
 	for _, p := range d.Phrases {
 		check("phrases", p.Ask)
 	}

@@ -126,14 +126,26 @@ func randomWish(random *rand.Rand, t *stage.Table, most int) stage.Wish {
 	for range random.IntN(6) - 3 {
 		m := random.IntN(len(t.Media))
 		kind := t.Media[m].Kind
-		if w.State < len(t.States)-1 && kind != stage.OnGlaze && (kind != stage.Glaze || t.States[w.State].ID == "unfired-glaze") {
-			w.Already = append(w.Already, stage.Coat{Medium: m, Loose: kind != stage.Glaze && random.IntN(2) == 0})
+		finished := w.State == len(t.States)-1
+		if (kind != stage.OnGlaze || finished) && (kind != stage.Glaze || finished || t.States[w.State].ID == "unfired-glaze") {
+			w.Already = append(w.Already, stage.Coat{Medium: m, Loose: kind != stage.Glaze && random.IntN(2) == 0, Metal: randomMetal(random)})
 		}
 	}
 	for range 1 + random.IntN(most) {
 		w.Layers = append(w.Layers, randomLayer(random, t))
 	}
 	return w
+}
+
+// randomMetal names a metal of one coat in eight.
+func randomMetal(random *rand.Rand) string {
+	switch random.IntN(24) {
+	case 0, 1:
+		return "cobalt"
+	case 2:
+		return "cobalt and lead"
+	}
+	return ""
 }
 
 func randomLayer(random *rand.Rand, t *stage.Table) stage.Layer {
@@ -147,9 +159,7 @@ func randomLayer(random *rand.Rand, t *stage.Table) stage.Layer {
 		return layer
 	}
 	layer := stage.Layer{Medium: random.IntN(len(t.Media))}
-	if random.IntN(8) == 0 {
-		layer.Metal = "cobalt"
-	}
+	layer.Metal = randomMetal(random)
 	for range random.IntN(4) {
 		q, n := random.IntN(len(t.Techniques)), len(layer.Ways)
 		if t.Techniques[q].Takes || n == 0 || !t.Techniques[layer.Ways[n-1]].Takes && !slices.Contains(layer.Ways, q) {

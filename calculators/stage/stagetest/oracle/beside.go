@@ -110,14 +110,32 @@ func Cooler(t *stage.Table, w stage.Wish, layer int, best Answer) (sure, may []i
 }
 
 // Riskier is the best plan in another order of preference, which is better in
-// one place of its cost and worse in risks and questions; NoPair when it is not.
+// one place of its cost and worse in risks and questions, and whose work is
+// easy; NoPair when it is not.
 func Riskier(t *stage.Table, w stage.Wish, best Answer, o Order, place int) (Answer, Share) {
 	a := Solve(t, w, o)
 	doubts := func(c Cost) int { return c[Risky] + c[Questions] }
 	if a.Cost[place] >= best.Cost[place] || doubts(a.Cost) <= doubts(best.Cost) || a.Cost[Undone] > best.Cost[Undone] {
 		return a, NoPair
 	}
-	return a, NoWorse(t, a, best)
+	free := a
+	free.Perils = slices.DeleteFunc(slices.Clone(a.Perils), func(p Both) bool { return !easy(t, p.Work) })
+	if share := NoWorse(t, free, best); len(free.Perils) == len(a.Perils) {
+		return a, share
+	} else {
+		return a, min(share, SomePairs)
+	}
+}
+
+// easy reports whether a student does some work alone and anywhere: nothing in
+// it that harms health wants a place of its own (rule 13).
+func easy(t *stage.Table, p Peril) bool {
+	for i, h := range t.Hazards {
+		if p.Hazards&(1<<i) != 0 && h.Health && h.Place != "" {
+			return false
+		}
+	}
+	return p.Who == stage.Student
 }
 
 // GoesNow says how surely a medium in the place of a layer goes on at once,

@@ -18,6 +18,7 @@ func (j *job) move(all []step, c condition, tr *stage.Transition) []step {
 	if len(j.t.States[tr.To].Parts) > 0 {
 		s.to.part = 1
 	}
+	s.fire = tr.Move == stage.Bisque || tr.Move == stage.Harden || tr.Move == stage.Fire
 	switch tr.Move {
 	case stage.Dry:
 		s.to.damp = false
@@ -148,7 +149,7 @@ func (j *job) fireOnGlaze(all []step, c condition) []step {
 	if heat == 0 || c.heat > 0 && heat >= c.heat {
 		return all
 	}
-	s := step{to: c, cost: Cost{Firings: 1, Actions: 1}, what: "on-glaze firing", peril: Peril{j.t.Fire.Hazards, j.t.Fire.Who}, work: true}
+	s := step{to: c, cost: Cost{Firings: 1, Actions: 1}, what: "on-glaze firing", peril: Peril{j.t.Fire.Hazards, j.t.Fire.Who}, work: true, fire: true}
 	s.to.heat = heat
 	for i, k := range c.coats {
 		if k.how == loose {

@@ -72,6 +72,7 @@ func (a Answer) healthy(t *stage.Table, asked Peril) (n int) {
 // Asked is what a wish itself can do to people, done now (rule 11).
 func Asked(t *stage.Table, w stage.Wish) (p Peril) {
 	j := newJob(t, w)
+	p = j.handled(j.start())
 	for _, d := range j.deeds {
 		p = p.Join(j.metal(d.layer))
 		if !d.bare {

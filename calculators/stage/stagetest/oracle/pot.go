@@ -1,6 +1,11 @@
 package oracle
 
-import "slipbook/calculators/stage"
+import (
+	"slices"
+	"strings"
+
+	"slipbook/calculators/stage"
+)
 
 // The states of clay that the rules call by name.
 const (
@@ -141,6 +146,9 @@ func (j *job) start() condition {
 		case j.t.Media[a.Medium].Kind != stage.Resist: // which is burned off
 			c.coats[i].how = fixed
 		}
+		if m := j.t.Media[a.Medium]; m.Kind == stage.OnGlaze && !a.Loose && (c.heat == 0 || m.Heat < c.heat) {
+			c.heat = m.Heat
+		}
 		if j.t.Media[a.Medium].Kind == stage.Glaze {
 			named = true
 			j.cover(&c, i)
@@ -187,10 +195,22 @@ func (j *job) wanted(state int) map[int]bool {
 	return parts
 }
 
+// inedible reports whether a metal was named that is never for food (rule 2).
+func (j *job) inedible() bool {
+	named := ""
+	for _, a := range j.w.Already {
+		named += " " + a.Metal
+	}
+	for _, l := range j.w.Layers {
+		named += " " + l.Metal
+	}
+	return slices.ContainsFunc(strings.Fields(named), func(word string) bool { return slices.Contains(j.t.Metals.NeverFood, word) })
+}
+
 // finished reports whether the wish is there: all acts done, nothing loose, the
 // last firing over.
 func (j *job) finished(c condition) bool {
-	if c.done != 1<<len(j.deeds)-1 || !j.is(c.state, glazeFired) {
+	if c.done != 1<<len(j.deeds)-1 || !j.is(c.state, glazeFired) || j.w.Food && j.inedible() {
 		return false
 	}
 	for _, k := range c.coats {

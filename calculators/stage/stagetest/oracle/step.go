@@ -11,6 +11,7 @@ type step struct {
 	to    condition
 	cost  Cost
 	peril Peril
+	fire  bool // it is a firing
 	work  bool // it does not come with every pot, as drying and the other firings do
 	what  string
 	deed  int // the act that it does, from 1; 0 = none
@@ -42,6 +43,14 @@ func (j *job) steps(c condition) []step {
 		all = j.move(all, c, &j.t.Transitions[i])
 	}
 	all = j.fireOnGlaze(all, c)
+	for k := range all {
+		if !all[k].fire {
+			all[k].peril = all[k].peril.Join(j.handled(c))
+		}
+		if c == j.start() {
+			all[k].cost[Questions] += j.askedFirst()
+		}
+	}
 	if j.begin >= 0 && c == j.start() {
 		all = slices.DeleteFunc(all, func(s step) bool { return !j.begins(s) })
 	}
@@ -54,11 +63,47 @@ func (j *job) begins(s step) bool {
 	return s.deed > 0 && j.deeds[s.deed-1].layer == j.begin && s.cost[Risky] == 0 && s.cost[Questions] == 0
 }
 
+// handled is what somebody meets who handles a pot: of each loose coat that is
+// on-glaze colour, or that a student does not lay on alone, its hazards and its person, and those of a
+// metal that was named (rule 5).
+func (j *job) handled(c condition) (p Peril) {
+	for i, k := range c.coats {
+		if k.how != loose {
+			continue
+		}
+		if m := j.medium(i); m.Who != stage.Student || m.Kind == stage.OnGlaze {
+			p = p.Join(Peril{m.Hazards, m.Who})
+		}
+		switch on := len(j.w.Already); {
+		case i < on && j.w.Already[i].Metal != "":
+			p = p.Join(Peril{j.t.Metals.Hazards, j.t.Metals.Who})
+		case i >= on && i < on+len(j.w.Layers):
+			p = p.Join(j.metal(i - on))
+		}
+	}
+	return p
+}
+
+// askedFirst is how many questions come before the first step: about each metal
+// that was named of the pot (rule 2), and whether the instructor agrees, for
+// each coat of on-glaze colour that is loose (rule 7).
+func (j *job) askedFirst() (n int) {
+	for _, a := range j.w.Already {
+		if a.Loose && j.t.Media[a.Medium].Kind == stage.OnGlaze {
+			n++
+		}
+		if a.Metal != "" && j.t.Metals.Ask != "" {
+			n++
+		}
+	}
+	return n
+}
+
 // turn reports whether all that must come before an act is done (rule 1), and
-// nothing that must come after it (rule 7).
+// nothing is on the pot that must come after it (rule 7).
 func (j *job) turn(c condition, i int) bool {
-	for k, d := range j.deeds {
-		if c.done>>k&1 == 1 && j.onGlaze(d) && !j.onGlaze(j.deeds[i]) {
+	for k, on := range c.coats {
+		if on.how != absent && j.medium(k).Kind == stage.OnGlaze && !j.onGlaze(j.deeds[i]) {
 			return false
 		}
 	}
