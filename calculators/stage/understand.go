@@ -414,7 +414,7 @@ func (r *reader) nothing(words, left []string, metal string) error {
 		return nil
 	case metal != "":
 		return errors.New("“" + spoken(words) + "” names a metal and no medium. Write what it is in, such as oxide wash or underglaze, and ask the instructor before you open the jar.")
-	case len(without(left, colours, nil)) == 0:
+	case len(left) > 0 && len(without(left, colours, nil)) == 0:
 		return errors.New("“" + spoken(words) + "” is a colour. Write beside it what it is in: " + r.t.mediaNames() + ".")
 	}
 	return errors.New("“" + spoken(words) + "” names no medium of the table. " + r.t.nearest(left) + "There are: " + r.t.mediaNames() + ".")
