@@ -204,9 +204,12 @@ func TestSum(t *testing.T) {
 		{"wash-dilute", "volume=40+mL&from=25&to=10", "40 mL", "no number of these words is one that wash-dilute answers"},
 		{"wash-dilute", "volume=40+mL&from=25&to=10", "61 mL", "wash-dilute does not give 61 here"},
 		{"wash-dilute", "volume=40+mL&from=25&to=30", "60 mL", "wash-dilute refuses to: "},
-		{"slip-density", "mass=174.5&volume=100", "1.745", ""},
+		{"slip-density", "mass=174.5&volume=100", "1.745", "slip-density does not give 1.745 here"},
 		{"slip-density", "mass=174.5&volume=100", "1.75", ""},
 		{"slip-density", "mass=174.5&volume=100", "1.73", "slip-density does not give 1.73 here"},
+		{"slip-adjust", "volume=1+L&from=1.54&to=1.44", "230 mL", ""},
+		{"slip-adjust", "volume=1+L&from=1.54&to=1.44", "227 mL", "slip-adjust does not give 227 here"},
+		{"slip-adjust", "volume=1+L&from=1.54&to=1.44", "182 mL", "slip-adjust does not give 182 here"},
 		{"slip-density", "", "1.74", `"" is no request`},
 		{"slip-density", "%zz", "1.74", `"%zz" is no request`},
 	} {

@@ -14,8 +14,9 @@ import (
 )
 
 // Sum works out a calculator for a link of a lesson, and wants every number in
-// the words of the link to be one that was given or answered, and at least one
-// of them answered, to the digits written.
+// the words of the link to be one that was given or that the answer prints, and
+// at least one of them printed, with as many digits or fewer: whoever presses
+// the link finds no other number than the lesson's.
 func (p *Press) Sum(calculator, request, words string) (address, fault, do string) {
 	given, err := settingsOf(request)
 	if err != nil {
@@ -96,18 +97,21 @@ func numbersIn(words string) []figure {
 }
 
 // numbersOf lists every number of an answer without its sign: what was answered,
-// in outputs and rows, and what was typed.
+// in outputs and rows as they are printed, and what was typed.
 func numbersOf(a *catalog.Answer) (answered, typed []float64) {
-	for _, o := range a.Outputs {
-		if !o.IsText {
-			answered = append(answered, math.Abs(o.Value))
+	printed := func(text string, isText bool) {
+		for _, n := range numbersIn(text) {
+			if !isText {
+				answered = append(answered, n.value)
+			}
 		}
+	}
+	for _, o := range a.Outputs {
+		printed(o.Text, o.IsText)
 	}
 	for _, row := range a.Rows {
 		for _, cell := range row {
-			if !cell.IsText {
-				answered = append(answered, math.Abs(cell.Value))
-			}
+			printed(cell.Text, cell.IsText)
 		}
 	}
 	for _, g := range a.Inputs {
