@@ -87,6 +87,21 @@ func TestFactsOfSafety(t *testing.T) {
 	}
 }
 
+// printed is the amount of water that an answer prints, in mL: a lesson says no
+// other.
+func printed(t *testing.T, text string) float64 {
+	t.Helper()
+	number, unit, _ := strings.Cut(text, "\u00a0")
+	amount, err := strconv.ParseFloat(number, 64)
+	if err != nil {
+		t.Errorf("%q is no amount", text)
+	}
+	if unit == "L" {
+		amount *= 1000
+	}
+	return amount
+}
+
 // answered gives an output of a calculator, or a place in its rows named
 // row.N.COLUMN, without its sign; false when there is none.
 func answered(t *testing.T, calculator, request, output string) (float64, bool) {
@@ -104,9 +119,13 @@ func answered(t *testing.T, calculator, request, output string) (float64, bool) 
 		t.Errorf("%s %s: %s: %s", calculator, request, e.Input, e.Text)
 	}
 	for _, o := range answer.Outputs {
-		if o.Name == output && !o.IsText {
-			return math.Abs(o.Value), true
+		if o.Name != output || o.IsText {
+			continue
 		}
+		if as := catalog.Find(calculator).Output(output).As; as == catalog.Bucket || as == catalog.Poured {
+			return printed(t, o.Text), true
+		}
+		return math.Abs(o.Value), true
 	}
 	for n, row := range answer.Rows {
 		for _, cell := range row {
