@@ -7,7 +7,6 @@ import (
 	"unicode/utf8"
 
 	"slipbook/calculators/catalog"
-	"slipbook/calculators/quantity"
 )
 
 // writeAnswer lays an answer out for a terminal: what may hurt, then the answer
@@ -29,7 +28,7 @@ func writeAnswer(w io.Writer, a *catalog.Answer, s catalog.Settings) error {
 	section(&b, "", rowLines(c, a.Rows))
 	from := grid{}
 	for _, in := range a.Inputs {
-		from = append(from, []string{c.Input(in.Name).Label, understood(in, s)})
+		from = append(from, []string{c.Input(in.Name).Label, unbound(in.Said(s.Style))})
 	}
 	section(&b, "Reckoned from", from.lines(false))
 	section(&b, "Notes", points(a.Notes))
@@ -99,26 +98,6 @@ func rowLines(c *catalog.Calculator, rows [][]catalog.Cell) string {
 		table = append(table, cells)
 	}
 	return table.lines(true)
-}
-
-// understood says what an input was read as.
-func understood(in catalog.Given, s catalog.Settings) string {
-	if len(in.Values) == 0 {
-		return in.Text
-	}
-	var values []string
-	for _, v := range in.Values {
-		values = append(values, quantity.Format(v, 7, s.Style))
-	}
-	return unitAfter(strings.Join(values, "; "), in.Unit)
-}
-
-// unitAfter puts the unit behind a number, if it has one.
-func unitAfter(text, unit string) string {
-	if unit == "" || unit == "1" || strings.HasSuffix(text, unit) {
-		return text
-	}
-	return text + " " + unit
 }
 
 // section adds lines under a heading, parted from what is above, unless there

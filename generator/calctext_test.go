@@ -32,13 +32,3 @@ func TestGrid(t *testing.T) {
 		t.Errorf("no rows: %q", got)
 	}
 }
-
-func TestUnitAfter(t *testing.T) {
-	for _, c := range []struct{ text, unit, want string }{
-		{"1.5", "1", "1.5"}, {"1.5", "", "1.5"}, {"81", "g", "81 g"}, {"12 %", "%", "12 %"},
-	} {
-		if got := unitAfter(c.text, c.unit); got != c.want {
-			t.Errorf("%q %q gives %q, want %q", c.text, c.unit, got, c.want)
-		}
-	}
-}

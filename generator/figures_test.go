@@ -102,7 +102,8 @@ func printed(t *testing.T, text string) float64 {
 	return amount
 }
 
-// answered gives an output of a calculator, or a place in its rows named
+// answered gives an output of a calculator, the amount behind some words of its
+// notes, named note:WORDS, or a place in its rows named
 // row.N.COLUMN, without its sign; false when there is none.
 func answered(t *testing.T, calculator, request, output string) (float64, bool) {
 	t.Helper()
@@ -126,6 +127,13 @@ func answered(t *testing.T, calculator, request, output string) (float64, bool) 
 			return printed(t, o.Text), true
 		}
 		return math.Abs(o.Value), true
+	}
+	for _, note := range answer.Notes {
+		words, isNote := strings.CutPrefix(output, "note:")
+		if _, after, found := strings.Cut(note, words+" "); isNote && found {
+			amount, _, _ := strings.Cut(after, " ")
+			return printed(t, amount), true
+		}
 	}
 	for n, row := range answer.Rows {
 		for _, cell := range row {

@@ -71,17 +71,24 @@ func workAdjust(b *bench) {
 	if b.has("slip-mass") {
 		volume = b.value("slip-mass") / now
 	}
-	if wanted <= now {
+	switch {
+	case math.Abs(wanted-now) <= nearEnough:
+		b.leave(volume, now, wanted)
+	case wanted < now:
 		b.thin(volume, now, wanted)
-	} else {
+	default:
 		b.thicken(volume, now, wanted, solids)
 	}
 	b.judgeGravity(wanted)
-	if math.Abs(wanted-now) <= nearEnough {
-		b.headline("Nothing to do: {from} is within {} of {to}, and no bucket is measured closer.", b.text(0.01, 1))
-		if wanted == now {
-			b.headline("Nothing to do: the bucket is already at {from}.")
-		}
+}
+
+// leave says that a bucket is right as it is: nothing is added.
+func (b *bench) leave(volume, now, wanted float64) {
+	b.set("water-to-add", 0)
+	b.set("new-volume", volume)
+	b.headline("Right as it is: {from} is within {} of {to}, and no bucket is measured closer.", b.text(0.01, 1))
+	if wanted == now {
+		b.headline("Right as it is: the bucket is already at {from}.")
 	}
 }
 
@@ -95,9 +102,6 @@ func (b *bench) thin(volume, now, wanted float64) {
 	b.set("first-pour", 4*water/5)
 	b.set("new-volume", volume+water)
 	b.headline("Add {water-to-add} of water, {first-pour} of it first.")
-	if now-wanted <= nearEnough {
-		return
-	}
 	b.note("Pour the first four fifths, stir, wait, and measure again before you pour the rest. Water is quick to add and slow to take out.")
 	b.note("If the reading is {} off, the water is {} off: that is what the last fifth waits for.", b.text(0.01, 1), b.amount(float64(0.01*volume)/(wanted-1), "mL", 4, 0, Bucket))
 	if water > volume/2 {
@@ -116,9 +120,6 @@ func (b *bench) thicken(volume, now, wanted, solids float64) {
 	b.set("water-to-remove", removed)
 	b.set("volume-after-removal", volume-removed)
 	b.headline("Add {powder-to-add} of the same dry mix, or take off {water-to-remove} of clear water.")
-	if wanted-now <= nearEnough {
-		return
-	}
 	b.note("The powder has to be the same dry mix as the slip, stain and all; another clay changes the colour and the fit.")
 	b.note("Take off clear water only, after the slip has stood. Cloudy water carries clay and stain away with it.")
 	b.warn(dryPowder)

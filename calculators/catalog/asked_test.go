@@ -49,6 +49,11 @@ func TestAsPeopleAsk(t *testing.T) {
 		{"cups all alike", "calculator=wash-dilute&volume=100&from=20&to=20&steps=2", "2 cups of 50 mL, from strength 20 g/100 mL down to 20 g/100 mL.", "All cups are alike", "usual in the trade"},
 		{"too pale to draw up", "calculator=wash-dilute&volume=100&from=20&to=0.2&steps=3&each=30", "3 cups of 30 mL, from strength 20 g/100 mL down to 0.2 g/100 mL.", "The palest cup takes 0.3 mL of strong wash, too little to measure well.", ""},
 
+		{"a bucket a hair too thick", "calculator=slip-adjust&volume=2 L&from=1.46&to=1.45", "Right as it is: 1.46 is within 0.01 of 1.45, and no bucket is measured closer.", "water-to-add=0; new-volume=2000", "first-pour"},
+		{"a bucket a hair too thin", "calculator=slip-adjust&volume=2 L&from=1.44&to=1.45&stain=8", "Right as it is: 1.44 is within 0.01 of 1.45, and no bucket is measured closer.", "water-to-add=0; new-volume=2000", "powder-to-add"},
+		{"a bucket that is there", "calculator=slip-adjust&volume=2 L&from=1.45&to=1.45", "Right as it is: the bucket is already at 1.45.", "water-to-add=0", "first-pour"},
+		{"a bucket not quite there", "calculator=slip-adjust&volume=2 L&from=1.4601&to=1.45", "Add 45 mL of water, 36 mL of it first.", "first-pour=", "Right as it is"},
+
 		{"a stencil", "calculator=shrinkage-size&shrinkage=12&fired-size=90&state=leather-hard",
 			"Make it 99.2 mm now, on leather-hard clay, give or take 1 mm.", "The state counts as 3 % shrunk so far, a quarter", "A stencil is cut"},
 		{"nobody said what the pot is", "calculator=shrinkage-size&shrinkage=12&fired-size=90",

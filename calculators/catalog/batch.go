@@ -27,10 +27,10 @@ var slipBatch = &Calculator{
 	Outputs: []Output{
 		{Name: "clay-to-weigh", Label: "Clay or powder to weigh", Unit: "g", Digits: 5, As: Weighed},
 		{Name: "stain-mass", Label: "Stain", Unit: "g", Digits: 4, As: Weighed},
-		{Name: "water-to-add", Label: "Water to add", Unit: "g", Digits: 5, As: Bucket},
+		{Name: "water-to-add", Label: "Water to add", Unit: "g", Digits: 5, As: Water},
 		{Name: "slip-mass", Label: "The slip will weigh", Unit: "g", Digits: 5, As: Weighed},
 		{Name: "dry-base", Label: "Dry base in it", Unit: "g", Digits: 5, As: Weighed},
-		{Name: "water", Label: "Water in it, all told", Unit: "g", Digits: 5, As: Bucket},
+		{Name: "water", Label: "Water in it, all told", Unit: "g", Digits: 5, As: Water},
 	},
 	Columns: []Column{
 		{Name: "load", Label: "Load", Unit: "1", Digits: 3},

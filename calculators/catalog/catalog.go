@@ -170,6 +170,29 @@ type Given struct {
 	typed []quantity.Quantity // the values as they were typed; empty where none were
 }
 
+// Said is an input as the reader typed it, each number in the unit that it was
+// given in: "2 US cup"; in its own unit where nobody typed it.
+func (g Given) Said(style quantity.Style) string {
+	if len(g.Values) == 0 {
+		return g.Text
+	}
+	text := ""
+	for i, v := range g.Values {
+		unit := g.Unit
+		if i < len(g.typed) {
+			v, unit = g.typed[i].Given, g.typed[i].Unit
+		}
+		if i > 0 {
+			text += "; "
+		}
+		text += quantity.Format(v, 7, style)
+		if last := i+1 == len(g.Values); last || i+1 < len(g.typed) && g.typed[i+1].Unit != unit {
+			text = withUnit(text, unit)
+		}
+	}
+	return text
+}
+
 // Result is one output: its full value in its own unit, and its text, which
 // may be in another unit and always names it.
 type Result struct {

@@ -61,8 +61,12 @@ func drawAdjust(b *bench) string {
 	}
 	if after, thinner := b.result("new-volume"); thinner {
 		d := b.sheet("The bucket before, and after {water-to-add} of water, to one scale.")
+		more := "+ {water-to-add}"
+		if after.Value == before {
+			d, more = b.sheet("The bucket, right as it is."), "right as it is"
+		}
 		scale := (jarFloor - jarTop) / after.Value
-		b.pair(d, float64(before*scale), "+ {water-to-add}", "{from}", "{to}", layer{"water", float64((after.Value - before) * scale)})
+		b.pair(d, float64(before*scale), more, "{from}", "{to}", layer{"water", float64((after.Value - before) * scale)})
 		return d.String()
 	}
 	after, _ := b.result("volume-after-powder")

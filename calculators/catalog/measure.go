@@ -16,6 +16,7 @@ const (
 	Weighed                 // on the scale that takes it: its step counts
 	Poured                  // from a jug or a syringe: whole mL, tenths below 10
 	Bucket                  // water for a bucket: 10 mL, whole mL below 100
+	Water                   // water on the scale: its step counts, and the volume stands beside
 )
 
 // litres is from how many mL on a volume is written in litres.
@@ -24,7 +25,7 @@ const litres = 3000
 // stepOf gives to what an amount is rounded; 0 = by its digits.
 func (b *bench) stepOf(m Measure, value float64) float64 {
 	switch {
-	case m == Weighed:
+	case m == Weighed, m == Water:
 		return b.settings.step(value)
 	case m == Reckoned:
 		return 0
@@ -48,7 +49,7 @@ func (b *bench) amount(value float64, unit string, digits, places int, m Measure
 		switch {
 		case value == 0:
 			return "none"
-		case value < step/2 && m == Weighed:
+		case value < step/2 && (m == Weighed || m == Water):
 			return "too little to weigh"
 		case value < step/2:
 			return "too little to measure"
@@ -80,7 +81,7 @@ func (b *bench) metric(value float64, unit string, write func(value, scale float
 func (b *bench) beside(value float64, unit string, m Measure, metric string) string {
 	kind := quantity.Mass
 	switch {
-	case unit == "mL", unit == "g" && (m == Poured || m == Bucket):
+	case unit == "mL", unit == "g" && (m == Poured || m >= Bucket):
 		kind = quantity.Volume // a gram of water is a millilitre
 	case unit == "mm":
 		kind = quantity.Length

@@ -62,7 +62,7 @@ func TestAnswersComeInTheReadersMeasures(t *testing.T) {
 		{"calculator=slip-adjust&volume=2 L&from=1.60&to=1.45", "water-to-add", "670 mL", in("us")}, // typed in litres
 		{"calculator=slip-adjust&slip-mass=7 kg&from=1.60&to=1.45", "water-to-add", "6 1/8 US cups (1460 mL)", in("us")},
 		{"calculator=slip-adjust&slip-mass=10 lb&from=1.40&to=1.45", "powder-to-add", "366.3 g (12.9 oz)", Plain()},
-		{"calculator=slip-batch&volume=1 US gallon&specific-gravity=1.45", "water", "2720 g (2 7/8 US quarts)", Plain()},
+		{"calculator=slip-batch&volume=1 US gallon&specific-gravity=1.45", "water", "2721 g (2 7/8 US quarts)", Plain()},
 		{"calculator=slip-batch&volume=1 US gallon&specific-gravity=1.45", "dry-base", "2768 g", Plain()},
 		{"calculator=shrinkage-size&shrinkage=12&fired-size=4 in", "wet-size", "4 9/16 in (115.5 mm)", Plain()},
 		{"calculator=shrinkage-size&shrinkage=12&fired-size=9 cm", "wet-size", "10.23 cm", in("us")},
@@ -105,11 +105,60 @@ func TestMassesAreRoundedToTheScale(t *testing.T) {
 		}
 	}
 	said := texts(t, "calculator=slip-batch&volume=5 L&specific-gravity=1.45&stain=2", two)
-	for output, want := range map[string]string{"dry-base": "3565 g", "stain-mass": "71.3 g", "water": "3610 g"} {
+	for output, want := range map[string]string{"dry-base": "3565 g", "stain-mass": "71.3 g", "water": "3615 g"} {
 		if said[output] != want {
 			t.Errorf("%s is %q, want %q", output, said[output], want)
 		}
 	}
+}
+
+// TestABatchSaysItsWaterOnce wants the water of a slip to be one number, in the
+// headline, among the outputs and in the loads.
+func TestABatchSaysItsWaterOnce(t *testing.T) {
+	for _, request := range []string{
+		"calculator=slip-batch&volume=168 mL&specific-gravity=1.45", "calculator=slip-batch&volume=200 mL&specific-gravity=1.40&stain=8",
+		"calculator=slip-batch&volume=3 L&specific-gravity=1.5", "calculator=slip-batch&volume=1 US quart&specific-gravity=1.45",
+	} {
+		a := solveText(t, request, Plain())
+		water, _, _ := strings.Cut(outputText(a, "water-to-add"), "\u00a0")
+		if row := a.Rows[0]; row[1].Text != "Water" || row[2].Text != water || !strings.Contains(a.Headline, " into "+water+"\u00a0g") {
+			t.Errorf("%s: %s g among the outputs, %v in the rows: %s", request, water, row, a.Headline)
+		}
+	}
+}
+
+// TestInputsAreSaidAsTyped wants what an answer was reckoned from in the units in
+// which the reader gave it.
+func TestInputsAreSaidAsTyped(t *testing.T) {
+	for _, c := range []struct{ request, input, want string }{
+		{"calculator=slip-density&mass=7 oz&volume=1/2 US cup", "mass", "7 oz"},
+		{"calculator=slip-density&mass=7 oz&volume=1/2 US cup", "volume", "0.5 US cup"},
+		{"calculator=slip-density&mass=150&volume=100", "mass", "150 g"},
+		{"calculator=slip-density&mass=150&volume=100", "solids-density", "2.6 g/mL"},
+		{"calculator=slip-adjust&volume=2 L&from=1.60&to=1450 g/L", "to", "1450 g/L"},
+		{"calculator=slip-adjust&volume=2 L&from=1.60&to=1.45", "from", "1.6"},
+		{"calculator=shrinkage-test&plastic=100 100 mm&dry=94 93.8&fired=88 87.9", "dry", "94; 93.8 mm"},
+		{"calculator=shrinkage-test&plastic=10 cm; 100 mm&dry=94 93.8&fired=88 87.9", "plastic", "10 cm; 100 mm"},
+		{"calculator=shrinkage-size&shrinkage=12&state=bisque&wet-size=4 in", "state", "bisque"},
+	} {
+		a := solveText(t, c.request, Plain())
+		i := slices.IndexFunc(a.Inputs, func(g Given) bool { return g.Name == c.input })
+		if i < 0 {
+			t.Errorf("%s: %v", c.request, a.Errors)
+		} else if got := plainly(a.Inputs[i].Said(Plain().Style)); got != c.want {
+			t.Errorf("%s: %s is said as %q, want %q", c.request, c.input, got, c.want)
+		}
+	}
+}
+
+// outputText is an output as it is printed.
+func outputText(a *Answer, name string) string {
+	for _, o := range a.Outputs {
+		if o.Name == name {
+			return o.Text
+		}
+	}
+	return ""
 }
 
 func TestAmountsHaveWords(t *testing.T) {
