@@ -105,6 +105,26 @@ over:
 	}
 }
 
+// TestSilentRowIsNoSafer words a row of the program's own table anew: what can
+// hurt there, and who may, stay until the course says otherwise.
+func TestSilentRowIsNoSafer(t *testing.T) {
+	const row = `media:
+  - {id: underglaze, states: {glaze-fired: {verdict: risky, reason: Ours melts., fault: It runs., remedy: Wait.MORE}}}
+`
+	for more, want := range map[string]course.Care{
+		"":                             {Hazards: []string{"warm-pot"}, Who: course.WithInstructor},
+		", who: instructor":            {Hazards: []string{"warm-pot"}, Who: course.Instructor},
+		", who: student, hazards: []":  {Who: course.Student},
+		", hazards: [hot-kiln, blade]": {Hazards: []string{"hot-kiln", "blade"}, Who: course.WithInstructor},
+	} {
+		m, _ := overBase(t, strings.Replace(row, "MORE", more, 1)).Decoration.FindMedium("underglaze")
+		got := m.On["glaze-fired"]
+		if got.Reason != "Ours melts." || !slices.Equal(got.Hazards, want.Hazards) || got.Who != want.Who {
+			t.Errorf("%q: %+v, want %+v", more, got, want)
+		}
+	}
+}
+
 // TestLeftOut makes sure that what a course leaves out is nowhere named.
 func TestLeftOut(t *testing.T) {
 	d := overBase(t, "leave-out: [engobe, lustre, spraying]\n").Decoration
