@@ -13,10 +13,10 @@ var shrinkageBars = &Calculator{
 	Title:   "What did my test bars shrink?",
 	Purpose: "Works out how much a clay shrinks in drying and in firing, from the marks on its test bars.",
 	Inputs: []Input{
-		marks("plastic", "Between the marks, fresh clay", "As you scratched them in: 100 mm makes the sum easy."),
-		marks("dry", "Between the marks, bone dry", "The same bars in the same order."),
-		marks("fired", "Between the marks, fired", "The same bars in the same order, after the glaze firing."),
-		lengths("leather-hard", "Between the marks, leather-hard", "Only if you measured them then: a minute’s work, and it says how much is over when you put slip on or cut a stencil."),
+		{Name: "plastic", Label: "Between the marks, fresh clay", Help: "As you scratched them in: 100 mm makes the sum easy.", Kind: quantity.Length, List: true, Most: shrinkage.MostBars, Needed: true, First: true, Low: Limit{Above, 0, ""}, High: Limit{UpTo, 1e5, ""}},
+		{Name: "dry", Label: "Between the marks, bone dry", Help: "The same bars in the same order.", Kind: quantity.Length, List: true, Most: shrinkage.MostBars, Needed: true, First: true, Low: Limit{Above, 0, ""}, High: Limit{UpTo, 1e5, ""}},
+		{Name: "fired", Label: "Between the marks, fired", Help: "The same bars in the same order, after the glaze firing.", Kind: quantity.Length, List: true, Most: shrinkage.MostBars, Needed: true, First: true, Low: Limit{Above, 0, ""}, High: Limit{UpTo, 1e5, ""}},
+		{Name: "leather-hard", Label: "Between the marks, leather-hard", Help: "Only if you measured them then: a minute’s work, and it says how much is over when you put slip on or cut a stencil.", Kind: quantity.Length, List: true, Most: shrinkage.MostBars, Low: Limit{Above, 0, ""}, High: Limit{UpTo, 1e5, ""}},
 		{Name: "length-resolution", Label: "The callipers’ smallest step", Help: "0.1 mm for most.", Kind: quantity.Length, Default: "0.1", Low: Limit{Above, 0, ""}, High: Limit{UpTo, 10, ""}},
 	},
 	Outputs: []Output{
@@ -50,18 +50,6 @@ var shrinkageBars = &Calculator{
 	},
 	work: workBars,
 	draw: drawBars,
-}
-
-// marks declares the lengths between the marks of bars at one stage.
-func marks(name, label, help string) Input {
-	in := lengths(name, label, help)
-	in.Needed, in.First = true, true
-	return in
-}
-
-// lengths declares such lengths where they may be left out.
-func lengths(name, label, help string) Input {
-	return Input{Name: name, Label: label, Help: help, Kind: quantity.Length, List: true, Most: shrinkage.MostBars, Low: Limit{Above, 0, ""}, High: Limit{UpTo, 1e5, ""}}
 }
 
 func workBars(b *bench) {
