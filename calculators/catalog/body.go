@@ -4,7 +4,6 @@ import (
 	"errors"
 
 	"slipbook/calculators/decimal"
-	"slipbook/calculators/quantity"
 )
 
 // Body is one of the studio's clays, as course.yaml names them.
@@ -15,11 +14,12 @@ type Body struct {
 	Cone      string  // the cone its shrinkage is for; may be empty
 }
 
-// clayOf declares the choice among the studio's clays, which stands in for the
-// number of the input that it is grouped with.
-func clayOf(name, label, group string) Input {
-	return Input{Name: name, Label: label, Help: "Instead of the number, if yours is one of these.", Kind: quantity.Number, Needed: true, Group: group, First: true, Bodies: true}
-}
+// The choice among the studio's clays, which stands in for the number of the
+// input that it is grouped with.
+const (
+	clayOf     = "Clay of the studio"
+	clayOfHelp = "Instead of the number, if yours is one of these."
+)
 
 // ChoicesFor lists what an input may be: its declared choices, or the studio's
 // clays. It is empty for an input that is a quantity, and for clays where the

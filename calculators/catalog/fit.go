@@ -13,9 +13,9 @@ var slipFit = &Calculator{
 	Purpose: "Compares what a slip shrinks with what the pot has left to shrink, and says whether it will stay on.",
 	Inputs: []Input{
 		{Name: "body", Label: "The clay of the pot shrinks in all", Help: "From fresh to fired, from your own test bars.", Kind: quantity.Percent, Needed: true, Group: "clay", Finds: "shrinkage-test", First: true, Low: Limit{From, 0, ""}, High: noClay},
-		clayOf("clay", "Clay of the studio", "clay"),
-		potState("Each state counts as a part of what the clay shrinks in all."),
-		measuredLoss("body-so-far"),
+		{Name: "clay", Label: clayOf, Help: clayOfHelp, Kind: quantity.Number, Needed: true, Group: "clay", First: true, Bodies: true},
+		{Name: "state", Label: potIsNow, Help: "Each state counts as a part of what the clay shrinks in all.", Kind: quantity.Number, First: true, Choices: potStates, Said: saidLoss},
+		{Name: "body-so-far", Label: shrunkSoFar, Help: shrunkSoFarHelp, Kind: quantity.Percent, First: true, Low: Limit{From, 0, ""}, High: noClay},
 		{Name: "slip", Label: "The slip shrinks in all", Help: "From bars of it, made of slip stiffened on plaster until it can be rolled.", Kind: quantity.Percent, Needed: true, Finds: "shrinkage-test", First: true, Low: Limit{From, 0, ""}, High: noClay},
 		{Name: "bars-ci", Label: "Your bars are sure to within, ±", Help: "As the sum of the test bars says. 0.75 is what three good bars give.", Kind: quantity.Percent, Default: "0.75", Low: Limit{From, 0, ""}, High: Limit{UpTo, 20, ""}},
 	},

@@ -11,9 +11,9 @@ var shrinkageSize = &Calculator{
 	Purpose: "Turns a fired size into the size to make now, or the other way round, and gives the copier setting for a template.",
 	Inputs: []Input{
 		{Name: "shrinkage", Label: "The clay shrinks in all", Help: "From fresh to fired, from your own test bars.", Kind: quantity.Percent, Needed: true, Group: "clay", Finds: "shrinkage-test", First: true, Low: Limit{From, 0, ""}, High: noClay},
-		clayOf("body", "Clay of the studio", "clay"),
-		potState("Fresh clay has all its shrinking before it. A stencil is cut for leather-hard clay. Blank counts as fresh."),
-		measuredLoss("so-far"),
+		{Name: "body", Label: clayOf, Help: clayOfHelp, Kind: quantity.Number, Needed: true, Group: "clay", First: true, Bodies: true},
+		{Name: "state", Label: potIsNow, Help: "Fresh clay has all its shrinking before it. A stencil is cut for leather-hard clay. Blank counts as fresh.", Kind: quantity.Number, First: true, Choices: potStates, Said: saidLoss},
+		{Name: "so-far", Label: shrunkSoFar, Help: shrunkSoFarHelp, Kind: quantity.Percent, First: true, Low: Limit{From, 0, ""}, High: noClay},
 		{Name: "wet-size", Label: "Size now", Help: "If you know the size on the clay and want the fired one.", Kind: quantity.Length, Group: "size", First: true, Low: Limit{Above, 0, ""}, High: Limit{UpTo, 1e5, ""}},
 		{Name: "fired-size", Label: "Fired size", Help: "If you know the size you want out of the kiln.", Kind: quantity.Length, Group: "size", First: true, Low: Limit{Above, 0, ""}, High: Limit{UpTo, 1e5, ""}},
 		{Name: "capacity-wet", Label: "Holds now", Help: "If you know what the pot holds as it is.", Kind: quantity.Volume, Group: "capacity", Low: Limit{Above, 0, ""}, High: Limit{UpTo, 1e7, ""}},

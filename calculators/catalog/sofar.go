@@ -1,16 +1,12 @@
 package catalog
 
-import (
-	"slipbook/calculators/quantity"
-	"slipbook/calculators/shrinkage"
-)
+import "slipbook/calculators/shrinkage"
 
-// potState declares the question after the state of a pot, which guesses what
-// it has shrunk so far by what its clay shrinks in all.
-func potState(help string) Input {
-	return Input{Name: "state", Label: "The pot is now", Help: help, Kind: quantity.Number, First: true,
-		Choices: []Choice{{"wet", "Fresh"}, {"leather-hard", "Leather-hard"}, {"bone-dry", "Bone dry"}, {"bisque", "Bisque"}}, Said: saidLoss}
-}
+// The question after the state of a pot, which guesses what it has shrunk so far
+// by what its clay shrinks in all.
+const potIsNow = "The pot is now"
+
+var potStates = []Choice{{"wet", "Fresh"}, {"leather-hard", "Leather-hard"}, {"bone-dry", "Bone dry"}, {"bisque", "Bisque"}}
 
 // saidLoss are other words for these states. How stiff leather-hard clay is
 // makes no difference to the guess: it lies within its doubt.
@@ -20,10 +16,11 @@ var saidLoss = []Said{
 	{"greenware", "", "Greenware is any clay that was not fired. Say leather-hard if it is cool and dark, bone dry if it is pale all over."},
 }
 
-// measuredLoss declares what a pot has shrunk so far, as bars tell it.
-func measuredLoss(name string) Input {
-	return Input{Name: name, Label: "Shrunk so far, if you measured it", Help: "Of the fresh length, read off the same bars today. It counts before the state.", Kind: quantity.Percent, First: true, Low: Limit{From, 0, ""}, High: noClay}
-}
+// The question after what a pot has shrunk so far, as bars tell it.
+const (
+	shrunkSoFar     = "Shrunk so far, if you measured it"
+	shrunkSoFarHelp = "Of the fresh length, read off the same bars today. It counts before the state."
+)
 
 // noClay is the end of every shrinkage.
 var noClay = Limit{UpTo, 50, "No clay shrinks by more than half. Give percent, for example 12."}

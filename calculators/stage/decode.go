@@ -66,43 +66,83 @@ var readers = [...]struct {
 	}},
 	{"part", (*Table).takePart},
 	{"medium", (*Table).takeMedium},
-	{"on", func(t *Table, f *fields) bool { m := last(t.Media); return m != nil && add(&m.On, f.rule()) }},
+	{"on", (*Table).takeOn},
 	{"technique", (*Table).takeTechnique},
-	{"cell", func(t *Table, f *fields) bool { q := last(t.Techniques); return q != nil && add(&q.On, nil) }},
+	{"cell", (*Table).takeCell},
 	{"by", (*Table).takeCase},
 	{"over", func(t *Table, f *fields) bool {
-		return add(&t.Overs, Over{Rule: f.rule(), Under: f.text(), Above: f.text(), Unless: f.list(), Fired: f.flag()})
+		t.Overs = append(t.Overs, Over{Rule: f.rule(), Under: f.text(), Above: f.text(), Unless: f.list(), Fired: f.flag()})
+		return true
 	}},
 	{"move", func(t *Table, f *fields) bool {
-		return add(&t.Transitions, Transition{Rule: f.rule(), ID: f.text(), Move: Move(f.digit(int(Fire))), From: f.digit(99), To: f.digit(99), Name: f.text()})
+		t.Transitions = append(t.Transitions, Transition{Rule: f.rule(), ID: f.text(), Move: Move(f.digit(int(Fire))), From: f.digit(99), To: f.digit(99), Name: f.text()})
+		return true
 	}},
-	{"body", func(t *Table, f *fields) bool { return add(&t.Bodies, Body{ID: f.text(), Name: f.text()}) }},
-	{"change", func(t *Table, f *fields) bool {
-		body := last(t.Bodies)
-		return body != nil && add(&body.Changes, Change{Rule: f.rule(), Medium: f.text(), State: f.digit(99)})
+	{"body", func(t *Table, f *fields) bool {
+		t.Bodies = append(t.Bodies, Body{ID: f.text(), Name: f.text()})
+		return true
 	}},
+	{"change", (*Table).takeChange},
 }
 
 func (t *Table) takePart(f *fields) bool {
 	s := last(t.States)
-	return s != nil && add(&s.Parts, Part{f.text(), f.text(), f.text()})
+	if s == nil {
+		return false
+	}
+	s.Parts = append(s.Parts, Part{f.text(), f.text(), f.text()})
+	return true
 }
 
 func (t *Table) takeMedium(f *fields) bool {
-	return add(&t.Media, Medium{ID: f.text(), Base: f.text(), Name: f.text(), Words: f.list(), Kind: Kind(f.digit(int(Resist))), Look: f.text(), Best: f.digit(99),
+	t.Media = append(t.Media, Medium{ID: f.text(), Base: f.text(), Name: f.text(), Words: f.list(), Kind: Kind(f.digit(int(Resist))), Look: f.text(), Best: f.digit(99),
 		Heat: f.digit(99), Food: f.flag(), Hides: f.flag(), Fixed: Fixing(f.digit(int(RubTest))), Hazards: f.hazards(), Who: f.who()})
+	return true
+}
+
+func (t *Table) takeOn(f *fields) bool {
+	m := last(t.Media)
+	if m == nil {
+		return false
+	}
+	m.On = append(m.On, f.rule())
+	return true
 }
 
 func (t *Table) takeTechnique(f *fields) bool {
-	return add(&t.Techniques, Technique{ID: f.text(), Name: f.text(), Words: f.list(), With: f.list(), Best: f.digit(99) - 1, Coats: f.flag(), Takes: f.flag(), Bare: f.flag(),
+	t.Techniques = append(t.Techniques, Technique{ID: f.text(), Name: f.text(), Words: f.list(), With: f.list(), Best: f.digit(99) - 1, Coats: f.flag(), Takes: f.flag(), Bare: f.flag(),
 		Hazards: f.hazards(), Who: f.who()})
+	return true
+}
+
+func (t *Table) takeCell(*fields) bool {
+	q := last(t.Techniques)
+	if q == nil {
+		return false
+	}
+	q.On = append(q.On, nil)
+	return true
 }
 
 func (t *Table) takeCase(f *fields) bool {
 	q := last(t.Techniques)
+	if q == nil || len(q.On) == 0 {
+		return false
+	}
+	cell := last(q.On)
 	c := Case{Rule: f.rule(), Only: f.list()}
 	c.Wait = f.text()
-	return q != nil && len(q.On) > 0 && add((*[]Case)(last(q.On)), c)
+	*cell = append(*cell, c)
+	return true
+}
+
+func (t *Table) takeChange(f *fields) bool {
+	body := last(t.Bodies)
+	if body == nil {
+		return false
+	}
+	body.Changes = append(body.Changes, Change{Rule: f.rule(), Medium: f.text(), State: f.digit(99)})
+	return true
 }
 
 // last is the last of some things; nil when there is none.
@@ -111,12 +151,6 @@ func last[T any](list []T) *T {
 		return nil
 	}
 	return &list[len(list)-1]
-}
-
-// add puts one more thing at the end of some.
-func add[T any](list *[]T, one T) bool {
-	*list = append(*list, one)
-	return true
 }
 
 // sound checks that everything points at a state that exists and that every
