@@ -48,6 +48,32 @@ func TestNamedMetals(t *testing.T) {
 	}
 }
 
+// TestNothingIsSprayedOverMetal wants no glaze or colour sprayed while metal lies
+// loose on the pot, named or not, and dipping told where nothing is chosen.
+func TestNothingIsSprayedOverMetal(t *testing.T) {
+	b := newBench(demoTable(t))
+	for _, on := range []string{"oxide wash", "cobalt wash", "cobalt stain wash", "nickel underglaze"} {
+		for _, a := range []asks{
+			{"bisque", on + " loose", "clear glaze sprayed", "no"},
+			{"bisque", "", on + ", clear glaze sprayed", "no"},
+			{"bone-dry", on + " loose", "underglaze sprayed", "no"},
+		} {
+			got := a.plan(b)
+			fired := false // which fixes underglaze
+			for _, row := range rowsOf(got) {
+				fired = fired || strings.HasSuffix(on, "underglaze") && (row["title"] == "Bisque fire" || row["title"] == "Harden on")
+				if strings.Contains(row["title"], "spraying") && !fired {
+					t.Errorf("%+v: %s", a, row["title"])
+				}
+			}
+		}
+		got := asks{"bisque", on + " loose", "clear glaze", "no"}.plan(b)
+		if !strings.Contains(got.Headline, "Put glaze on by dipping") || !strings.Contains(got.Headline, "spraying") {
+			t.Errorf("%s: %s", on, got.Headline)
+		}
+	}
+}
+
 // TestMetalsNeverForFood wants no plan for food or drink where a metal was named
 // that is never for it, and none at all with a metal that is not planned.
 func TestMetalsNeverForFood(t *testing.T) {

@@ -66,6 +66,15 @@ func (b *bench) row(w wish, what string) (course.Pair, bool) {
 	return b.rowOver(w, m, below)
 }
 
+// blown reports whether a medium goes on in a way that blows another about which
+// harms while it is loose.
+func (b *bench) blown(w wish, above, below *course.Medium) bool {
+	harms := below.Kind == "on-glaze" || below.Who != "" && below.Who != course.Student || w.metal == below.ID
+	return harms && slices.ContainsFunc(w.layers, func(l layer) bool {
+		return l.id() == above.ID && slices.ContainsFunc(l.ways, func(q *course.Technique) bool { return slices.Contains(b.d.Metals.NotOver, q.ID) })
+	})
+}
+
 // rowOver finds the row of one medium over another. A way of working that has to
 // wait until the lower one is fixed makes a never of it that rests on no rule.
 func (b *bench) rowOver(w wish, above, below *course.Medium) (course.Pair, bool) {
@@ -74,6 +83,9 @@ func (b *bench) rowOver(w wish, above, below *course.Medium) (course.Pair, bool)
 			continue
 		}
 		p := o.Pair
+		if b.blown(w, above, below) {
+			return course.Pair{Verdict: course.Never, Reason: b.d.Metals.Reason}, true
+		}
 		for _, l := range w.layers {
 			for _, q := range l.ways {
 				if p.Verdict != course.Never && l.id() == above.ID && slices.Contains(o.Unless, q.ID) {

@@ -174,7 +174,11 @@ func (s *search) howOver(now *pot, m *Medium, ways []int, next *step) string {
 func (s *search) looseUnless(now *pot, under int, m *Medium) []string {
 	for i, medium := range s.layers {
 		if medium >= 0 && s.t.Media[medium].Base == s.t.Media[under].Base && (now.open & now.loose).has(i) {
-			return s.t.over(s.t.Media[under].Base, m.Base).Unless
+			unless := s.t.over(s.t.Media[under].Base, m.Base).Unless
+			if s.cares[i] != (peril{}) {
+				unless = union(append([]string(nil), unless...), s.t.Metals.NotOver...)
+			}
+			return unless
 		}
 	}
 	return nil

@@ -70,11 +70,19 @@ func (s *search) mediumRule(m *Medium, state int) *Rule {
 // covers: those that are loose, and where the table says so, those that have
 // been fired on. On places of their own the layers of a wish do not meet; what
 // is on the pot already, and the glaze that is added (layer -1), lie under and
-// over all of them.
+// over all of them. What blows a loose coat about that harms does not go on while
+// it lies open, wherever that is.
 func (s *search) overRules(p *pot, m *Medium, layer int, ways []int) []ground {
 	var rules []ground
 	for i, under := range s.layers {
-		if i == layer || under < 0 || !p.open.has(i) || s.w.Apart && layer >= 0 && i >= s.before {
+		if i == layer || under < 0 || !p.open.has(i) {
+			continue
+		}
+		if p.loose.has(i) && s.cares[i] != (peril{}) && s.t.anyOf(ways, s.t.Metals.NotOver) {
+			rules = s.joined(rules, ground{&s.blown, ofUnder, under})
+			continue
+		}
+		if s.w.Apart && layer >= 0 && i >= s.before {
 			continue
 		}
 		o, loose := s.t.over(s.t.Media[under].Base, m.Base), p.loose.has(i)

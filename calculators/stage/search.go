@@ -43,6 +43,7 @@ type facts struct {
 	parts     uint64  // parts that some act wants, by bit, from 1
 	waits     uint64  // of them and of those that the glaze to be added wants
 	poisoned  bool    // it is for food or drink and holds a metal that is never
+	blown     Rule    // what blows a loose coat about that harms
 	stillSoft Rule    // the question whether the clay is still in the first part of its state
 }
 
@@ -73,6 +74,7 @@ func (t *Table) newSearch(w Wish, o order) *search {
 		s.layers = append(s.layers, layer.Medium)
 	}
 	s.sortLayers()
+	s.blown = Rule{Verdict: Never, Basis: Unsaid, Reason: t.Metals.Reason}
 	s.poisoned = w.Food && s.poison(w.Layers) != ""
 	if parts := s.t.States[w.State].Parts; len(parts) > 0 {
 		s.stillSoft.Ask = "Is it still " + lower(parts[0].Name) + "? " + parts[0].Tell + " If it is not, leave this out."

@@ -52,7 +52,7 @@ func TestWishes(t *testing.T) {
 		{"stiff clay does not go soft again", "leather-hard", "slip scratched, slip trailed", "", "slip, wait, work, slip, dry, bisque fire, glaze, dry, fire|risky 1"},
 		{"carved before a coat", "leather-hard", "carved, slip", "", "work, slip, dry, bisque fire, glaze, dry, fire"},
 		{"wax keeps the glaze off, so it is burned off first", "bisque", "wash waxed, clear glaze dipped", "", "wash, wax, dry, harden on, glaze, dry, fire|label 0"},
-		{"oxide wash under a sprayed glaze", "bisque", "oxide wash, clear glaze sprayed", "", "oxide wash, dry, glaze, dry, fire"},
+		{"nothing is sprayed over loose oxide", "bisque", "oxide wash, clear glaze sprayed", "", "conflict 1: Glaze in another way than spraying."},
 		{"oxide is never fixed by bisque heat", "bisque", "oxide wash, clear glaze brushed", "", "conflict 1: Glaze in another way than brushing."},
 		{"underglaze under a brushed glaze", "bone-dry", "underglaze, glaze brushed", "", "underglaze, dry, bisque fire, glaze, dry, fire"},
 		{"underglaze on bisque under a brushed glaze", "bisque", "underglaze, glaze brushed", "", "underglaze, dry, harden on, glaze, dry, fire|label 1"},

@@ -68,18 +68,35 @@ func (j *job) begins(s step) bool {
 // metal that was named (rule 5).
 func (j *job) handled(c condition) (p Peril) {
 	for i, k := range c.coats {
-		if k.how != loose {
-			continue
+		if k.how == loose {
+			p = p.Join(j.harm(i))
 		}
-		if m := j.medium(i); m.Who != stage.Student || m.Kind == stage.OnGlaze {
-			p = p.Join(Peril{m.Hazards, m.Who})
+	}
+	return p
+}
+
+// blown reports whether some ways blow about a loose coat that harms, which no
+// glaze covers, wherever it is (rule 2).
+func (j *job) blown(c condition, own int, ways []int) bool {
+	blows := slices.ContainsFunc(ways, func(q int) bool { return slices.Contains(j.t.Metals.NotOver, j.t.Techniques[q].ID) })
+	for i, k := range c.coats {
+		if blows && i != own && k.how == loose && !k.covered && j.harm(i) != (Peril{}) {
+			return true
 		}
-		switch on := len(j.w.Already); {
-		case i < on && j.w.Already[i].Metal != "":
-			p = p.Join(Peril{j.t.Metals.Hazards, j.t.Metals.Who})
-		case i >= on && i < on+len(j.w.Layers):
-			p = p.Join(j.metal(i - on))
-		}
+	}
+	return false
+}
+
+// harm is what one coat can do while it is loose.
+func (j *job) harm(i int) (p Peril) {
+	if m := j.medium(i); m.Who != stage.Student || m.Kind == stage.OnGlaze {
+		p = p.Join(Peril{m.Hazards, m.Who})
+	}
+	switch on := len(j.w.Already); {
+	case i < on && j.w.Already[i].Metal != "":
+		p = p.Join(Peril{j.t.Metals.Hazards, j.t.Metals.Who})
+	case i >= on && i < on+len(j.w.Layers):
+		p = p.Join(j.metal(i - on))
 	}
 	return p
 }
@@ -172,6 +189,7 @@ func (j *job) lay(all []step, c condition, i int) []step {
 		below = len(j.w.Already)
 	}
 	j.overs(&v, c, m, d.ways, below)
+	v.never = v.never || j.blown(c, j.place(d.layer), d.ways)
 	v.peril = v.peril.Join(j.metal(d.layer))
 	if layer.Metal != "" && j.t.Metals.Ask != "" {
 		v.cost[Questions]++
