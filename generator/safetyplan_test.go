@@ -29,6 +29,9 @@ func TestPlansProtect(t *testing.T) {
 		{"glaze-fired", "lustre brushed", "Dry", "why", "solvent", "bisque"},
 		{"bisque", "stain wash brushed", "Put on stain wash: brushing", "wear", "nitrile gloves", ""},
 		{"bisque", "stain wash brushed then wiped back", "Work the coat of stain wash: wiping back", "wear", "nitrile gloves", ""},
+		{"leather-hard", "latex, underglaze", "Peel off latex resist", "wear", "nitrile gloves", ""},
+		{"leather-hard", "latex, underglaze", "Peel off latex resist", "wait", "the coat over it has lost its shine", ""},
+		{"bisque", "latex, stain wash", "Peel off latex resist", "caution", "Ask about allergy first.", ""},
 		{"bone-dry", "terra sigillata brushed then burnished", "Work the coat of terra sigillata: burnishing", "caution", "Wipe it up damp; never sand or blow.", ""},
 		{"glaze-fired", "underglaze brushed", "Put on underglaze: brushing", "wear", "kiln gloves", ""},
 		{"glaze-fired", "glaze dipped", "Put on glaze: dipping", "trouble", "Ask the instructor, who warms the pot, in kiln gloves.", "Warm the pot"},
@@ -77,5 +80,25 @@ func TestNothingIsSprayedOverLooseOxide(t *testing.T) {
 	a := solve("oxide wash marbled")
 	if len(a.Errors) != 1 || !strings.Contains(a.Errors[0].Text, "brushing") || strings.Contains(a.Errors[0].Text, "spraying") {
 		t.Errorf("ways of an oxide wash: %v", a.Errors)
+	}
+}
+
+// TestLatexNeverMeetsAFire peels latex off before every firing, and fires
+// nothing for its sake.
+func TestLatexNeverMeetsAFire(t *testing.T) {
+	s := settingsOf(demoTable(t))
+	for _, layers := range []string{"latex, slip", "latex, underglaze, latex, stain wash", "latex, glaze dipped", "underglaze, latex"} {
+		for _, state := range []string{"leather-hard", "bisque"} {
+			on := false
+			for _, row := range rowsOf(catalog.Solve("stage-plan", []catalog.Setting{{Name: "state", Text: state}, {Name: "layers", Text: layers}}, s)) {
+				if strings.Contains(row["action"], "fire") && on {
+					t.Errorf("%s, %s: latex goes into the kiln", state, layers)
+				}
+				on = on && row["action"] != "peel" || strings.HasPrefix(row["title"], "Put on latex")
+			}
+			if on {
+				t.Errorf("%s, %s: the pot ends with latex on it", state, layers)
+			}
+		}
 	}
 }

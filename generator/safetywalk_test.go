@@ -174,6 +174,8 @@ func (w *walk) read(row map[string]string) {
 		w.wait = w.begins(way, m, state)
 	case strings.HasPrefix(title, "Work the clay: "):
 		w.ways(strings.TrimPrefix(title, "Work the clay: "), nil, state)
+	case strings.HasPrefix(title, "Peel off "):
+		w.peel()
 	case row["what"] == w.d.Firing.Drying: // which loose says
 	case row["what"] == w.d.Firing.Name:
 		w.cares = append(w.cares, w.d.Firing.Care)
@@ -195,6 +197,16 @@ func (w *walk) loose() {
 			w.metal(c.m)
 		}
 	}
+}
+
+// peel adds what the resists call for that are peeled off, and takes them off.
+func (w *walk) peel() {
+	w.coats = slices.DeleteFunc(w.coats, func(c coat) bool {
+		if c.m.Fixed == course.Peeled {
+			w.cares = append(w.cares, c.m.Care)
+		}
+		return c.m.Fixed == course.Peeled
+	})
 }
 
 // metal adds what a metal that the wish names calls for.
@@ -294,6 +306,9 @@ func (w *walk) move(name, state string) {
 
 // fire fixes what a firing fixes, and burns resists off.
 func (w *walk) fire(fixes func(*course.Medium) bool) {
+	if i := slices.IndexFunc(w.coats, func(c coat) bool { return c.m.Fixed == course.Peeled }); i >= 0 {
+		w.t.Errorf("%s meets a firing", w.coats[i].m.Name)
+	}
 	w.coats = slices.DeleteFunc(w.coats, func(c coat) bool { return c.m.Kind == "resist" })
 	for i := range w.coats {
 		w.coats[i].loose = w.coats[i].loose && !fixes(w.coats[i].m)

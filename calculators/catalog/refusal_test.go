@@ -109,7 +109,7 @@ func TestRefusals(t *testing.T) {
 		{"no state", "calculator=stage-plan&layers=slip", "state", "This is still missing: “Your pot is now”."},
 		{"a state that is none", "calculator=stage-plan&state=soggy&layers=slip", "state", "“soggy” is none of the choices. They are: wet, leather-hard, soft-leather-hard, firm-leather-hard, stiff-leather-hard, bone-dry, bisque, unfired-glaze and glaze-fired."},
 		{"no layers", "calculator=stage-plan&state=wet&layers=,", "layers", "This is still missing: “Layers you want, the lowest first”."},
-		{"a layer that is none", "calculator=stage-plan&state=wet&layers=mud", "layers", "“mud” names no medium of the table. There are: coloured slip, engobe, underglaze, stain wash, oxide wash, glaze, opaque glaze, enamel, decal, lustre, wax."},
+		{"a layer that is none", "calculator=stage-plan&state=wet&layers=mud", "layers", "“mud” names no medium of the table. There are: coloured slip, engobe, underglaze, stain wash, oxide wash, glaze, opaque glaze, enamel, decal, lustre, wax, latex."},
 		{"clay that makes no exception", "calculator=stage-plan&state=wet&layers=slip&body=Mud", "body", "The studio’s table makes no exception for “Mud”. Leave this blank, or give one of: Yard paper clay."},
 		{"bare under a glaze", "calculator=stage-plan&state=bisque&layers=wash, clear glaze&finish=bare", "finish", "A pot with a glaze on it does not end bare. Say glazed, or leave the glaze out."},
 		{"too much text", "calculator=" + strings.Repeat("x", 20000), "calculator", "That is too much text for one calculation."},

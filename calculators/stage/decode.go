@@ -96,7 +96,7 @@ func (t *Table) takePart(f *fields) bool {
 
 func (t *Table) takeMedium(f *fields) bool {
 	t.Media = append(t.Media, Medium{ID: f.text(), Base: f.text(), Name: f.text(), Words: f.list(), Kind: Kind(f.digit(int(Resist))), Look: f.text(), Best: f.digit(99),
-		Heat: f.digit(99), Food: f.flag(), Hides: f.flag(), Fixed: Fixing(f.digit(int(RubTest))), Hazards: f.hazards(), Who: f.who()})
+		Heat: f.digit(99), Food: f.flag(), Hides: f.flag(), Fixed: Fixing(f.digit(int(Peeled))), Hazards: f.hazards(), Who: f.who()})
 	return true
 }
 

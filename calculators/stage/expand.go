@@ -13,12 +13,13 @@ func (s *search) expand(p pot) {
 		s.transit(&p, i)
 	}
 	s.stiffen(&p)
-	if p.damp && s.mayDry(&p) {
+	s.peelOff(&p)
+	if p.damp && s.mayDry(&p) && p.skin != wornOver {
 		to := p
 		to.damp = false
 		s.add(step{to: to, cost: oneAction, act: -1, move: -1, extra: dryAgain})
 	}
-	if p.pending > 0 && !p.damp && p.pending != twoHeats && (p.heat == 0 || p.pending < p.heat) {
+	if p.pending > 0 && !p.damp && p.skin == noSkin && p.pending != twoHeats && (p.heat == 0 || p.pending < p.heat) {
 		to := p
 		to.heat, to.pending = p.pending, 0
 		to.loose &^= s.of(OnGlaze)
@@ -175,6 +176,7 @@ func (s *search) inTime(p *pot, m *Medium) bool {
 // lay puts a layer on a pot; layer -1 is the glaze that is added.
 func (s *search) lay(p *pot, m *Medium, layer int) {
 	p.damp = true
+	p.skin = p.skin.under(m, true)
 	switch m.Kind {
 	case Glaze:
 		p.green = p.green || s.raw>>p.state&1 == 1
@@ -264,10 +266,33 @@ func (s *search) under(p *pot) bool {
 	return true
 }
 
+// peelOff takes the resists off that are peeled: while what lies over them is
+// damp, or when nothing more is to be laid on.
+func (s *search) peelOff(p *pot) {
+	if p.skin == noSkin || p.skin == bare && !s.laidAll(p) {
+		return
+	}
+	to := *p
+	to.skin = noSkin
+	to.loose &^= s.skins
+	to.open &^= s.skins
+	s.add(step{to: to, cost: oneAction, act: -1, move: -1, extra: peelOff})
+}
+
+// laidAll reports whether every layer of the wish is on the pot.
+func (s *search) laidAll(p *pot) bool {
+	for i, a := range s.acts {
+		if !a.takes && !a.bare && !p.done.has(i) {
+			return false
+		}
+	}
+	return true
+}
+
 // stiffen lets the clay pass into a later part of its state, where an act of
 // the wish, or the glaze that is added, wants that.
 func (s *search) stiffen(p *pot) {
-	for part := int(p.part) + 1; part < len(s.t.States[p.state].Parts); part++ {
+	for part := int(p.part) + 1; part < len(s.t.States[p.state].Parts) && p.skin != wornOver; part++ {
 		if s.waits>>(part+1)&1 == 1 {
 			to := *p
 			to.part = uint8(part)
@@ -296,7 +321,7 @@ func (s *search) transit(p *pot, i int) {
 	case Bisque, Harden:
 		to.loose &= s.kept
 	case Strip:
-		to.glazed, to.damp, to.loose, to.open = false, false, 0, s.firm
+		to.glazed, to.damp, to.loose, to.open, to.skin = false, false, 0, s.firm, noSkin
 	case Fire:
 		to.loose, to.green = 0, false
 	}
@@ -318,6 +343,9 @@ func (tr *Transition) price() cost {
 
 // mayMove reports whether a pot is ready for a move.
 func (s *search) mayMove(p *pot, move Move) bool {
+	if p.skin != noSkin && move.fires() || p.skin == wornOver && move == Dry {
+		return false
+	}
 	switch move {
 	case Bisque:
 		return !p.damp

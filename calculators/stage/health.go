@@ -107,6 +107,12 @@ func (s *search) peril(now *pot, next *step) (p peril) {
 	case next.extra == addGlaze:
 		m := &s.t.Media[s.glaze]
 		p.join(m.Hazards, m.Who)
+	case next.extra == peelOff:
+		for i, medium := range s.layers {
+			if now.loose&s.alike[i]&s.skins != 0 && s.wasLaid(now, i) {
+				p.join(s.t.Media[medium].Hazards, s.t.Media[medium].Who)
+			}
+		}
 	}
 	return p
 }

@@ -14,7 +14,7 @@ const spread = 0x9E37_79B9_7F4A_7C15
 // hash is a number that is the same for equal pots, and seldom for others.
 func (p *pot) hash() int {
 	h := (uint64(p.loose)<<32 | uint64(p.open)) * spread
-	h ^= uint64(p.done)<<32 | uint64(p.state)<<24 | uint64(p.part)<<16 | uint64(p.pending)<<8 | uint64(p.heat)
+	h ^= uint64(p.done)<<32 | uint64(p.state)<<24 | uint64(p.part)<<16 | uint64(p.pending)<<8 | uint64(p.heat) + uint64(p.skin)<<7
 	if p.damp {
 		h = ^h
 	}

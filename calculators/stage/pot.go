@@ -18,10 +18,40 @@ type pot struct {
 	damp    bool  // something wet went on since it last dried
 	glazed  bool  // under a coat of glaze, fired or not
 	green   bool  // the coat lies on unfired clay
+	skin    skin  // whether a resist that is peeled off is on it
 }
+
+// skin is how far a resist is that is peeled off.
+type skin uint8
+
+const (
+	noSkin   skin = iota
+	bare          // nothing lies over it yet
+	wornOver      // a coat does: it comes off while that is damp
+)
 
 // twoHeats is the heat of on-glaze colours that no one firing suits.
 const twoHeats = 255
+
+// under is what becomes of it once a medium is on; one that is peeled may be
+// gone already.
+func (k skin) under(m *Medium, there bool) skin {
+	switch {
+	case !m.peels():
+		return k.worn()
+	case there:
+		return bare
+	}
+	return k
+}
+
+// worn is what becomes of it under a coat.
+func (k skin) worn() skin {
+	if k == bare {
+		return wornOver
+	}
+	return k
+}
 
 // step is one way from a pot to the next.
 type step struct {
@@ -50,4 +80,5 @@ const (
 	dryAgain          // something wet went on: it dries before the next coat of glaze, and before the fire
 	stiffen           // the clay passes into a later part of its state
 	onGlazeFire       // an on-glaze firing
+	peelOff           // a resist comes off by hand
 )

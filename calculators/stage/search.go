@@ -37,6 +37,7 @@ type facts struct {
 	onGlaze   set     // acts that put or work something on the fired glaze
 	kept      set     // layers that bisque heat does not fix
 	resist    set     // layers that repel, until any firing burns them off
+	skins     set     // of them, those that are peeled off instead
 	firm      set     // layers on the pot already that a firing has fixed, glaze excepted
 	alike     []set   // on places of their own: the bit that stands for a loose layer
 	cares     []peril // of each layer: what it can do to whoever handles the pot while it is loose
@@ -112,6 +113,9 @@ func (s *search) sortLayers() {
 		s.cares[i] = s.care(i)
 		if m.Kind == Resist {
 			s.resist |= 1 << i
+			if m.peels() {
+				s.skins |= s.alike[i]
+			}
 		} else if m.Fixed != Fixed {
 			s.kept |= 1 << i
 		}
@@ -167,6 +171,9 @@ func (s *search) alikeInFire(layer int, m *Medium) bool {
 	return other.Kind == m.Kind && other.Fixed == m.Fixed && other.Base == m.Base
 }
 
+// peels reports whether a medium is a resist that is peeled off by hand.
+func (m *Medium) peels() bool { return m.Kind == Resist && m.Fixed == Peeled }
+
 // clear is the first glaze of the table through which colour is seen; -1 when
 // there is none.
 func (t *Table) clear() int {
@@ -203,8 +210,10 @@ func (s *search) start() pot {
 		if m.Kind == OnGlaze {
 			p.wear(uint8(m.Heat), coat.Loose)
 		}
+		p.skin = p.skin.under(m, coat.Loose)
 	}
 	if p.state == s.coat && !s.glazeSaid() {
+		p.skin = p.skin.worn()
 		p.open &= s.resist
 	}
 	return p

@@ -116,7 +116,7 @@ const (
 	Powder              // stain and oxide wash: loose until the glaze firing
 	Glaze               // makes the surface "unfired glaze"
 	OnGlaze             // on the fired glaze, in a firing of its own
-	Resist              // keeps the next coat off until a firing burns it away
+	Resist              // keeps the next coat off until a firing burns it away, or until it is peeled off
 )
 
 // Fixing says whether a firing at bisque heat fixes a medium.
@@ -127,6 +127,7 @@ const (
 	Fixed   Fixing = iota
 	Loose          // never: it stays loose until the glaze melts over it
 	RubTest        // it depends on the flux; loose until a rub has shown otherwise
+	Peeled         // of a Resist: a skin that comes off by hand, before any firing
 )
 
 // Medium is something that is put on.
@@ -141,7 +142,7 @@ type Medium struct {
 	Heat    int     // of OnGlaze: firings go from the largest to the smallest
 	Food    bool    // may be a food surface once it is under a tested glaze, or is one itself
 	Hides   bool    // of Glaze: opaque, so that what lies under it is not seen
-	Fixed   Fixing  // of what lies under a glaze
+	Fixed   Fixing  // of what lies under a glaze, and of a Resist
 	Hazards Hazards // in every state
 	Who     Who
 	On      []Rule // by state

@@ -29,6 +29,14 @@ func (s *search) word(now *pot, next *step) Step {
 		told.Action, told.Title = "wait", "Wait until it is "+lower(part.Name)
 		told.What = "Let it stiffen until it is " + lower(part.Name) + ". " + part.Tell
 		told.Why = "The next step wants clay that is " + lower(part.Name) + "."
+	case next.extra == peelOff:
+		names := s.peeled(now)
+		told.Action, told.Title = "peel", "Peel off "+names
+		told.What = "Peel off " + names + ", slowly and flat, every scrap of it."
+		told.Why = "Nothing of it goes into the kiln: it stinks as it burns."
+		if now.skin == wornOver {
+			told.Wait = "Wait until the coat over it has lost its shine, and no longer: from a dry coat it tears the edge."
+		}
 	case next.extra == onGlazeFire:
 		told.Action, told.What = "on-glaze fire", s.t.Firing
 		told.Why = "On-glaze colours melt into the glaze at a heat of their own, each firing cooler than the last."
@@ -46,6 +54,17 @@ func (s *search) word(now *pot, next *step) Step {
 		told.What = "The instructor does this step, and you watch. " + told.What
 	}
 	return told
+}
+
+// peeled names the resists on a pot that are peeled off.
+func (s *search) peeled(now *pot) string {
+	var names []string
+	for i, medium := range s.layers {
+		if now.loose&s.alike[i]&s.skins != 0 && s.wasLaid(now, i) && !has(names, lower(s.t.Media[medium].Name)) {
+			names = append(names, lower(s.t.Media[medium].Name))
+		}
+	}
+	return listed(names, ", ")
 }
 
 // actions names the moves in a word or two.

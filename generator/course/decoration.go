@@ -85,8 +85,9 @@ type Fixing string
 // The answers.
 const (
 	FixedYes Fixing = "yes"
-	FixedNo  Fixing = "no"  // it stays loose until the glaze melts over it
-	FixedRub Fixing = "rub" // it depends on the flux: a rub tells
+	FixedNo  Fixing = "no"     // it stays loose until the glaze melts over it
+	FixedRub Fixing = "rub"    // it depends on the flux: a rub tells
+	Peeled   Fixing = "peeled" // of a resist: it comes off by hand before any firing
 )
 
 // Verdict says whether a medium may go on in a state.

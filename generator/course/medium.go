@@ -54,6 +54,8 @@ func readFixed(f fields, kind string) Fixing {
 	switch {
 	case loose(kind) && v.absent():
 		f.of.report(finding.MissingKey, fmt.Sprintf("`fixed` is missing, which a medium of the kind `%s` needs", kind), "Write a line such as `fixed: yes`: whether bisque heat fixes it. `rub` if that depends on its flux and a rub must tell.")
+	case kind == resistKind:
+		return Fixing(v.choice(string(Peeled)))
 	case !loose(kind) && kind != "" && !v.absent():
 		v.report(finding.ValueForm, fmt.Sprintf("`fixed` belongs to what a firing must fix, and this is `%s`", kind), "Take `fixed` out, or change `kind`.")
 		return ""

@@ -125,7 +125,7 @@ var planMoves = map[string]stage.Move{"dry": stage.Dry, "bisque": stage.Bisque, 
 
 var planVerdicts = map[Verdict]stage.Verdict{Yes: stage.Yes, Label: stage.Label, Risky: stage.Risky, Never: stage.Never}
 
-var planFixings = map[Fixing]stage.Fixing{FixedYes: stage.Fixed, FixedNo: stage.Loose, FixedRub: stage.RubTest}
+var planFixings = map[Fixing]stage.Fixing{FixedYes: stage.Fixed, FixedNo: stage.Loose, FixedRub: stage.RubTest, Peeled: stage.Peeled}
 
 func (d *Decoration) planMedium(m *Medium) stage.Medium {
 	return stage.Medium{ID: m.ID, Base: m.ID, Name: m.Name, Words: m.Words, Kind: planKinds[m.Kind], Look: m.Look, Best: d.place(m.Best),

@@ -59,6 +59,7 @@ func addMedia(t *stage.Table) {
 		{stage.Medium{ID: "decal", Name: "Decal", Kind: stage.OnGlaze, Look: "on-glaze", Best: 5, Heat: 2}, "nnnnnl"},
 		{stage.Medium{ID: "lustre", Name: "Lustre", Kind: stage.OnGlaze, Look: "on-glaze", Best: 5, Heat: 1}, "nnnnnl"},
 		{stage.Medium{ID: "wax", Name: "Wax", Words: []string{"waxed"}, Kind: stage.Resist, Best: 3}, "nyyyyn"},
+		{stage.Medium{ID: "latex", Name: "Latex", Kind: stage.Resist, Fixed: stage.Peeled, Best: 3, Hazards: Dust}, "nyrynn"},
 	} {
 		if m.medium.Base == "" {
 			m.medium.Base = m.medium.ID

@@ -42,12 +42,12 @@ func (j *job) move(all []step, c condition, tr *stage.Transition) []step {
 // and 8).
 func (j *job) mayMove(c condition, tr *stage.Transition) bool {
 	if tr.Move == stage.Dry {
-		return true
+		return c.rubber != under
 	}
 	if tr.Move == stage.Strip {
 		return !c.raw && !j.begun(c)
 	}
-	if c.damp || c.heat > 0 || j.any(c, func(m *stage.Medium) bool { return m.Kind == stage.OnGlaze }) {
+	if c.damp || c.rubber != none || c.heat > 0 || j.any(c, func(m *stage.Medium) bool { return m.Kind == stage.OnGlaze }) {
 		return false
 	}
 	switch {
@@ -113,7 +113,7 @@ func (j *job) melt(c *condition) {
 
 // washOff takes the unfired glaze off, and with it all that is loose.
 func (j *job) washOff(c *condition) {
-	c.glazed = false
+	c.glazed, c.rubber = false, none
 	for i, k := range c.coats {
 		if k.how == unfired || k.how == loose {
 			c.coats[i] = coat{}
@@ -132,7 +132,7 @@ func (j *job) turnOfHeat(c condition, m *stage.Medium) bool {
 // fireOnGlaze fires loose on-glaze work of one heat, after which only cooler
 // on-glaze firings may follow (rule 7).
 func (j *job) fireOnGlaze(all []step, c condition) []step {
-	if !j.is(c.state, glazeFired) || c.damp {
+	if !j.is(c.state, glazeFired) || c.damp || c.rubber != none {
 		return all
 	}
 	heat := 0

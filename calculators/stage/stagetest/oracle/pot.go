@@ -46,7 +46,31 @@ type condition struct {
 	glazed bool // it wears a coat of glaze, fired or not
 	done   uint32
 	heat   int // of the last on-glaze firing; 0 = none
+	rubber rubber
 	coats  [places]coat
+}
+
+// rubber is whether a resist is on the pot that has to be peeled off (rule 5).
+type rubber uint8
+
+const (
+	none rubber = iota
+	open
+	under // another coat has gone on over it
+)
+
+// peels reports whether a medium is such a resist.
+func peels(m *stage.Medium) bool { return m.Kind == stage.Resist && m.Fixed == stage.Peeled }
+
+// more is how the resist is after a medium has gone on.
+func (r rubber) more(m *stage.Medium) rubber {
+	switch {
+	case peels(m):
+		return open
+	case r == none:
+		return none
+	}
+	return under
 }
 
 // deed is one act of a wish: laying on (ways that lay), taking away or working
@@ -146,6 +170,9 @@ func (j *job) start() condition {
 		case j.t.Media[a.Medium].Kind != stage.Resist: // which is burned off
 			c.coats[i].how = fixed
 		}
+		if m := &j.t.Media[a.Medium]; a.Loose || !peels(m) {
+			c.rubber = c.rubber.more(m)
+		}
 		if m := j.t.Media[a.Medium]; m.Kind == stage.OnGlaze && !a.Loose && (c.heat == 0 || m.Heat < c.heat) {
 			c.heat = m.Heat
 		}
@@ -159,6 +186,9 @@ func (j *job) start() condition {
 		}
 	}
 	if j.is(c.state, unfiredGlaze) && !named {
+		if c.rubber == open {
+			c.rubber = under
+		}
 		j.cover(&c, len(j.w.Already))
 	}
 	if len(j.t.States[c.state].Parts) > 0 {

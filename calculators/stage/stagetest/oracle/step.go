@@ -39,6 +39,7 @@ func (j *job) steps(c condition) []step {
 	}
 	all = j.addGlaze(all, c)
 	all = j.wait(all, c)
+	all = j.peel(all, c)
 	for i := range j.t.Transitions {
 		all = j.move(all, c, &j.t.Transitions[i])
 	}
@@ -230,6 +231,7 @@ func (j *job) laid(c condition, medium int, ways []int, d deed) verdicts {
 // covers the coats below.
 func (j *job) on(c condition, place, below int) condition {
 	c.damp = true
+	c.rubber = c.rubber.more(j.medium(place))
 	c.coats[place] = coat{how: loose}
 	if j.medium(place).Kind == stage.Glaze {
 		c.coats[place].how, c.glazed = unfired, true
@@ -296,6 +298,9 @@ func (j *job) addGlaze(all []step, c condition) []step {
 // wait lets the pot dry where that is a step of its own (rule 6), or stiffen to
 // a later part of its state, if something wants that (rule 4).
 func (j *job) wait(all []step, c condition) []step {
+	if c.rubber == under {
+		return all
+	}
 	if !j.dryEnough(c) {
 		s := step{to: c, cost: Cost{Actions: 1}, what: "dry"}
 		s.to.damp = false
@@ -314,6 +319,27 @@ func (j *job) wait(all []step, c condition) []step {
 		all = append(all, s)
 	}
 	return all
+}
+
+// peel takes a resist off by hand, with something over it or with nothing left
+// to go on (rule 5).
+func (j *job) peel(all []step, c condition) []step {
+	left := c.rubber == none
+	for i, d := range j.deeds {
+		left = left || c.rubber == open && !d.takes && !d.bare && c.done>>i&1 == 0
+	}
+	if left {
+		return all
+	}
+	s := step{to: c, cost: Cost{Actions: 1}, what: "peel", work: true}
+	s.to.rubber = none
+	for i, k := range c.coats {
+		if k.how != absent && peels(j.medium(i)) {
+			s.peril = s.peril.Join(Peril{j.medium(i).Hazards, j.medium(i).Who})
+			s.to.coats[i] = coat{}
+		}
+	}
+	return append(all, s)
 }
 
 // dryEnough reports whether a coat of glaze can go on: on soft clay always, on
