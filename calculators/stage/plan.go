@@ -123,7 +123,11 @@ func (s *search) glazing(steps []step) (said []string) {
 			if steps[i].extra == addGlaze {
 				said = append(said, m.Name+" is added, because the pot ends glazed.")
 			}
-			if how := s.howOver(&now, m, ways, &steps[i]); how != "" {
+			switch how := s.howOver(&now, m, ways, &steps[i]); {
+			case how == "":
+			case how[0] == 'n': // "not by brushing"
+				said = append(said, "Put "+lower(m.Name)+" on, but "+how+".")
+			default:
 				said = append(said, "Put "+lower(m.Name)+" on "+how+".")
 			}
 		}
