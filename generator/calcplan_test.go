@@ -10,7 +10,8 @@ import (
 
 // enamelPlan is how a plan looks on a terminal: titles first, and what protects
 // somebody before what is to be done.
-const enamelPlan = `Works: 3 steps, 1 firing. The instructor does part of it.
+const enamelPlan = `Works: 3 steps, 1 firing. On-glaze colour goes only where no food, drink or
+lips touch. The instructor does part of it.
 
   You asked for: Glaze-fired: enamel (spraying).
 

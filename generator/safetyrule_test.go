@@ -67,12 +67,12 @@ func (b *bench) row(w wish, what string) (course.Pair, bool) {
 }
 
 // blown reports whether a medium goes on in a way that blows another about which
-// harms while it is loose.
+// harms while it is loose, or is peeled off it again.
 func (b *bench) blown(w wish, above, below *course.Medium) bool {
 	harms := below.Kind == "on-glaze" || below.Who != "" && below.Who != course.Student || w.metal == below.ID
-	return harms && slices.ContainsFunc(w.layers, func(l layer) bool {
+	return harms && (above.Fixed == course.Peeled || slices.ContainsFunc(w.layers, func(l layer) bool {
 		return l.id() == above.ID && slices.ContainsFunc(l.ways, func(q *course.Technique) bool { return slices.Contains(b.d.Metals.NotOver, q.ID) })
-	})
+	}))
 }
 
 // rowOver finds the row of one medium over another. A way of working that has to

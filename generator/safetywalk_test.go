@@ -132,6 +132,7 @@ type coat struct {
 	m       *course.Medium
 	loose   bool
 	covered bool
+	unfired bool // a glaze
 	onGlaze bool // it went on a glaze, fired or not
 	row     int
 }
@@ -190,10 +191,10 @@ func (w *walk) read(row map[string]string) {
 // metal is named of them.
 func (w *walk) loose() {
 	for _, c := range w.coats {
-		if c.loose && (c.m.Kind == "on-glaze" || c.m.Who != "" && c.m.Who != course.Student) {
+		if c.loose && (c.m.Kind == "on-glaze" || c.m.Kind == "powder" || c.m.Who != "" && c.m.Who != course.Student) {
 			w.cares = append(w.cares, c.m.Care)
 		}
-		if c.loose {
+		if c.loose || c.unfired && !c.covered {
 			w.metal(c.m)
 		}
 	}
@@ -278,7 +279,7 @@ func (w *walk) lay(what, state string) {
 			w.coats[i].covered = w.coats[i].covered || w.coats[i].m.Kind != "resist" && (!w.wish.apart || w.added(m))
 		}
 	}
-	w.coats = append(w.coats, coat{m: m, loose: m.Kind != "glaze", onGlaze: state == "unfired-glaze" || state == "glaze-fired", row: w.row})
+	w.coats = append(w.coats, coat{m: m, loose: m.Kind != "glaze", unfired: m.Kind == "glaze", onGlaze: state == "unfired-glaze" || state == "glaze-fired", row: w.row})
 }
 
 // added reports whether a glaze is one that nobody wished for.
@@ -312,6 +313,7 @@ func (w *walk) fire(fixes func(*course.Medium) bool) {
 	w.coats = slices.DeleteFunc(w.coats, func(c coat) bool { return c.m.Kind == "resist" })
 	for i := range w.coats {
 		w.coats[i].loose = w.coats[i].loose && !fixes(w.coats[i].m)
+		w.coats[i].unfired = w.coats[i].unfired && !fixes(w.coats[i].m)
 	}
 }
 

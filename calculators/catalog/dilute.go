@@ -41,7 +41,7 @@ var washDilute = &Calculator{
 		"Water may be weighed: 1 mL of it is 1 g. On a fine scale that is quicker than a small syringe, and closer.",
 		"“1 + 3” means 1 part of wash and 3 parts of water, 4 parts together.",
 	},
-	Hazards: []string{wetColour},
+	Hazards: []string{wetColour, washColour},
 	Cautions: []string{
 		"Cups, syringe and jug that held a wash never go back to a kitchen.",
 	},

@@ -10,6 +10,7 @@ const (
 	stainPowder = "stain-powder" // stain and flux as powder
 	rinseWater  = "rinse-water"  // water from a coloured bucket
 	wetColour   = "colour"       // colour on hands and lips
+	washColour  = "wash-colour"  // a wash, which runs over the fingers
 )
 
 // standing are the words of the hazards where no course brings its own: on a
@@ -19,11 +20,13 @@ var standing = []Hazard{
 	{dryPowder, "Dry clay and dry mixes make fine dust with silica in it. Breathed in over the years, it scars the lungs and can cause cancer. " +
 		"Wear a fitted respirator and gloves, scoop low, put powder onto water, and wipe up wet. Who is not fit-tested has the instructor weigh it, or starts from damp clay."},
 	{stainPowder, "Stain and flux are fine dust with metals or borates in it. Breathed in or swallowed, they can harm. " +
-		"Wear a fitted respirator and gloves until all of it is wet, put powder onto water, and wipe up wet. Who is not fit-tested has the instructor weigh it."},
+		"Wear a fitted respirator until all of it is wet, and gloves throughout, put powder onto water, and wipe up wet. Who is not fit-tested has the instructor weigh it."},
 	{rinseWater, "Water from a coloured bucket may carry stain and metal. " +
 		"Keep it in a labelled jug or in the settling bucket. None of it goes down the sink."},
 	{wetColour, "Colours and glazes hold metals, and wet jars hold preservatives. Swallowed they harm, and on the skin some cause a rash. " +
 		"Keep brush and fingers out of your mouth, and food and drink out of the room. Wash your hands before you leave. Wear nitrile gloves for a wash, on broken skin, and where the label says so."},
+	{washColour, "A wash is thin. It runs over your fingers, and they carry it to all that you touch. " +
+		"Wear nitrile gloves while the wash is wet, and as long as it rubs off. Take them off before you touch a door, a tap or your face."},
 }
 
 // HazardIDs lists the hazards whose words a course brings.

@@ -34,7 +34,7 @@ var washMix = &Calculator{
 		"1 gram of water is 1 mL. The powder has to be weighed: a spoon measures room, not weight.",
 		"Write the strength on the cup. A wash is too thin to be judged by weighing a jar; it is known by what was weighed in.",
 	},
-	Hazards: []string{stainPowder},
+	Hazards: []string{stainPowder, washColour},
 	Cautions: []string{
 		"Some borates carry a reproductive caution. Pregnant or asthmatic? Ask your doctor first, and let somebody else mix until you know.",
 	},

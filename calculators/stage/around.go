@@ -236,11 +236,11 @@ func (s *search) blame(p *pot, a act, c *Conflict) {
 	}
 	if s.poisoned {
 		c.What, c.Basis = upper(s.poison(s.w.Layers))+" on a pot for food or drink.", Unsaid
-		c.Rule = "No glaze over it makes it safe. Show its safety data sheet to the instructor, and use a product whose sheet names neither " + listed(s.t.Metals.NeverFood, " nor ") + "."
+		c.Rule = "No glaze over it makes it safe. Show its safety data sheet to the instructor, and use a product whose sheet names no such metal."
 		return
 	}
 	rules := s.rules(p, a)
-	for _, of := range []origin{ofUnder, ofMedium, ofWay} {
+	for _, of := range []origin{ofUnder, ofMetal, ofMedium, ofWay} {
 		for _, r := range rules {
 			if r.of != of || r.Verdict != Never {
 				continue
@@ -251,6 +251,8 @@ func (s *search) blame(p *pot, a act, c *Conflict) {
 				if s.looseBelow(p, r.which) {
 					c.What = name + s.by(a) + " over " + lower(s.t.Media[r.which].Name) + " that no firing has fixed."
 				}
+			case ofMetal:
+				c.What = name + s.by(a) + "."
 			case ofMedium:
 				c.What = name + on
 			default:

@@ -25,10 +25,10 @@ func (t *Table) worse(one, other peril) bool {
 }
 
 // care is what a layer can do to whoever handles the pot while no firing has
-// fixed it: of on-glaze colour and of a medium that students do not lay on alone,
-// what that can do, and what a metal can do that was named.
+// fixed it: of on-glaze colour, of powder and of a medium that students do not
+// lay on alone, what that can do, and what a metal can do that was named.
 func (s *search) care(layer int) (p peril) {
-	if m := &s.t.Media[s.layers[layer]]; m.Who > Student || m.Kind == OnGlaze {
+	if m := &s.t.Media[s.layers[layer]]; m.Who > Student || m.Kind == OnGlaze || m.Kind == Powder {
 		p.join(m.Hazards, m.Who)
 	}
 	if s.metal(layer) != "" {
@@ -71,10 +71,20 @@ func (t *Table) neverFood(metal string) bool {
 	return false
 }
 
-// carried is what the layers that are loose on a pot can do.
+// powdery reports whether a layer lies on a pot as something that comes off: it is
+// loose, or it is a coat of glaze that is not fired and lies open.
+func (s *search) powdery(now *pot, layer int) bool {
+	if now.loose&s.alike[layer] != 0 {
+		return true
+	}
+	medium := s.layers[layer]
+	return medium >= 0 && s.t.Media[medium].Kind == Glaze && now.state == s.coat && now.open&s.alike[layer] != 0
+}
+
+// carried is what the layers that come off a pot can do.
 func (s *search) carried(now *pot) (p peril) {
 	for i, care := range s.cares {
-		if now.loose&s.alike[i] != 0 {
+		if s.powdery(now, i) {
 			p.join(care.hazards, care.who)
 		}
 	}

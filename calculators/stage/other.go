@@ -130,7 +130,7 @@ func (s *search) today(best []step) string {
 	var same, any []string
 	for j := range s.t.Media {
 		m := &s.t.Media[j]
-		if m.Kind == Glaze || m.Kind == Resist || j == s.w.Layers[i].Medium || s.beside(i, j) || !s.worksNow(best, i, j) {
+		if m.Kind == Glaze || m.Kind == Resist || m.Who > Student || j == s.w.Layers[i].Medium || s.beside(i, j) || !s.worksNow(best, i, j) {
 			continue
 		}
 		any = append(any, lower(m.Name))

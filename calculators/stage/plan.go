@@ -86,14 +86,42 @@ func (s *search) tell(steps []step) Plan {
 // ends says in whole sentences how a plan ends and what is special about it.
 func (s *search) ends(steps []step) []string {
 	var ends []string
+	if first := s.first(steps); first != "" {
+		ends = append(ends, "Not on the pot as it is: first "+first+".")
+	}
 	if hidden := s.hidden(); hidden != "" {
 		ends = append(ends, hidden)
 	}
 	ends = append(ends, s.glazing(steps)...)
-	if s.pathPeril(steps, false).who == Instructor {
+	if s.w.Food && s.onGlaze != 0 {
+		ends = append(ends, "On-glaze colour goes only where no food, drink or lips touch.")
+	}
+	switch s.pathPeril(steps, false).who {
+	case Instructor:
 		ends = append(ends, "The instructor does part of it.")
+	case WithInstructor:
+		ends = append(ends, "With the instructor beside you.")
 	}
 	return ends
+}
+
+// first lists what a pot goes through before the first layer that decorates can
+// go on: "dry, then bisque fire"; empty where it goes on now.
+func (s *search) first(steps []step) string {
+	i := s.firstDecor()
+	if i < 0 || s.begunNow(steps, i) {
+		return ""
+	}
+	text := ""
+	for n := range steps {
+		if act := steps[n].act; act >= 0 && s.acts[act].layer == i {
+			break
+		}
+		if move := steps[n].move; move >= 0 {
+			text += ", then " + actions[s.t.Transitions[move].Move]
+		}
+	}
+	return text[min(len(text), len(", then ")):]
 }
 
 // hidden warns of an opaque glaze over colour.
@@ -179,7 +207,7 @@ func (s *search) looseUnless(now *pot, under int, m *Medium) []string {
 	for i, medium := range s.layers {
 		if medium >= 0 && s.t.Media[medium].Base == s.t.Media[under].Base && (now.open & now.loose).has(i) {
 			unless := s.t.over(s.t.Media[under].Base, m.Base).Unless
-			if s.cares[i] != (peril{}) {
+			if s.cares[i].who > Student {
 				unless = union(append([]string(nil), unless...), s.t.Metals.NotOver...)
 			}
 			return unless
@@ -249,7 +277,7 @@ func (s *search) rub(steps []step) string {
 	for i := range steps {
 		if move := steps[i].move; move >= 0 && (s.t.Transitions[move].Move == Bisque || s.t.Transitions[move].Move == Harden) {
 			for j, medium := range s.layers {
-				if medium >= 0 && now.loose&s.alike[j] != 0 && s.wasLaid(&now, j) && s.t.Media[medium].Fixed == RubTest && !has(names, lower(s.t.Media[medium].Name)) {
+				if medium >= 0 && now.loose&s.alike[j] != 0 && s.wasLaid(&now, j) && s.t.Media[medium].Fixed == RubTest && s.cares[j].who == Student && !has(names, lower(s.t.Media[medium].Name)) {
 					names = append(names, lower(s.t.Media[medium].Name))
 				}
 			}

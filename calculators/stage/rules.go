@@ -31,6 +31,9 @@ func (s *search) rules(p *pot, a act) []ground {
 	rules = append(rules, s.overRules(p, s.medium(a), a.layer+s.before, a.ways)...)
 	if s.w.Layers[a.layer].Metal != "" {
 		rules = append(rules, ground{&s.t.Metals.Rule, ofMetal, 0})
+		if s.t.anyOf(a.ways, s.t.Metals.NotOver) {
+			rules = append(rules, ground{&s.blown, ofMetal, 0})
+		}
 	}
 	return rules
 }
@@ -78,7 +81,7 @@ func (s *search) overRules(p *pot, m *Medium, layer int, ways []int) []ground {
 		if i == layer || under < 0 || !p.open.has(i) {
 			continue
 		}
-		if p.loose.has(i) && s.cares[i] != (peril{}) && s.t.anyOf(ways, s.t.Metals.NotOver) {
+		if s.powdery(p, i) && s.cares[i].who > Student && (m.peels() || s.t.anyOf(ways, s.t.Metals.NotOver)) {
 			rules = s.joined(rules, ground{&s.blown, ofUnder, under})
 			continue
 		}

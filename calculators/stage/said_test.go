@@ -186,7 +186,7 @@ func TestGlazeOverWhatIsLoose(t *testing.T) {
 			table.Techniques[i].On[3][0].Verdict = stage.Label
 		}
 	}
-	if got := said(); !slices.Equal(got, []string{"Put glaze on not by brushing."}) {
+	if got := said(); !slices.Equal(got, []string{"Put glaze on, but not by brushing."}) {
 		t.Errorf("with a label to ask for dipping: %q", got)
 	}
 }

@@ -75,6 +75,8 @@ func (r *reader) coat(i, state int) (Coat, error) {
 		return Coat{}, errors.New(m.Name + " goes on a fired glaze. If it is on your pot, say that the pot is glaze-fired.")
 	case m.Kind == Glaze && said && loose && t.finishedIn(state):
 		return Coat{}, errors.New("A coat of glaze that is not fired makes it a pot in unfired glaze. Say that of the pot, or that the glaze is fixed.")
+	case said && !loose && !t.finishedIn(state) && m.Kind == Powder && (m.Fixed == Loose || r.Layers[i].Metal != ""):
+		return Coat{}, errors.New(m.Name + " with a raw metal in it, or without a flux, is fixed by the glaze firing alone. Say that it is loose, and never rub it.")
 	case said:
 	case m.Kind == OnGlaze:
 		loose = true
@@ -473,7 +475,7 @@ var small = []string{"a", "an", "the", "by", "with", "in", "on", "of", "it", "i"
 	"thin", "thick", "using", "first", "from", "top", "all", "is", "pot", "for", "through", "into", "at", "out", "up"}
 
 // refusals rule something out, which a wish cannot do.
-var refusals = []string{"no", "not", "without", "never", "except", "instead", "don", "unglazed"}
+var refusals = []string{"no", "not", "without", "never", "except", "instead", "don", "unglazed", "free"}
 
 func (m *Medium) phrases() []string    { return append([]string{m.Name}, m.Words...) }
 func (q *Technique) phrases() []string { return append([]string{q.Name}, q.Words...) }

@@ -95,14 +95,21 @@ func (i *impression) mediumWays(m course.Medium) []mediumWay {
 			continue
 		}
 		w := mediumWay{Name: t.Name, About: t.About, Safety: i.besides(i.care(mediumAddress(m.ID), t.Care), m.Care)}
+		var no []line // where the way is for no state, its description would read as leave
 		for _, s := range i.table.States {
 			l := i.techniqueIn(t, m, s, mediumAddress(m.ID))
 			l.Verdict = worse(l.Verdict, m.On[s.ID].Verdict)
 			l.Best = l.Best && l.Verdict == course.Yes
 			l.Safety = i.besides(l.Safety, m.Care, t.Care)
-			if l.Verdict != "" && l.Verdict != course.Never {
+			switch {
+			case l.Verdict == course.Never && s.ID == m.Best:
+				no = append(no, named(l, s.Name))
+			case l.Verdict != "" && l.Verdict != course.Never:
 				w.States = append(w.States, named(l, s.Name))
 			}
+		}
+		if len(w.States) == 0 {
+			w.States = no
 		}
 		ways = append(ways, w)
 	}

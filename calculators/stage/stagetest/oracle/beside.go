@@ -145,7 +145,7 @@ func GoesNow(t *stage.Table, w stage.Wish, layer, medium int, best Answer) Share
 	found := NoPair
 	m := t.Media[medium]
 	beside := func(i int) bool { return i >= 0 && i < len(w.Layers) && w.Layers[i].Medium == medium }
-	if m.Kind == stage.Glaze || m.Kind == stage.Resist || beside(layer-1) || beside(layer) || beside(layer+1) {
+	if m.Kind == stage.Glaze || m.Kind == stage.Resist || m.Who != stage.Student || beside(layer-1) || beside(layer) || beside(layer+1) {
 		return NoPair
 	}
 	for _, other := range InPlace(t, w, layer, medium) {

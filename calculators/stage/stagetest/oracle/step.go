@@ -69,28 +69,36 @@ func (j *job) begins(s step) bool {
 // metal that was named (rule 5).
 func (j *job) handled(c condition) (p Peril) {
 	for i, k := range c.coats {
-		if k.how == loose {
+		if k.comesOff() {
 			p = p.Join(j.harm(i))
 		}
 	}
 	return p
 }
 
+// comesOff reports whether a coat is loose, or an open coat of unfired glaze.
+func (k coat) comesOff() bool { return k.how == loose || k.how == unfired && !k.covered }
+
 // blown reports whether some ways blow about a loose coat that harms, which no
 // glaze covers, wherever it is (rule 2).
 func (j *job) blown(c condition, own int, ways []int) bool {
-	blows := slices.ContainsFunc(ways, func(q int) bool { return slices.Contains(j.t.Metals.NotOver, j.t.Techniques[q].ID) })
+	blows := peels(j.medium(own)) || j.sprays(ways)
 	for i, k := range c.coats {
-		if blows && i != own && k.how == loose && !k.covered && j.harm(i) != (Peril{}) {
+		if blows && i != own && k.comesOff() && !k.covered && j.harm(i).Who != stage.Student {
 			return true
 		}
 	}
 	return false
 }
 
+// sprays reports whether one of some ways blows powder about.
+func (j *job) sprays(ways []int) bool {
+	return slices.ContainsFunc(ways, func(q int) bool { return slices.Contains(j.t.Metals.NotOver, j.t.Techniques[q].ID) })
+}
+
 // harm is what one coat can do while it is loose.
 func (j *job) harm(i int) (p Peril) {
-	if m := j.medium(i); m.Who != stage.Student || m.Kind == stage.OnGlaze {
+	if m := j.medium(i); m.Who != stage.Student || m.Kind == stage.OnGlaze || m.Kind == stage.Powder {
 		p = p.Join(Peril{m.Hazards, m.Who})
 	}
 	switch on := len(j.w.Already); {
@@ -190,7 +198,7 @@ func (j *job) lay(all []step, c condition, i int) []step {
 		below = len(j.w.Already)
 	}
 	j.overs(&v, c, m, d.ways, below)
-	v.never = v.never || j.blown(c, j.place(d.layer), d.ways)
+	v.never = v.never || j.blown(c, j.place(d.layer), d.ways) || layer.Metal != "" && j.sprays(d.ways)
 	v.peril = v.peril.Join(j.metal(d.layer))
 	if layer.Metal != "" && j.t.Metals.Ask != "" {
 		v.cost[Questions]++
