@@ -130,9 +130,10 @@ func (t *table) readPart(v value, state string) string {
 // readMetals reads the words for what is harmful as a metal. Those of the
 // program stay: no course can make one of them harmless.
 func (t *table) readMetals(v value) {
-	f := v.merged("words", "unplanned", "never-food", "not-over", "reason", "hazards", "who", "ask")
+	f := v.merged("words", "also", "unplanned", "never-food", "not-over", "reason", "hazards", "who", "ask")
 	m := &t.Metals
 	m.Words, m.Unplanned, m.NeverFood = metalWords(f.get("words")), metalWords(f.get("unplanned")), metalWords(f.get("never-food"))
+	m.Also = metalWords(f.get("also"))
 	for _, technique := range withBeneath(f.get("not-over")) {
 		if id := t.techniqueNamed(technique); id != "" && !slices.Contains(m.NotOver, id) {
 			m.NotOver = append(m.NotOver, id)

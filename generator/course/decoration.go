@@ -246,8 +246,9 @@ type Place struct {
 // for.
 type Metals struct {
 	Words     []string
+	Also      []string // formulas and names of minerals for them, which are understood and not printed
 	Unplanned []string // words of metals that no plan is made with
-	NeverFood []string // of Words: those that no pot for food or drink may hold
+	NeverFood []string // of Words and Also: those that no pot for food or drink may hold
 	NotOver   []string // techniques that do not go over a loose coat which students do not lay on alone
 	Reason    string   // of NotOver
 	Ask       string

@@ -38,7 +38,7 @@ func (d *Decoration) Table() *stage.Table {
 	t.Transitions = d.planTransitions()
 	t.Bodies = d.planBodies()
 	m := d.Metals
-	t.Metals = stage.Metals{Words: m.Words, Unplanned: m.Unplanned, NeverFood: m.NeverFood, NotOver: m.NotOver, Rule: d.planCare(m.Care)}
+	t.Metals = stage.Metals{Words: slices.Concat(m.Words, m.Also), Unplanned: m.Unplanned, NeverFood: m.NeverFood, NotOver: m.NotOver, Rule: d.planCare(m.Care)}
 	t.Metals.Ask, t.Metals.Reason = m.Ask, m.Reason
 	for _, p := range d.Phrases {
 		t.Phrases = append(t.Phrases, stage.Phrase(p))
