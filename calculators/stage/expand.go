@@ -269,7 +269,7 @@ func (s *search) under(p *pot) bool {
 // peelOff takes the resists off that are peeled: while what lies over them is
 // damp, or when nothing more is to be laid on.
 func (s *search) peelOff(p *pot) {
-	if p.skin == noSkin || p.skin == bare && !s.laidAll(p) {
+	if p.skin == noSkin || p.skin == openSkin && !s.laidAll(p) {
 		return
 	}
 	to := *p

@@ -26,7 +26,7 @@ type skin uint8
 
 const (
 	noSkin   skin = iota
-	bare          // nothing lies over it yet
+	openSkin      // nothing lies over it yet
 	wornOver      // a coat does: it comes off while that is damp
 )
 
@@ -40,14 +40,14 @@ func (k skin) under(m *Medium, there bool) skin {
 	case !m.peels():
 		return k.worn()
 	case there:
-		return bare
+		return openSkin
 	}
 	return k
 }
 
 // worn is what becomes of it under a coat.
 func (k skin) worn() skin {
-	if k == bare {
+	if k == openSkin {
 		return wornOver
 	}
 	return k

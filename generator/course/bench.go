@@ -26,7 +26,7 @@ func (c *Course) Answers() catalog.Settings {
 	for _, w := range c.Working {
 		s.Working = append(s.Working, catalog.Working{Of: catalog.Subject(w.Of), For: w.For, Low: w.Low, High: w.High})
 	}
-	s.Hazards = c.bench(func(h Hazard) string { return h.Harm + " " + h.Do })
+	s.Hazards = c.hazardsInWords(func(h Hazard) string { return h.Harm + " " + h.Do })
 	return s
 }
 
@@ -35,12 +35,12 @@ func (c *Course) Answers() catalog.Settings {
 // of a phone.
 func (c *Course) PageAnswers() catalog.Settings {
 	s := c.Answers()
-	s.Hazards = c.bench(func(h Hazard) string { return h.Title + ": " + h.Short })
+	s.Hazards = c.hazardsInWords(func(h Hazard) string { return h.Title + ": " + h.Short })
 	return s
 }
 
-// bench gives the hazards of weighing out, in some words.
-func (c *Course) bench(words func(Hazard) string) []catalog.Hazard {
+// hazardsInWords gives the hazards that calculators name, in some words.
+func (c *Course) hazardsInWords(words func(Hazard) string) []catalog.Hazard {
 	var hazards []catalog.Hazard
 	for _, id := range catalog.HazardIDs() {
 		for _, h := range c.Decoration.Hazards {

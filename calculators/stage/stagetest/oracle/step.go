@@ -65,8 +65,8 @@ func (j *job) begins(s step) bool {
 }
 
 // handled is what somebody meets who handles a pot: of each loose coat that is
-// on-glaze colour, or that a student does not lay on alone, its hazards and its person, and those of a
-// metal that was named (rule 5).
+// on-glaze colour or powder, or that a student does not lay on alone, its
+// hazards and its person, and those of a metal that was named (rule 5).
 func (j *job) handled(c condition) (p Peril) {
 	for i, k := range c.coats {
 		if k.comesOff() {
