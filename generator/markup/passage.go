@@ -69,8 +69,12 @@ type Caution struct {
 const Thing = '\uFFFC'
 
 // span says that Text from at on was written in the source from offset on,
-// byte for byte, up to the next span.
-type span struct{ at, offset int }
+// byte for byte, up to the next span; or stands for something that was, which
+// may be shorter, or nothing.
+type span struct {
+	at, offset int
+	stands     bool
+}
 
 // Offset gives the offset in the source of a place in Text. Between what stands
 // for itself, as inside a curled quote, it is the place nearest before.
@@ -83,7 +87,7 @@ func (p *Prose) Offset(at int) int {
 		return 0
 	}
 	offset := p.spans[i].offset + at - p.spans[i].at
-	if i+1 < len(p.spans) && p.spans[i].offset <= p.spans[i+1].offset {
+	if i+1 < len(p.spans) && (p.spans[i].offset < p.spans[i+1].offset || p.spans[i].stands) {
 		offset = min(offset, p.spans[i+1].offset)
 	}
 	return offset
@@ -231,21 +235,27 @@ func (r *reader) picture(n *ast.Image) {
 	if len(n.Title) == 0 {
 		return
 	}
-	at := offset
-	if n.Reference == nil {
-		at = r.titleBehind(r.next, n)
+	next := r.next
+	at := r.titleBehind(next, n, next+len(n.Title)+longestAddress)
+	if n.Reference != nil { // whose definition may stand anywhere
+		at = r.titleBehind(0, n, len(r.source))
 	}
 	start = r.begin(at)
 	r.words(n.Title, at)
 	r.end(CaptionLine, start, at)
+	if n.Reference != nil {
+		r.next = next
+	}
 }
 
-// titleBehind finds a picture's title between its signs, behind an offset. The
-// tree does not say where it stands; where it cannot be found it is said to be
-// at the picture.
-func (r *reader) titleBehind(offset int, n *ast.Image) int {
-	const reach = 4 << 10 // the longest address
-	near := r.source[:min(len(r.source), offset+len(n.Title)+reach)]
+// longestAddress is how far behind a picture's words its title is looked for.
+const longestAddress = 4 << 10
+
+// titleBehind finds a picture's title between its signs, behind an offset and
+// before an end. The tree does not say where it stands; where it cannot be found
+// it is said to be at the picture.
+func (r *reader) titleBehind(offset int, n *ast.Image, end int) int {
+	near := r.source[:min(len(r.source), end)]
 	for at := offset; at < len(near); at++ {
 		i := bytes.Index(near[at:], n.Title)
 		if i < 0 {
@@ -341,11 +351,16 @@ const longestEntity = 34
 // put adds text that stands so at an offset of the source. A line end, which
 // has no meaning of its own, becomes a space.
 func (r *reader) put(text []byte, offset int) {
+	r.putAs(span{len(r.text), offset, false}, text)
+}
+
+// putAs adds text of a span.
+func (r *reader) putAs(s span, text []byte) {
 	if len(text) == 0 {
 		return
 	}
-	at := len(r.text)
-	r.span(span{at, offset})
+	at, offset := s.at, s.offset
+	r.span(s)
 	r.text = append(r.text, text...)
 	for i := at; i < len(r.text); i++ {
 		if r.text[i] == '\n' {
@@ -357,9 +372,9 @@ func (r *reader) put(text []byte, offset int) {
 
 // stand adds text that stands for so many bytes at an offset of the source.
 func (r *reader) stand(text []byte, offset, length int) {
-	r.put(text, offset)
+	r.putAs(span{len(r.text), offset, true}, text)
 	r.next = offset + length
-	r.span(span{len(r.text), r.next})
+	r.span(span{len(r.text), r.next, false})
 }
 
 // span notes where what comes next stands, unless that follows from the last
@@ -369,7 +384,7 @@ func (r *reader) span(s span) {
 	for n := len(spans); n > 0 && spans[n-1].at >= s.at; n-- {
 		spans = spans[:n-1]
 	}
-	if n := len(spans); n == 0 || spans[n-1].offset-spans[n-1].at != s.offset-s.at {
+	if n := len(spans); n == 0 || spans[n-1].offset-spans[n-1].at != s.offset-s.at || spans[n-1].stands != s.stands {
 		spans = append(spans, s)
 	}
 	r.prose.spans = spans
