@@ -8,6 +8,7 @@ import (
 	"slipbook/calculators/catalog"
 	"slipbook/calculators/quantity"
 	"slipbook/generator/finding"
+	"slipbook/generator/source"
 )
 
 // What of course.yaml the calculators answer with: the studio's clays, its
@@ -53,15 +54,15 @@ func (c *Course) hazardsInWords(words func(Hazard) string) []catalog.Hazard {
 }
 
 // readScales reads the studio's scales and puts the one that takes least first.
-func readScales(v value) []Scale {
+func readScales(v source.Value) []Scale {
 	var scales []Scale
-	for _, item := range v.list() {
-		f := item.fields("to", "step")
-		s := Scale{To: f.need("to", "to: 500 g").grams(), Step: f.need("step", "step: 0.1 g").grams()}
+	for _, item := range v.List() {
+		f := item.Fields("to", "step")
+		s := Scale{To: grams(f.Need("to", "to: 500 g")), Step: grams(f.Need("step", "step: 0.1 g"))}
 		switch {
 		case s.To == 0 || s.Step == 0:
 		case s.Step > s.To/10:
-			f.get("step").report(finding.ValueForm, fmt.Sprintf("a step of %g g is too coarse for a scale that takes %g g", s.Step, s.To), "Write the most that the scale takes as `to`, and the smallest step that it shows as `step`.")
+			f.Get("step").Report(finding.ValueForm, fmt.Sprintf("a step of %g g is too coarse for a scale that takes %g g", s.Step, s.To), "Write the most that the scale takes as `to`, and the smallest step that it shows as `step`.")
 		default:
 			scales = append(scales, s)
 		}
@@ -71,17 +72,17 @@ func readScales(v value) []Scale {
 }
 
 // grams reads a weight; one that is none, or not above 0, is reported.
-func (v value) grams() float64 {
-	text := v.text()
+func grams(v source.Value) float64 {
+	text := v.Text()
 	if text == "" {
 		return 0
 	}
 	q, err := quantity.Read(text, quantity.Mass, "", quantity.Style{Decimal: '.'})
 	switch {
 	case err != nil:
-		v.report(finding.ValueForm, fmt.Sprintf("`%s` is not a weight", text), err.Error())
+		v.Report(finding.ValueForm, fmt.Sprintf("`%s` is not a weight", text), err.Error())
 	case q.Value <= 0 || q.Value > 1e6:
-		v.report(finding.ValueForm, fmt.Sprintf("%s is `%s`, which no studio's scale has", v.called(), text), "Write a weight above 0, such as 500 g or 0.1 g.")
+		v.Report(finding.ValueForm, fmt.Sprintf("%s is `%s`, which no studio's scale has", v.Called(), text), "Write a weight above 0, such as 500 g or 0.1 g.")
 	default:
 		return q.Value
 	}
@@ -93,14 +94,14 @@ func (v value) grams() float64 {
 const mostFor = 60
 
 // readWorking reads the numbers that the studio works with, in its order.
-func readWorking(v value) []Working {
+func readWorking(v source.Value) []Working {
 	var numbers []Working
-	for _, item := range v.list() {
-		f := item.fields("of", "for", "near", "from", "to")
-		purpose := f.need("for", "for: to brush or pour")
-		w := Working{Of: f.need("of", "of: slip").choice("slip", "wash", "stain"), For: purpose.text()}
+	for _, item := range v.List() {
+		f := item.Fields("of", "for", "near", "from", "to")
+		purpose := f.Need("for", "for: to brush or pour")
+		w := Working{Of: f.Need("of", "of: slip").Choice("slip", "wash", "stain"), For: purpose.Text()}
 		if len(w.For) > mostFor {
-			purpose.report(finding.ValueForm, fmt.Sprintf("`for` has %d letters", len(w.For)), "Write a few words that go on after the number, such as: to brush or pour.")
+			purpose.Report(finding.ValueForm, fmt.Sprintf("`for` has %d letters", len(w.For)), "Write a few words that go on after the number, such as: to brush or pour.")
 		}
 		if w.readNumbers(item, f) && w.Of != "" && w.For != "" {
 			numbers = append(numbers, w)
@@ -110,23 +111,23 @@ func readWorking(v value) []Working {
 }
 
 // readNumbers reads either a number alone or both ends of a range.
-func (w *Working) readNumbers(item value, f fields) bool {
+func (w *Working) readNumbers(item source.Value, f source.Fields) bool {
 	low, high := 0.1, 500.0
 	if w.Of == "slip" {
 		low, high = 1.01, 2.5
 	}
-	number := func(key string) float64 { return f.get(key).number(low, high, "the number") }
+	number := func(key string) float64 { return f.Get(key).Number(low, high, "the number") }
 	near, from, to := number("near"), number("from"), number("to")
 	switch {
-	case f.get("near").absent() && (f.get("from").absent() || f.get("to").absent()):
-		item.report(finding.MissingKey, "this working number has no number", "Write near: 1.45, or both from: 1.50 and to: 1.60.")
-	case !f.get("near").absent() && !(f.get("from").absent() && f.get("to").absent()):
-		item.report(finding.ValueForm, "this working number has `near` and a range", "Write near: 1.45, or both from: 1.50 and to: 1.60.")
+	case f.Get("near").Absent() && (f.Get("from").Absent() || f.Get("to").Absent()):
+		item.Report(finding.MissingKey, "this working number has no number", "Write near: 1.45, or both from: 1.50 and to: 1.60.")
+	case !f.Get("near").Absent() && !(f.Get("from").Absent() && f.Get("to").Absent()):
+		item.Report(finding.ValueForm, "this working number has `near` and a range", "Write near: 1.45, or both from: 1.50 and to: 1.60.")
 	case near > 0:
 		w.Low, w.High = near, near
 		return true
 	case from > to:
-		f.get("to").report(finding.ValueForm, fmt.Sprintf("`to` is less than `from` (%g)", from), "Write the smaller number as `from`.")
+		f.Get("to").Report(finding.ValueForm, fmt.Sprintf("`to` is less than `from` (%g)", from), "Write the smaller number as `from`.")
 	case from > 0:
 		w.Low, w.High = from, to
 		return true

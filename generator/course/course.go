@@ -119,16 +119,14 @@ type Head struct {
 	Needs        []string // what to have on the bench
 	Before       []Link   // "before this at the bench"; empty = the page before in order
 	After        []Link   // "after this"; empty = the next page in order
-	Lessons      []string // unit pages only: file names without ".md", in order
 }
 
 // Duration is a time in whole minutes.
 type Duration int
 
-// Link is a content path with the place where it was written.
+// Link is a way that an opening block names.
 type Link struct {
-	File         string // content path of the page meant
-	Line, Column int
+	File string // content path of the page meant
 }
 
 // Term is one entry of the glossary.

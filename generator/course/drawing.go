@@ -14,6 +14,7 @@ import (
 	"strings"
 
 	"slipbook/generator/finding"
+	"slipbook/generator/source"
 )
 
 const svgSpace = "http://www.w3.org/2000/svg"
@@ -68,7 +69,7 @@ const deepest = 50
 
 // drawing is an SVG file being read and written anew.
 type drawing struct {
-	*source
+	*source.Text
 	decoder *xml.Decoder
 	out     bytes.Buffer
 	open    []string // elements, the root first
@@ -81,17 +82,17 @@ type drawing struct {
 // readDrawing reads an SVG file. The picture is nil when the source has an
 // error. What is made of it is the same for the same file: comments, titles,
 // white space between elements and the XML declaration are left out.
-func readDrawing(fsys fs.FS, file string) (*Picture, *source) {
-	s, ok := readText(fsys, file, pictureLimit)
+func readDrawing(fsys fs.FS, file string) (*Picture, *source.Text) {
+	s, ok := source.Read(fsys, file, pictureLimit)
 	if !ok {
 		return nil, s
 	}
-	d := &drawing{source: s, decoder: xml.NewDecoder(bytes.NewReader(s.text)), said: map[string]bool{}, picture: &Picture{Path: file, Data: s.text}}
+	d := &drawing{Text: s, decoder: xml.NewDecoder(bytes.NewReader(s.Bytes)), said: map[string]bool{}, picture: &Picture{Path: file, Data: s.Bytes}}
 	// Whatever encoding the file declares: it was found to be UTF-8.
 	d.decoder.CharsetReader = func(_ string, in io.Reader) (io.Reader, error) { return in, nil }
 	for d.next() {
 	}
-	if s.found != nil {
+	if s.Found != nil {
 		return nil, s
 	}
 	d.picture.SVG = d.out.Bytes()
@@ -134,7 +135,7 @@ func (d *drawing) next() bool {
 func (d *drawing) say(offset int, text, do string) {
 	if !d.said[text] {
 		d.said[text] = true
-		d.report(offset, finding.DrawingForm, text, do)
+		d.Report(offset, finding.DrawingForm, text, do)
 	}
 }
 
@@ -148,7 +149,7 @@ func (d *drawing) broken(err error) {
 }
 
 func (d *drawing) start(t xml.StartElement, at int) bool {
-	places := attributePlaces(d.source.text[at:d.decoder.InputOffset()], at, len(t.Attr))
+	places := attributePlaces(d.Bytes[at:d.decoder.InputOffset()], at, len(t.Attr))
 	name := t.Name.Local
 	switch {
 	case len(d.open) == 0:

@@ -19,7 +19,7 @@ const (
 // drawn reads a drawing from text.
 func drawn(text string) (*Picture, finding.List) {
 	p, s := readDrawing(fstest.MapFS{"a.svg": {Data: []byte(text)}}, "a.svg")
-	return p, s.found
+	return p, s.Found
 }
 
 func TestDrawing(t *testing.T) {

@@ -42,7 +42,7 @@ func FuzzHead(f *testing.F) {
 		l := &loader{fsys: fstest.MapFS{"home.md": {Data: []byte(text)}}, course: &Course{Decoration: &Decoration{Media: []Medium{{ID: "slip"}}}}}
 		l.pages(nil, true)
 		for _, s := range l.open {
-			l.found = append(l.found, s.found...)
+			l.found = append(l.found, s.Found...)
 		}
 		inRange(t, text, l.found)
 		source := string(l.course.Home.Source)

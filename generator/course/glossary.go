@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"slipbook/generator/finding"
+	"slipbook/generator/source"
 )
 
 const glossaryFile = "glossary.yaml"
@@ -16,25 +17,25 @@ func (l *loader) glossary() {
 		return
 	}
 	ids, used := unique{}, unique{}
-	var sees [][]value
+	var sees [][]source.Value
 	root := l.sheet(glossaryFile, "terms:")
-	for _, item := range root.fields("terms").need("terms", "terms:").list() {
-		f := item.fields("id", "word", "also", "means", "see")
-		id, word := f.need("id", "id: bisque"), f.need("word", "word: bisque")
+	for _, item := range root.Fields("terms").Need("terms", "terms:").List() {
+		f := item.Fields("id", "word", "also", "means", "see")
+		id, word := f.Need("id", "id: bisque"), f.Need("word", "word: bisque")
 		t := Term{
-			ID:    id.id(),
-			Word:  word.text(),
-			Means: f.need("means", "means: Clay that has been fired once, without glaze.").text(),
+			ID:    id.ID(),
+			Word:  word.Text(),
+			Means: f.Need("means", "means: Clay that has been fired once, without glaze.").Text(),
 		}
 		used.addWord(word, t.Word)
-		for _, other := range f.get("also").list() {
-			if w := other.text(); used.addWord(other, w) {
+		for _, other := range f.Get("also").List() {
+			if w := other.Text(); used.addWord(other, w) {
 				t.Also = append(t.Also, w)
 			}
 		}
 		if ids.add(id, t.ID) {
 			l.course.Glossary = append(l.course.Glossary, t)
-			sees = append(sees, f.get("see").list())
+			sees = append(sees, f.Get("see").List())
 		}
 	}
 	for i := range l.course.Glossary {
@@ -43,19 +44,19 @@ func (l *loader) glossary() {
 }
 
 // addWord is add for words, of which capital letters do not count.
-func (u unique) addWord(v value, word string) bool { return u.add(v, strings.ToLower(word)) }
+func (u unique) addWord(v source.Value, word string) bool { return u.add(v, strings.ToLower(word)) }
 
 // readSee reads the ids of the other terms that a term speaks of.
-func readSee(id string, items []value, ids unique) []string {
+func readSee(id string, items []source.Value, ids unique) []string {
 	var see []string
 	for _, item := range items {
-		other := item.text()
+		other := item.Text()
 		switch _, known := ids[other]; {
 		case other == "":
 		case other == id:
-			item.report(finding.UnknownName, fmt.Sprintf("`see` of `%s` names itself", id), "Name another term, or take this out.")
+			item.Report(finding.UnknownName, fmt.Sprintf("`see` of `%s` names itself", id), "Name another term, or take this out.")
 		case !known:
-			item.report(finding.UnknownName, fmt.Sprintf("no term has the id `%s`", other), meant(other, ids.sorted())+"Name the id of a term in this file.")
+			item.Report(finding.UnknownName, fmt.Sprintf("no term has the id `%s`", other), source.Meant(other, ids.sorted())+"Name the id of a term in this file.")
 		default:
 			see = append(see, other)
 		}

@@ -9,6 +9,7 @@ import (
 
 	"slipbook/calculators/stage"
 	"slipbook/generator/finding"
+	"slipbook/generator/source"
 )
 
 const hazardsFile = "hazards.yaml"
@@ -26,48 +27,48 @@ const (
 // hazards reads what can hurt somebody, and where work is done.
 func (l *loader) hazards() {
 	root := l.overBase(hazardsFile, "hazards:")
-	f := root.merged(keepsBase, "hazards", "places")
-	f.get(keepsBase).yes()
+	f := root.Merged(keepsBase, "hazards", "places")
+	yes(f.Get(keepsBase))
 	d := l.course.Decoration
 	places := unique{}
-	for _, item := range f.get("places").entries() {
-		f := item.merged("id", "name")
-		id := f.need("id", "id: booth")
-		p := Place{ID: id.id(), Name: f.need("name", "name: in the spray booth").text()}
+	for _, item := range f.Get("places").Entries() {
+		f := item.Merged("id", "name")
+		id := f.Need("id", "id: booth")
+		p := Place{ID: id.ID(), Name: f.Need("name", "name: in the spray booth").Text()}
 		if places.add(id, p.ID) {
 			d.Places = append(d.Places, p)
 		}
 	}
-	l.hazardIDs, l.hazardsRead = unique{}, !root.absent()
-	for _, item := range f.get("hazards").entries() {
+	l.hazardIDs, l.hazardsRead = unique{}, !root.Absent()
+	for _, item := range f.Get("hazards").Entries() {
 		l.hazard(item, places)
 	}
 	if n := len(d.Hazards); n > stage.MostHazards {
-		f.get("hazards").report(finding.ValueForm, fmt.Sprintf("there are %d hazards; the planner counts to %d", n, stage.MostHazards), "Put those together that call for the same.")
+		f.Get("hazards").Report(finding.ValueForm, fmt.Sprintf("there are %d hazards; the planner counts to %d", n, stage.MostHazards), "Put those together that call for the same.")
 		d.Hazards = d.Hazards[:stage.MostHazards]
 	}
 }
 
 // hazard reads one hazard.
-func (l *loader) hazard(item value, places unique) {
-	f := item.merged("id", "title", "harm", "do", "short", "mark", "wear", "place", "lesson", "health")
-	id := f.need("id", "id: mist")
+func (l *loader) hazard(item source.Value, places unique) {
+	f := item.Merged("id", "title", "harm", "do", "short", "mark", "wear", "place", "lesson", "health")
+	id := f.Need("id", "id: mist")
 	h := Hazard{
-		ID:     id.id(),
-		Title:  f.need("title", "title: Spray mist").text(),
-		Harm:   f.need("harm", "harm: It carries fine dust deep into the lungs.").text(),
-		Do:     f.need("do", "do: Spray in the booth alone, with its fan on.").text(),
-		Short:  f.need("short", "short: Booth, fan on, fitted respirator.").text(),
-		Mark:   readMark(f.get("mark")),
-		Wear:   f.get("wear").texts(),
-		Place:  places.known(f.get("place"), "place"),
-		Health: f.need("health", "health: yes").yes(),
+		ID:     id.ID(),
+		Title:  f.Need("title", "title: Spray mist").Text(),
+		Harm:   f.Need("harm", "harm: It carries fine dust deep into the lungs.").Text(),
+		Do:     f.Need("do", "do: Spray in the booth alone, with its fan on.").Text(),
+		Short:  f.Need("short", "short: Booth, fan on, fitted respirator.").Text(),
+		Mark:   readMark(f.Get("mark")),
+		Wear:   f.Get("wear").Texts(),
+		Place:  places.known(f.Get("place"), "place"),
+		Health: yes(f.Need("health", "health: yes")),
 	}
 	if n := len(strings.Fields(h.Short)); n > cautionWords {
-		f.get("short").report(finding.ValueForm, fmt.Sprintf("`short` has %d words; a card or a plan has room for %d", n, cautionWords), "Say it shorter; the rest belongs in `do`.")
+		f.Get("short").Report(finding.ValueForm, fmt.Sprintf("`short` has %d words; a card or a plan has room for %d", n, cautionWords), "Say it shorter; the rest belongs in `do`.")
 	}
-	if lesson := f.get("lesson"); !lesson.absent() {
-		h.Lesson = path.Clean(lesson.text())
+	if lesson := f.Get("lesson"); !lesson.Absent() {
+		h.Lesson = path.Clean(lesson.Text())
 		l.taught = append(l.taught, lesson)
 	}
 	if l.hazardIDs.add(id, h.ID) {
@@ -76,14 +77,14 @@ func (l *loader) hazard(item value, places unique) {
 }
 
 // readMark reads the words for a hazard where there is room for no more.
-func readMark(v value) []string {
-	marks := v.texts()
+func readMark(v source.Value) []string {
+	marks := v.Texts()
 	if len(marks) > mostMarks {
-		v.report(finding.ValueForm, fmt.Sprintf("`mark` has %d words; beside a verdict there is room for %d", len(marks), mostMarks), "Keep those that say what to do, such as `mark: [mask, gloves]`.")
+		v.Report(finding.ValueForm, fmt.Sprintf("`mark` has %d words; beside a verdict there is room for %d", len(marks), mostMarks), "Keep those that say what to do, such as `mark: [mask, gloves]`.")
 	}
 	for _, mark := range marks {
 		if len(strings.Fields(mark)) > markWords {
-			v.report(finding.ValueForm, fmt.Sprintf("`%s` is too long for a mark on the chart", mark), fmt.Sprintf("Say it in %d words at most; the rest belongs in `short`.", markWords))
+			v.Report(finding.ValueForm, fmt.Sprintf("`%s` is too long for a mark on the chart", mark), fmt.Sprintf("Say it in %d words at most; the rest belongs in `short`.", markWords))
 		}
 	}
 	return marks
@@ -97,12 +98,12 @@ func (l *loader) findTaught(known bool) {
 		known = false
 	}
 	for _, v := range l.taught {
-		file := path.Clean(v.text())
+		file := path.Clean(v.Text())
 		if _, there := l.course.FindPage(file); there || file == "." {
 			continue
 		}
 		if _, err := fs.Stat(l.fsys, file); known && (err != nil || path.Ext(file) != ".md") {
-			v.report(finding.UnknownName, fmt.Sprintf("there is no page %s", file), meant(file, l.pathsFrom("course"))+"Write the path of a lesson as the content folder has it, such as `units/safety/dust.md`.")
+			v.Report(finding.UnknownName, fmt.Sprintf("there is no page %s", file), source.Meant(file, l.pathsFrom("course"))+"Write the path of a lesson as the content folder has it, such as `units/safety/dust.md`.")
 		}
 		for i := range l.course.Decoration.Hazards {
 			if h := &l.course.Decoration.Hazards[i]; h.Lesson == file {
@@ -132,14 +133,14 @@ func (l *loader) untaught() {
 
 // care reads what a row says of safety. Of a row of the course that is silent,
 // what the program's own table says there stays.
-func (t *table) readCare(f fields, below Care) Care {
-	c := Care{Who: Who(f.get("who").choice(string(Student), string(WithInstructor), string(Instructor)))}
-	for _, item := range f.get("hazards").list() {
+func (t *table) readCare(f source.Fields, below Care) Care {
+	c := Care{Who: Who(f.Get("who").Choice(string(Student), string(WithInstructor), string(Instructor)))}
+	for _, item := range f.Get("hazards").List() {
 		if id := t.hazard(item); id != "" && !slices.Contains(c.Hazards, id) {
 			c.Hazards = append(c.Hazards, id)
 		}
 	}
-	if f.get("hazards").absent() {
+	if f.Get("hazards").Absent() {
 		c.Hazards = below.Hazards
 	}
 	if c.Who == "" {
@@ -150,12 +151,12 @@ func (t *table) readCare(f fields, below Care) Care {
 
 // hazard gives the id of a hazard. While hazards.yaml could not be read, any
 // will do.
-func (t *table) hazard(v value) string {
+func (t *table) hazard(v source.Value) string {
 	if !t.hazardsRead {
-		return v.text()
+		return v.Text()
 	}
 	if len(t.hazards) == 0 {
-		v.report(finding.UnknownName, "there are no hazards", "Write them in hazards.yaml, or take the key out.")
+		v.Report(finding.UnknownName, "there are no hazards", "Write them in hazards.yaml, or take the key out.")
 		return ""
 	}
 	return t.hazards.known(v, "hazard")

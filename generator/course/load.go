@@ -2,12 +2,11 @@ package course
 
 import (
 	"io/fs"
-	"runtime"
 	"slices"
 	"strings"
-	"sync"
 
 	"slipbook/generator/finding"
+	"slipbook/generator/source"
 )
 
 // Load reads the course in a content folder:
@@ -47,57 +46,44 @@ func Load(fsys fs.FS) (*Course, finding.List) {
 	l.findTaught(known)
 	l.strays()
 	for _, s := range l.open {
-		l.found = append(l.found, s.found...)
+		l.found = append(l.found, s.Found...)
 	}
 	l.found.Sort()
 	return l.course, l.found
 }
+
+// Limits of what is read, far above what a handbook needs, so that a file put
+// there by mistake costs neither time nor memory.
+const (
+	textLimit    = 2 << 20
+	pictureLimit = 5 << 20
+)
 
 // loader is a course being read.
 type loader struct {
 	fsys   fs.FS
 	course *Course
 	found  finding.List
-	open   []*source // files read, whose findings are gathered at the end
+	open   []*source.Text // files read, whose findings are gathered at the end
 
 	hazardIDs   unique
-	hazardsRead bool    // hazards.yaml could be read, or is not there
-	taught      []value // the lessons that hazards name
+	hazardsRead bool           // hazards.yaml could be read, or is not there
+	taught      []source.Value // the lessons that hazards name
 }
 
 // sheet reads a YAML file and gives its value; of a file that is broken or
 // empty, an absent one. example is how such a file begins.
-func (l *loader) sheet(path, example string) value {
-	s, ok := readText(l.fsys, path, textLimit)
+func (l *loader) sheet(path, example string) source.Value {
+	s, ok := source.Read(l.fsys, path, textLimit)
 	l.open = append(l.open, s)
 	if !ok {
-		return value{}
+		return source.Value{}
 	}
-	root := readSheet(s, s.text, 0)
-	if root.absent() && s.found == nil {
-		s.report(-1, finding.MissingKey, "the file is empty", "Write its keys and values, first a line such as `"+example+"`.")
+	root := s.YAML()
+	if root.Absent() && s.Found == nil {
+		s.Report(-1, finding.MissingKey, "the file is empty", "Write its keys and values, first a line such as `"+example+"`.")
 	}
 	return root
-}
-
-// inOrder does n pieces of work on as many workers as there are processors.
-// Each writes only to its own place, so that the result does not depend on
-// which is done first.
-func inOrder(n int, work func(i int)) {
-	var wait sync.WaitGroup
-	next := make(chan int)
-	for range min(n, runtime.GOMAXPROCS(0)) {
-		wait.Go(func() {
-			for i := range next {
-				work(i)
-			}
-		})
-	}
-	for i := range n {
-		next <- i
-	}
-	close(next)
-	wait.Wait()
 }
 
 // topLevel is what stands in a content folder.
@@ -112,7 +98,7 @@ func (l *loader) strays() {
 	}
 	for _, e := range entries {
 		if name := e.Name(); !strings.HasPrefix(name, ".") && !slices.Contains(topLevel, name) {
-			l.stray(name, meant(name, topLevel)+"Rename it, or move it out of the content folder. Read are: "+strings.Join(topLevel, ", ")+".")
+			l.stray(name, source.Meant(name, topLevel)+"Rename it, or move it out of the content folder. Read are: "+strings.Join(topLevel, ", ")+".")
 		}
 	}
 }

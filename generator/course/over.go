@@ -6,25 +6,24 @@ import (
 	"slices"
 	"strings"
 
-	"go.yaml.in/yaml/v4"
-
 	"slipbook/generator/finding"
+	"slipbook/generator/source"
 )
 
 // readOvers reads what may lie on what while the lower one is not yet fired.
 // One entry may name several media below and above. Every pair that can come
 // about must be there, once: a pair that nobody thought of is not a yes. What
 // the course says of a pair goes before what the program's own table says.
-func (t *table) readOvers(f fields) {
-	v := f.get("over")
-	if v.absent() && f.of.isA(yaml.MappingNode) && len(t.below()) > 0 {
-		f.of.report(finding.TableOver, "`over` is missing", "Write a list that says which medium may lie on which while that one is not yet fired, with entries such as `{under: coloured-slip, above: [underglaze, glaze], verdict: yes, reason: …}`.")
+func (t *table) readOvers(f source.Fields) {
+	v := f.Get("over")
+	if v.Absent() && f.Of.IsMapping() && len(t.below()) > 0 {
+		f.Of.Report(finding.TableOver, "`over` is missing", "Write a list that says which medium may lie on which while that one is not yet fired, with entries such as `{under: coloured-slip, above: [underglaze, glaze], verdict: yes, reason: …}`.")
 		return
 	}
-	seen := map[[2]string]value{}
-	var whole []value // those about all media, which give way to the others
-	for _, item := range append(v.list(), v.beneath().list()...) {
-		if item.fieldNamed("under").says(everyMedium) || item.fieldNamed("above").says(everyMedium) {
+	seen := map[[2]string]source.Value{}
+	var whole []source.Value // those about all media, which give way to the others
+	for _, item := range append(v.List(), v.Below().List()...) {
+		if item.Key("under").Says(everyMedium) || item.Key("above").Says(everyMedium) {
 			whole = append(whole, item)
 		} else {
 			t.readOver(item, seen, false)
@@ -37,7 +36,7 @@ func (t *table) readOvers(f fields) {
 	slices.SortStableFunc(t.Overs, func(a, b Over) int {
 		return cmp.Or(cmp.Compare(place(a.Under), place(b.Under)), cmp.Compare(place(a.Above), place(b.Above)))
 	})
-	if v.isA(yaml.SequenceNode) {
+	if v.IsList() {
 		t.missingOvers(v, seen)
 	}
 }
@@ -52,16 +51,16 @@ var overKeys = append([]string{"under", "above", "unless", "fired"}, slices.Dele
 
 // readOver reads one entry, which may be about several pairs; one about all
 // media gives way to those read before.
-func (t *table) readOver(item value, seen map[[2]string]value, givesWay bool) {
-	f := item.fields(overKeys...)
-	o := Over{Pair: t.readPair(f, "", Care{}), Fired: f.get("fired").yes()}
-	for _, technique := range f.get("unless").list() {
+func (t *table) readOver(item source.Value, seen map[[2]string]source.Value, givesWay bool) {
+	f := item.Fields(overKeys...)
+	o := Over{Pair: t.readPair(f, "", Care{}), Fired: yes(f.Get("fired"))}
+	for _, technique := range f.Get("unless").List() {
 		if id := t.techniqueNamed(technique); id != "" {
 			o.Unless = append(o.Unless, id)
 		}
 	}
-	aboves := t.layers(f.need("above", "above: [underglaze, glaze]"), true)
-	for _, under := range t.layers(f.need("under", "under: coloured-slip"), false) {
+	aboves := t.layers(f.Need("above", "above: [underglaze, glaze]"), true)
+	for _, under := range t.layers(f.Need("under", "under: coloured-slip"), false) {
 		for _, above := range aboves {
 			if _, said := seen[[2]string{under.id, above.id}]; !said || !givesWay {
 				t.addOver(o, under, above, seen, item)
@@ -73,13 +72,13 @@ func (t *table) readOver(item value, seen map[[2]string]value, givesWay bool) {
 // layer is a medium that an entry names.
 type layer struct {
 	id string
-	value
+	source.Value
 }
 
 // layers reads the media below or above, one or a list.
-func (t *table) layers(v value, above bool) []layer {
+func (t *table) layers(v source.Value, above bool) []layer {
 	var layers []layer
-	if v.says(everyMedium) {
+	if v.Says(everyMedium) {
 		for _, m := range t.Media {
 			if m.Kind != "" && m.Kind != onGlazeKind && (above || m.Kind != glazeKind) {
 				layers = append(layers, layer{m.ID, v})
@@ -87,9 +86,9 @@ func (t *table) layers(v value, above bool) []layer {
 		}
 		return layers
 	}
-	items := []value{v}
-	if !v.isA(yaml.ScalarNode) {
-		items = v.list()
+	items := []source.Value{v}
+	if !v.IsText() {
+		items = v.List()
 	}
 	for _, item := range items {
 		id := t.mediumNamed(item)
@@ -97,9 +96,9 @@ func (t *table) layers(v value, above bool) []layer {
 		switch {
 		case !there:
 		case m.Kind == onGlazeKind:
-			item.report(finding.TableOver, fmt.Sprintf("`%s` goes on the fired glaze, where nothing unfired lies beneath it", id), "Take it out: its states and `heat` say all there is to say.")
+			item.Report(finding.TableOver, fmt.Sprintf("`%s` goes on the fired glaze, where nothing unfired lies beneath it", id), "Take it out: its states and `heat` say all there is to say.")
 		case m.Kind == glazeKind && !above:
-			item.report(finding.TableOver, fmt.Sprintf("`%s` as the lower one is the state unfired-glaze", id), "Take it out: what may go on it, each medium says under `states`.")
+			item.Report(finding.TableOver, fmt.Sprintf("`%s` as the lower one is the state unfired-glaze", id), "Take it out: what may go on it, each medium says under `states`.")
 		default:
 			layers = append(layers, layer{id, item})
 		}
@@ -107,15 +106,15 @@ func (t *table) layers(v value, above bool) []layer {
 	return layers
 }
 
-func (t *table) addOver(o Over, under, above layer, seen map[[2]string]value, item value) {
+func (t *table) addOver(o Over, under, above layer, seen map[[2]string]source.Value, item source.Value) {
 	o.Under, o.Above = under.id, above.id
 	pair := [2]string{o.Under, o.Above}
 	first, repeated := seen[pair]
-	if repeated && item.seat != nil && first.seat == nil {
+	if repeated && item.Inherited() && !first.Inherited() {
 		return // the course has said it
 	}
 	if repeated {
-		above.report(finding.TableOver, fmt.Sprintf("`%s` on `%s` is already in the entry of %s", o.Above, o.Under, first.line()), "Keep it in one of the two.")
+		above.Report(finding.TableOver, fmt.Sprintf("`%s` on `%s` is already in the entry of %s", o.Above, o.Under, first.Line()), "Keep it in one of the two.")
 		return
 	}
 	seen[pair] = item
@@ -134,7 +133,7 @@ func (t *table) below() []Medium {
 
 // missingOvers reports, for each lower medium, those above it of which nothing
 // is said.
-func (t *table) missingOvers(v value, seen map[[2]string]value) {
+func (t *table) missingOvers(v source.Value, seen map[[2]string]source.Value) {
 	for _, under := range t.below() {
 		var missing []string
 		for _, above := range t.Media {
@@ -144,7 +143,7 @@ func (t *table) missingOvers(v value, seen map[[2]string]value) {
 			}
 		}
 		if len(missing) > 0 {
-			v.report(finding.TableOver, fmt.Sprintf("nothing says whether these may lie on unfired `%s`: %s", under.ID, strings.Join(missing, ", ")),
+			v.Report(finding.TableOver, fmt.Sprintf("nothing says whether these may lie on unfired `%s`: %s", under.ID, strings.Join(missing, ", ")),
 				"Add `{under: "+under.ID+", above: ["+strings.Join(missing, ", ")+"], verdict: …, reason: …}`, or name them in an entry that fits.")
 		}
 	}

@@ -5,9 +5,8 @@ import (
 	"fmt"
 	"strings"
 
-	"go.yaml.in/yaml/v4"
-
 	"slipbook/generator/finding"
+	"slipbook/generator/source"
 )
 
 // everyState is the key of a pair for each state that has none of its own.
@@ -15,30 +14,30 @@ const everyState = "all"
 
 // eachState hands out what an entry called name says of each state. Each must
 // be there, by itself or by `all`.
-func (t *table) eachState(v value, name string, take func(id string, cell value)) {
-	f := v.merged(append([]string{everyState}, stateIDs...)...)
+func (t *table) eachState(v source.Value, name string, take func(id string, cell source.Value)) {
+	f := v.Merged(append([]string{everyState}, stateIDs...)...)
 	for _, id := range stateIDs {
-		cell, every := f.get(id), f.get(everyState)
-		if !every.absent() && (cell.absent() || cell.seat != nil && every.seat == nil) {
-			if !cell.absent() {
-				every.base = &cell
+		cell, every := f.Get(id), f.Get(everyState)
+		if !every.Absent() && (cell.Absent() || cell.Inherited() && !every.Inherited()) {
+			if !cell.Absent() {
+				every = every.Over(cell)
 			}
 			cell = every
 		}
 		switch {
-		case !cell.absent():
+		case !cell.Absent():
 			take(id, cell)
-		case v.isA(yaml.MappingNode):
-			v.report(finding.TablePair, fmt.Sprintf("%s says nothing about the state `%s`", cmp.Or(name, "this"), id), "Add a line such as `"+id+": {verdict: never, rule: physics, reason: …, fault: …, remedy: …}`.")
+		case v.IsMapping():
+			v.Report(finding.TablePair, fmt.Sprintf("%s says nothing about the state `%s`", cmp.Or(name, "this"), id), "Add a line such as `"+id+": {verdict: never, rule: physics, reason: …, fault: …, remedy: …}`.")
 		}
 	}
 }
 
 // readPairs reads what a medium called name says of each state.
-func (t *table) readPairs(v value, name string) map[string]Pair {
+func (t *table) readPairs(v source.Value, name string) map[string]Pair {
 	on := map[string]Pair{}
-	t.eachState(v, name, func(id string, cell value) {
-		if p := t.readPair(cell.fields(pairKeys...), id, t.careBelow(cell)); p.Verdict != "" {
+	t.eachState(v, name, func(id string, cell source.Value) {
+		if p := t.readPair(cell.Fields(pairKeys...), id, t.careBelow(cell)); p.Verdict != "" {
 			on[id] = p
 			t.Origin.count(cell, name)
 		}
@@ -58,28 +57,28 @@ const (
 // readPair reads a verdict and its words from among the keys of f, in a state
 // or, with an empty one, apart from states. below is what the program's own
 // table says of safety in its place.
-func (t *table) readPair(f fields, state string, below Care) Pair {
+func (t *table) readPair(f source.Fields, state string, below Care) Pair {
 	p := Pair{
-		Verdict: Verdict(f.needFor(finding.TablePair, "verdict", "verdict: yes").choice(string(Yes), string(Label), string(Risky), string(Never))),
-		Rule:    f.get("rule").choice(physics, trade, house),
-		Reason:  f.needFor(finding.TablePair, "reason", "reason: Slip and clay shrink together.").text(),
-		Ask:     f.get("ask").text(),
-		Part:    t.readPart(f.get("part"), state),
+		Verdict: Verdict(f.NeedFor(finding.TablePair, "verdict", "verdict: yes").Choice(string(Yes), string(Label), string(Risky), string(Never))),
+		Rule:    f.Get("rule").Choice(physics, trade, house),
+		Reason:  f.NeedFor(finding.TablePair, "reason", "reason: Slip and clay shrink together.").Text(),
+		Ask:     f.Get("ask").Text(),
+		Part:    t.readPart(f.Get("part"), state),
 		Care:    t.readCare(f, below),
 	}
 	p.Short = readShort(f, p.Reason)
 	if p.Verdict == Yes || p.Verdict == "" {
-		p.Fault, p.Remedy = f.get("fault").text(), f.get("remedy").text()
+		p.Fault, p.Remedy = f.Get("fault").Text(), f.Get("remedy").Text()
 	} else {
-		p.Fault = f.needFor(finding.TablePair, "fault", "fault: It flakes off.").text()
-		p.Remedy = f.needFor(finding.TablePair, "remedy", "remedy: Use underglaze instead.").text()
+		p.Fault = f.NeedFor(finding.TablePair, "fault", "fault: It flakes off.").Text()
+		p.Remedy = f.NeedFor(finding.TablePair, "remedy", "remedy: Use underglaze instead.").Text()
 	}
-	rule := f.get("rule")
+	rule := f.Get("rule")
 	switch {
-	case p.Verdict == Never && rule.absent():
-		f.of.report(finding.TablePair, "a `never` does not say what it rests on", "Add `rule: physics` if nothing gets round it, `rule: trade` if potters do not and the reason names the exception, or `rule: house` if an instructor may allow it.")
-	case p.Verdict != Never && p.Verdict != "" && !rule.absent():
-		rule.report(finding.TablePair, fmt.Sprintf("`rule` belongs to `never` alone, and this is `%s`", p.Verdict), "Take `rule` out, or change the verdict.")
+	case p.Verdict == Never && rule.Absent():
+		f.Of.Report(finding.TablePair, "a `never` does not say what it rests on", "Add `rule: physics` if nothing gets round it, `rule: trade` if potters do not and the reason names the exception, or `rule: house` if an instructor may allow it.")
+	case p.Verdict != Never && p.Verdict != "" && !rule.Absent():
+		rule.Report(finding.TablePair, fmt.Sprintf("`rule` belongs to `never` alone, and this is `%s`", p.Verdict), "Take `rule` out, or change the verdict.")
 		p.Rule = ""
 	}
 	return p
@@ -87,29 +86,29 @@ func (t *table) readPair(f fields, state string, below Care) Pair {
 
 // readShort reads the reason as the chart prints it. A reason that fits there
 // need not be said twice.
-func readShort(f fields, reason string) string {
-	v := f.get("short")
-	if v.absent() {
+func readShort(f source.Fields, reason string) string {
+	v := f.Get("short")
+	if v.Absent() {
 		n := len(strings.Fields(reason))
 		if n <= shortWords {
 			return reason
 		}
-		f.of.report(finding.TablePair, fmt.Sprintf("`reason` has %d words, and there is no `short` for the chart", n), fmt.Sprintf("Add `short` with the reason in at most %d words.", shortWords))
+		f.Of.Report(finding.TablePair, fmt.Sprintf("`reason` has %d words, and there is no `short` for the chart", n), fmt.Sprintf("Add `short` with the reason in at most %d words.", shortWords))
 		return ""
 	}
-	short := v.text()
+	short := v.Text()
 	if n := len(strings.Fields(short)); n > shortWords {
-		v.report(finding.ValueForm, fmt.Sprintf("`short` has %d words; the chart has room for %d", n, shortWords), "Say it shorter; the rest belongs in `reason`.")
+		v.Report(finding.ValueForm, fmt.Sprintf("`short` has %d words; the chart has room for %d", n, shortWords), "Say it shorter; the rest belongs in `reason`.")
 	}
 	return short
 }
 
 // readBest reads the state a medium or a technique likes best; it must be one
 // where it may be done, as verdict knows.
-func readBest(v value, verdict func(state string) Verdict) string {
-	id := v.choice(stateIDs...)
+func readBest(v source.Value, verdict func(state string) Verdict) string {
+	id := v.Choice(stateIDs...)
 	if id != "" && verdict(id) == Never {
-		v.report(finding.TablePair, fmt.Sprintf("`best` names `%s`, where the verdict is `never`", id), "Name a state where it may go on, or change the verdict.")
+		v.Report(finding.TablePair, fmt.Sprintf("`best` names `%s`, where the verdict is `never`", id), "Name a state where it may go on, or change the verdict.")
 		return ""
 	}
 	return id

@@ -13,6 +13,8 @@ import (
 	"strings"
 
 	"slipbook/generator/finding"
+	"slipbook/generator/pool"
+	"slipbook/generator/source"
 )
 
 const picturesFolder = "pictures"
@@ -38,9 +40,11 @@ func (l *loader) pictures() {
 		}
 		return nil
 	})
-	sources := make([]*source, len(files))
-	pictures := make([]*Picture, len(files))
-	inOrder(len(files), func(i int) { pictures[i], sources[i] = readPicture(l.fsys, files[i]) })
+	sources := make([]*source.Text, len(files))
+	pictures := pool.Map(len(files), func(i int) (p *Picture) {
+		p, sources[i] = readPicture(l.fsys, files[i])
+		return p
+	})
 	l.open = append(l.open, sources...)
 	for i, p := range pictures {
 		if p != nil {
@@ -52,33 +56,33 @@ func (l *loader) pictures() {
 var pictureName = regexp.MustCompile(`^[A-Za-z0-9]+([._-][A-Za-z0-9]+)*$`)
 
 // readPicture reads one picture; it is nil when the source has an error.
-func readPicture(fsys fs.FS, file string) (*Picture, *source) {
+func readPicture(fsys fs.FS, file string) (*Picture, *source.Text) {
 	ending := path.Ext(file)
 	kind := pictureKinds[strings.ToLower(ending)]
 	switch {
 	case kind == "":
-		s := &source{path: file}
-		s.report(-1, finding.PictureKind, fmt.Sprintf("the handbook cannot show a picture with the ending `%s`", ending), pictureHelp)
+		s := source.New(file, nil)
+		s.Report(-1, finding.PictureKind, fmt.Sprintf("the handbook cannot show a picture with the ending `%s`", ending), pictureHelp)
 		return nil, s
 	case !pictureName.MatchString(path.Base(file)):
-		s := &source{path: file}
-		s.report(-1, finding.IDForm, "a picture cannot have this name", "Name it with letters a to z, digits and single hyphens, such as jar-and-scale.jpg.")
+		s := source.New(file, nil)
+		s.Report(-1, finding.IDForm, "a picture cannot have this name", "Name it with letters a to z, digits and single hyphens, such as jar-and-scale.jpg.")
 		return nil, s
 	case kind == "svg":
 		return readDrawing(fsys, file)
 	}
-	s := readFile(fsys, file, pictureLimit)
-	if s.found != nil {
+	s := source.ReadBytes(fsys, file, pictureLimit)
+	if s.Found != nil {
 		return nil, s
 	}
-	config, format, err := image.DecodeConfig(bytes.NewReader(s.text))
+	config, format, err := image.DecodeConfig(bytes.NewReader(s.Bytes))
 	switch {
 	case err != nil || config.Width < 1 || config.Height < 1:
-		s.report(-1, finding.PictureKind, "the picture is damaged, or not of the kind its name says", pictureHelp)
+		s.Report(-1, finding.PictureKind, "the picture is damaged, or not of the kind its name says", pictureHelp)
 		return nil, s
 	case format != kind:
-		s.report(-1, finding.PictureKind, fmt.Sprintf("the name says %s, but the picture is %s", strings.ToUpper(kind), strings.ToUpper(format)), "Rename the file to fit, or save it again.")
+		s.Report(-1, finding.PictureKind, fmt.Sprintf("the name says %s, but the picture is %s", strings.ToUpper(kind), strings.ToUpper(format)), "Rename the file to fit, or save it again.")
 		return nil, s
 	}
-	return &Picture{Path: file, Width: config.Width, Height: config.Height, Data: s.text}, s
+	return &Picture{Path: file, Width: config.Width, Height: config.Height, Data: s.Bytes}, s
 }

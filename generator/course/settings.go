@@ -9,9 +9,8 @@ import (
 	"strconv"
 	"strings"
 
-	"go.yaml.in/yaml/v4"
-
 	"slipbook/generator/finding"
+	"slipbook/generator/source"
 )
 
 const settingsFile = "course.yaml"
@@ -19,45 +18,45 @@ const settingsFile = "course.yaml"
 // named is an id in a list, with the place where it was written.
 type named struct {
 	id string
-	value
+	source.Value
 }
 
 // settings reads course.yaml and gives the units that it names; false when
 // their list cannot be read, so that nothing is known about them.
 func (l *loader) settings() (units []named, ok bool) {
 	root := l.sheet(settingsFile, "title: Decorating with slip")
-	if root.absent() {
+	if root.Absent() {
 		return nil, false
 	}
-	f := root.fields("title", "description", "language", "measures", "licence", "published-at", "studio", "cones", "sections", "bodies", "scales", "working", "units")
+	f := root.Fields("title", "description", "language", "measures", "licence", "published-at", "studio", "cones", "sections", "bodies", "scales", "working", "units")
 	c := l.course
-	c.Title = f.need("title", "title: Decorating with slip").text()
-	c.Description = f.get("description").text()
-	c.Licence = f.get("licence").text()
+	c.Title = f.Need("title", "title: Decorating with slip").Text()
+	c.Description = f.Get("description").Text()
+	c.Licence = f.Get("licence").Text()
 	readLanguage(f, c)
-	if m := f.get("measures").choice("metric", "us", "imperial"); m != "" {
+	if m := f.Get("measures").Choice("metric", "us", "imperial"); m != "" {
 		c.Measures = m
 	}
-	c.PublishedAt = readPublishedAt(f.get("published-at"))
-	studio := f.need("studio", "studio: {name: Our studio}").fields("name", "note")
-	c.Studio = Studio{studio.need("name", "name: Our studio").text(), studio.get("note").text()}
-	cones := f.get("cones").fields("bisque", "glaze")
-	c.Cones = HouseCones{cones.get("bisque").cone(), cones.get("glaze").cone()}
-	readSections(f.get("sections").fields("look", "wrong"), c)
-	c.Bodies = readBodies(f.get("bodies"))
-	c.Scales, c.Working = readScales(f.get("scales")), readWorking(f.get("working"))
-	list := f.need("units", "units: [slip]")
-	return readNames(list), list.isA(yaml.SequenceNode)
+	c.PublishedAt = readPublishedAt(f.Get("published-at"))
+	studio := f.Need("studio", "studio: {name: Our studio}").Fields("name", "note")
+	c.Studio = Studio{studio.Need("name", "name: Our studio").Text(), studio.Get("note").Text()}
+	cones := f.Get("cones").Fields("bisque", "glaze")
+	c.Cones = HouseCones{cone(cones.Get("bisque")), cone(cones.Get("glaze"))}
+	readSections(f.Get("sections").Fields("look", "wrong"), c)
+	c.Bodies = readBodies(f.Get("bodies"))
+	c.Scales, c.Working = readScales(f.Get("scales")), readWorking(f.Get("working"))
+	list := f.Need("units", "units: [slip]")
+	return readNames(list), list.IsList()
 }
 
 // readSections takes the headings of the parts that are gathered from lessons;
 // what is left out keeps its English words.
-func readSections(f fields, c *Course) {
+func readSections(f source.Fields, c *Course) {
 	c.Sections = Sections{Look: "What to look for", Wrong: "What goes wrong"}
-	if look := f.get("look").text(); look != "" {
+	if look := f.Get("look").Text(); look != "" {
 		c.Sections.Look = look
 	}
-	if wrong := f.get("wrong").text(); wrong != "" {
+	if wrong := f.Get("wrong").Text(); wrong != "" {
 		c.Sections.Wrong = wrong
 	}
 }
@@ -67,11 +66,11 @@ const courseHelp = "A course needs course.yaml (with title, language, studio and
 // noSettings reports an empty folder, or one whose course.yaml is spelt
 // otherwise.
 func (l *loader) noSettings() {
-	s := &source{path: settingsFile}
+	s := source.New(settingsFile, nil)
 	entries, err := fs.ReadDir(l.fsys, ".")
 	text := "there is no course.yaml in this folder"
 	if err != nil {
-		text = "the folder cannot be read: " + reason(err)
+		text = "the folder cannot be read: " + source.Reason(err)
 	} else if len(entries) == 0 {
 		text = "the folder is empty"
 	}
@@ -80,43 +79,43 @@ func (l *loader) noSettings() {
 		names = append(names, e.Name())
 	}
 	advice := courseHelp
-	if near := nearest(settingsFile, names); near != "" {
+	if near := source.Nearest(settingsFile, names); near != "" {
 		advice = "Did you mean this to be `" + near + "`? Rename it. " + courseHelp
 	}
-	s.report(-1, finding.CourseNeeds, text, advice)
-	l.found = append(l.found, s.found...)
+	s.Report(-1, finding.CourseNeeds, text, advice)
+	l.found = append(l.found, s.Found...)
 }
 
-func readLanguage(f fields, c *Course) {
-	v := f.need("language", "language: en-GB")
-	tag := v.text()
+func readLanguage(f source.Fields, c *Course) {
+	v := f.Need("language", "language: en-GB")
+	tag := v.Text()
 	switch {
 	case tag == "":
 		return
 	case !languageTag.MatchString(tag):
-		v.report(finding.ValueForm, fmt.Sprintf("`%s` is not a language tag", tag), "Write one as BCP 47 has it, such as en-GB, de or pt-BR.")
+		v.Report(finding.ValueForm, fmt.Sprintf("`%s` is not a language tag", tag), "Write one as BCP 47 has it, such as en-GB, de or pt-BR.")
 		return
 	}
 	c.Language, c.Decimal = tag, decimalMark(tag)
 }
 
 // readPublishedAt gives an absolute address that ends in a slash, or nothing.
-func readPublishedAt(v value) string {
-	text := v.text()
+func readPublishedAt(v source.Value) string {
+	text := v.Text()
 	if text == "" {
 		return ""
 	}
 	u, err := url.Parse(text)
 	if err != nil || u.Scheme != "https" && u.Scheme != "http" || u.Hostname() == "" || u.User != nil || u.RawQuery != "" || u.Fragment != "" {
-		v.report(finding.ValueForm, fmt.Sprintf("`%s` is not the address of a handbook", text), "Write the whole address of the handbook's home page, such as https://example.org/handbook/.")
+		v.Report(finding.ValueForm, fmt.Sprintf("`%s` is not the address of a handbook", text), "Write the whole address of the handbook's home page, such as https://example.org/handbook/.")
 		return ""
 	}
 	return strings.TrimSuffix(u.String(), "/") + "/"
 }
 
 // cone gives a cone's number as text: 06 and 6 are far apart.
-func (v value) cone() string {
-	text := v.text()
+func cone(v source.Value) string {
+	text := v.Text()
 	if text == "" {
 		return ""
 	}
@@ -125,21 +124,21 @@ func (v value) cone() string {
 			return text
 		}
 	}
-	v.report(finding.ValueForm, fmt.Sprintf("`%s` is not a cone", text), "Write one of 022 to 01, or 1 to 14, without the word cone; the nought in front counts.")
+	v.Report(finding.ValueForm, fmt.Sprintf("`%s` is not a cone", text), "Write one of 022 to 01, or 1 to 14, without the word cone; the nought in front counts.")
 	return ""
 }
 
-func readBodies(v value) []Body {
+func readBodies(v source.Value) []Body {
 	var bodies []Body
 	seen := unique{}
-	for _, item := range v.list() {
-		f := item.fields("id", "name", "shrinkage", "cone")
-		id := f.need("id", "id: white-stoneware")
+	for _, item := range v.List() {
+		f := item.Fields("id", "name", "shrinkage", "cone")
+		id := f.Need("id", "id: white-stoneware")
 		b := Body{
-			ID:        id.id(),
-			Name:      f.need("name", "name: White stoneware").text(),
-			Shrinkage: f.need("shrinkage", "shrinkage: 12").number(0, 30, "the shrinkage in percent of the fresh length"),
-			Cone:      f.need("cone", "cone: 6").cone(),
+			ID:        id.ID(),
+			Name:      f.Need("name", "name: White stoneware").Text(),
+			Shrinkage: f.Need("shrinkage", "shrinkage: 12").Number(0, 30, "the shrinkage in percent of the fresh length"),
+			Cone:      cone(f.Need("cone", "cone: 6")),
 		}
 		if seen.add(id, b.ID) {
 			bodies = append(bodies, b)
@@ -150,24 +149,24 @@ func readBodies(v value) []Body {
 
 // readNames reads a list of ids, each once. A file's name with its ".md" is
 // taken for what is meant.
-func readNames(v value) []named {
+func readNames(v source.Value) []named {
 	var names []named
 	seen := map[string]bool{}
-	items := v.list()
+	items := v.List()
 	if items != nil && len(items) == 0 {
-		v.report(finding.MissingKey, v.called()+" is empty", "Name at least one, on a line of its own after a hyphen.")
+		v.Report(finding.MissingKey, v.Called()+" is empty", "Name at least one, on a line of its own after a hyphen.")
 	}
 	for _, item := range items {
-		id, file := strings.CutSuffix(item.text(), ".md")
+		id, file := strings.CutSuffix(item.Text(), ".md")
 		if file {
-			item.report(finding.IDForm, fmt.Sprintf("`%s.md` has the ending of its file", id), "Write `"+id+"` alone.")
+			item.Report(finding.IDForm, fmt.Sprintf("`%s.md` has the ending of its file", id), "Write `"+id+"` alone.")
 		} else {
-			item.checkID(id)
+			item.CheckID(id)
 		}
 		switch {
 		case id == "":
 		case seen[id]:
-			item.report(finding.RepeatedName, fmt.Sprintf("`%s` is in this list a second time", id), "Name it once.")
+			item.Report(finding.RepeatedName, fmt.Sprintf("`%s` is in this list a second time", id), "Name it once.")
 		default:
 			seen[id] = true
 			names = append(names, named{id, item})
@@ -178,11 +177,11 @@ func readNames(v value) []named {
 
 // unique keeps the ids of one kind of thing apart: by id, where each was
 // first written.
-type unique map[string]value
+type unique map[string]source.Value
 
 // add notes an id; a repeated one is reported and answered with false, and so
 // is an empty one, which was reported already.
-func (u unique) add(v value, id string) bool {
+func (u unique) add(v source.Value, id string) bool {
 	if id == "" {
 		return false
 	}
@@ -191,10 +190,10 @@ func (u unique) add(v value, id string) bool {
 		u[id] = v
 		return true
 	}
-	if v.seat != nil && first.seat == nil {
+	if v.Inherited() && !first.Inherited() {
 		v, first = first, v // the course's file is where it can be mended
 	}
-	v.report(finding.RepeatedName, fmt.Sprintf("`%s` is already in %s", id, first.line()), "Give each its own.")
+	v.Report(finding.RepeatedName, fmt.Sprintf("`%s` is already in %s", id, first.Line()), "Give each its own.")
 	return false
 }
 

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"slipbook/generator/finding"
+	"slipbook/generator/source"
 )
 
 const tableFile = "decoration.yaml"
@@ -19,23 +20,23 @@ var stateIDs = []string{"wet", "leather-hard", "bone-dry", "bisque", "unfired-gl
 // clay bodies are known.
 func (l *loader) decoration(known bool) {
 	root := l.overBase(tableFile, "states:")
-	f := root.merged(keepsBase, "leave-out", "states", "media", "techniques", "over", "transitions", "exceptions", "firing", "metals", "phrases")
-	f.get(keepsBase).yes()
+	f := root.Merged(keepsBase, "leave-out", "states", "media", "techniques", "over", "transitions", "exceptions", "firing", "metals", "phrases")
+	yes(f.Get(keepsBase))
 	t := &table{Decoration: l.course.Decoration, bodies: l.course.Bodies, bodiesKnown: known, media: unique{}, techniques: unique{}, typed: unique{},
 		hazards: l.hazardIDs, hazardsRead: l.hazardsRead}
 	t.readLeftOut(f)
-	t.States = readStates(f.need("states", "states:"))
-	t.readMedia(f.need("media", "media:"))
-	t.readTechniques(f.get("techniques"))
+	t.States = readStates(f.Need("states", "states:"))
+	t.readMedia(f.Need("media", "media:"))
+	t.readTechniques(f.Get("techniques"))
 	t.readOvers(f)
 	t.readTransitions(f)
-	t.readExceptions(f.get("exceptions"))
-	t.readMetals(f.get("metals"))
-	t.readPhrases(f.get("phrases"))
-	if firing := f.get("firing"); !firing.absent() {
+	t.readExceptions(f.Get("exceptions"))
+	t.readMetals(f.Get("metals"))
+	t.readPhrases(f.Get("phrases"))
+	if firing := f.Get("firing"); !firing.Absent() {
 		t.readFiring(firing)
 	} else if t.onGlaze() {
-		root.report(finding.MissingKey, "`firing` is missing, and there are on-glaze media", "Write a line such as `firing: {name: Fire it to the cone on its label., who: instructor}`.")
+		root.Report(finding.MissingKey, "`firing` is missing, and there are on-glaze media", "Write a line such as `firing: {name: Fire it to the cone on its label., who: instructor}`.")
 	}
 }
 
@@ -55,15 +56,15 @@ type table struct {
 
 // named reads the name and the other words of something that a student may
 // type. No two things share one: a wish must mean one thing.
-func (t *table) named(f fields, example string) (name string, words []string) {
-	v := f.need("name", example)
-	name = v.text()
+func (t *table) named(f source.Fields, example string) (name string, words []string) {
+	v := f.Need("name", example)
+	name = v.Text()
 	t.typed.addWord(v, name)
 	if strings.ContainsAny(name, layerSigns) {
-		v.report(finding.ValueForm, fmt.Sprintf("`%s` holds a sign that parts layers where a student types it", name), "Leave out commas, semicolons and the signs + / and &.")
+		v.Report(finding.ValueForm, fmt.Sprintf("`%s` holds a sign that parts layers where a student types it", name), "Leave out commas, semicolons and the signs + / and &.")
 	}
-	for _, item := range f.get("words").list() {
-		if word := item.text(); plainWord(item, word) && t.typed.addWord(item, word) {
+	for _, item := range f.Get("words").List() {
+		if word := item.Text(); plainWord(item, word) && t.typed.addWord(item, word) {
 			words = append(words, word)
 		}
 	}
@@ -75,11 +76,11 @@ const layerSigns = ",;+/&"
 
 // namesMedium reports a technique whose name holds that of a medium: whoever
 // typed it beside another medium would ask for two layers.
-func (t *table) namesMedium(v value, name string) {
+func (t *table) namesMedium(v source.Value, name string) {
 	for _, m := range t.Media {
 		for _, phrase := range append([]string{m.Name}, m.Words...) {
 			if strings.Contains(" "+strings.ToLower(name)+" ", " "+strings.ToLower(phrase)+" ") {
-				v.report(finding.ValueForm, fmt.Sprintf("the name of this technique holds `%s`, which names a medium", phrase), "Leave the medium out of the name; among `words` it may stand.")
+				v.Report(finding.ValueForm, fmt.Sprintf("the name of this technique holds `%s`, which names a medium", phrase), "Leave the medium out of the name; among `words` it may stand.")
 				return
 			}
 		}
@@ -90,15 +91,15 @@ var typedWords = regexp.MustCompile(`^[\p{L}\p{M}\p{N}]+([ '’-][\p{L}\p{M}\p{N
 
 // plainWord says whether a word can be found in what a student types, and
 // reports one that cannot.
-func plainWord(v value, word string) bool {
+func plainWord(v source.Value, word string) bool {
 	switch small := strings.ToLower(word); {
 	case word == "":
 		return false
 	case !typedWords.MatchString(word):
-		v.report(finding.ValueForm, fmt.Sprintf("`%s` cannot be a word that a student types", word), "Use letters, digits, and single spaces, hyphens or apostrophes between them; give each way of saying it an item of its own.")
+		v.Report(finding.ValueForm, fmt.Sprintf("`%s` cannot be a word that a student types", word), "Use letters, digits, and single spaces, hyphens or apostrophes between them; give each way of saying it an item of its own.")
 		return false
 	case word != small:
-		v.report(finding.ValueForm, fmt.Sprintf("`%s` has a capital letter", word), "Write `"+small+"`; capital letters do not count when a student types.")
+		v.Report(finding.ValueForm, fmt.Sprintf("`%s` has a capital letter", word), "Write `"+small+"`; capital letters do not count when a student types.")
 		return false
 	}
 	return true
@@ -107,13 +108,13 @@ func plainWord(v value, word string) bool {
 // known gives an id that is there, and reports another; what is the kind of
 // thing it names. While nothing of that kind could be read, nothing is
 // reported.
-func (u unique) known(v value, what string) string {
-	id := v.text()
+func (u unique) known(v source.Value, what string) string {
+	id := v.Text()
 	if _, there := u[id]; there || id == "" {
 		return id
 	}
 	if len(u) > 0 {
-		v.report(finding.UnknownName, fmt.Sprintf("no %s has the id `%s`", what, id), meant(id, u.sorted())+"Write one of: "+strings.Join(u.sorted(), ", ")+".")
+		v.Report(finding.UnknownName, fmt.Sprintf("no %s has the id `%s`", what, id), source.Meant(id, u.sorted())+"Write one of: "+strings.Join(u.sorted(), ", ")+".")
 	}
 	return ""
 }

@@ -5,9 +5,8 @@ import (
 	"slices"
 	"strings"
 
-	"go.yaml.in/yaml/v4"
-
 	"slipbook/generator/finding"
+	"slipbook/generator/source"
 )
 
 // move is what a transition may do: the states it may start from and lead to.
@@ -36,27 +35,27 @@ func moveNames() []string {
 }
 
 // readTransitions reads the ways from state to state that put nothing on.
-func (t *table) readTransitions(f fields) {
-	v := f.get("transitions")
-	items := v.entries()
-	if v.absent() && f.of.isA(yaml.MappingNode) {
-		f.of.report(finding.TableMove, "`transitions` is missing", "Write a list of the ways from one state to the next, at least one with each `move`: "+explainMoves()+".")
+func (t *table) readTransitions(f source.Fields) {
+	v := f.Get("transitions")
+	items := v.Entries()
+	if v.Absent() && f.Of.IsMapping() {
+		f.Of.Report(finding.TableMove, "`transitions` is missing", "Write a list of the ways from one state to the next, at least one with each `move`: "+explainMoves()+".")
 		return
 	}
 	seen := unique{}
 	for _, item := range items {
-		f := item.merged("id", "move", "from", "to", "name", "reason", "fault", "remedy", "ask", "hazards", "who")
-		id := f.need("id", "id: let-stiffen")
+		f := item.Merged("id", "move", "from", "to", "name", "reason", "fault", "remedy", "ask", "hazards", "who")
+		id := f.Need("id", "id: let-stiffen")
 		tr := Transition{
-			ID:     id.id(),
-			Move:   f.need("move", "move: dry").choice(moveNames()...),
-			From:   f.need("from", "from: wet").choice(stateIDs...),
-			To:     f.need("to", "to: leather-hard").choice(stateIDs...),
-			Name:   f.need("name", "name: Let it stiffen until a nail marks it.").text(),
-			Reason: f.need("reason", "reason: Wet clay sags under a brush.").text(),
-			Fault:  f.need("fault", "fault: The rim dries first and cracks.").text(),
-			Remedy: f.need("remedy", "remedy: Cover the rim with plastic.").text(),
-			Ask:    f.get("ask").text(),
+			ID:     id.ID(),
+			Move:   f.Need("move", "move: dry").Choice(moveNames()...),
+			From:   f.Need("from", "from: wet").Choice(stateIDs...),
+			To:     f.Need("to", "to: leather-hard").Choice(stateIDs...),
+			Name:   f.Need("name", "name: Let it stiffen until a nail marks it.").Text(),
+			Reason: f.Need("reason", "reason: Wet clay sags under a brush.").Text(),
+			Fault:  f.Need("fault", "fault: The rim dries first and cracks.").Text(),
+			Remedy: f.Need("remedy", "remedy: Cover the rim with plastic.").Text(),
+			Ask:    f.Get("ask").Text(),
 			Care:   t.readCare(f, Care{}),
 		}
 		if seen.add(id, tr.ID) && tr.possible(f) {
@@ -66,7 +65,7 @@ func (t *table) readTransitions(f fields) {
 	}
 	// One that is faulty was reported; what it would have led to is not
 	// reported on top of it.
-	if v.isA(yaml.SequenceNode) && len(t.Transitions) == len(items) && !t.missingMoves(v) {
+	if v.IsList() && len(t.Transitions) == len(items) && !t.missingMoves(v) {
 		t.unreached(v)
 	}
 }
@@ -81,7 +80,7 @@ func explainMoves() string {
 
 // possible says whether a transition is complete and clay can make it; one
 // that is complete and impossible is reported.
-func (tr *Transition) possible(f fields) bool {
+func (tr *Transition) possible(f source.Fields) bool {
 	i := slices.IndexFunc(moves, func(m move) bool { return m.name == tr.Move })
 	if i < 0 || tr.From == "" || tr.To == "" {
 		return false
@@ -91,31 +90,31 @@ func (tr *Transition) possible(f fields) bool {
 	if slices.Contains(m.from, tr.From) && slices.Contains(m.to, tr.To) && onward {
 		return true
 	}
-	f.get("to").report(finding.TableMove, fmt.Sprintf("`%s` cannot lead from `%s` to `%s`", tr.Move, tr.From, tr.To),
+	f.Get("to").Report(finding.TableMove, fmt.Sprintf("`%s` cannot lead from `%s` to `%s`", tr.Move, tr.From, tr.To),
 		fmt.Sprintf("It means %s, and leads from %s to %s. Clay only dries.", m.means, strings.Join(m.from, " or "), strings.Join(m.to, " or ")))
 	return false
 }
 
 // missingMoves reports the kinds of move that no transition makes, and the
 // glaze that no transition fires, and says whether there are any.
-func (t *table) missingMoves(v value) bool {
+func (t *table) missingMoves(v source.Value) bool {
 	missing := t.glazes() && !slices.ContainsFunc(t.Transitions, Transition.firesGlaze)
 	if missing {
-		v.report(finding.TableMove, "no transition fires the unfired glaze", "Add one with `move: fire`, `from: "+glazedState+"` and `to: glaze-fired`.")
+		v.Report(finding.TableMove, "no transition fires the unfired glaze", "Add one with `move: fire`, `from: "+glazedState+"` and `to: glaze-fired`.")
 	}
 	for _, m := range moves {
 		if slices.ContainsFunc(t.Transitions, func(tr Transition) bool { return tr.Move == m.name }) {
 			continue
 		}
 		missing = true
-		v.report(finding.TableMove, fmt.Sprintf("no transition has the move `%s`", m.name),
+		v.Report(finding.TableMove, fmt.Sprintf("no transition has the move `%s`", m.name),
 			fmt.Sprintf("Add one: it means %s, and leads from %s to %s.", m.means, strings.Join(m.from, " or "), strings.Join(m.to, " or ")))
 	}
 	return missing
 }
 
 // unreached reports the states that no pot gets to.
-func (t *table) unreached(v value) {
+func (t *table) unreached(v source.Value) {
 	if len(t.States) < len(stateIDs) {
 		return // reported already
 	}
@@ -131,7 +130,7 @@ func (t *table) unreached(v value) {
 	}
 	for _, s := range t.States {
 		if !reached[s.ID] && (s.ID != glazedState || t.glazes()) {
-			v.report(finding.TableMove, fmt.Sprintf("no pot ever gets to the state `%s`", s.ID), t.leadThere(s.ID))
+			v.Report(finding.TableMove, fmt.Sprintf("no pot ever gets to the state `%s`", s.ID), t.leadThere(s.ID))
 		}
 	}
 }

@@ -9,6 +9,8 @@ import (
 	"strings"
 
 	"slipbook/generator/finding"
+	"slipbook/generator/pool"
+	"slipbook/generator/source"
 )
 
 const (
@@ -73,8 +75,7 @@ func (l *loader) style() []errand {
 
 // readAll reads pages in parallel and gives them in order.
 func (l *loader) readAll(errands []errand) []*leaf {
-	leaves := make([]*leaf, len(errands))
-	inOrder(len(errands), func(i int) { leaves[i] = l.readLeaf(errands[i]) })
+	leaves := pool.Map(len(errands), func(i int) *leaf { return l.readLeaf(errands[i]) })
 	for _, lf := range leaves {
 		l.open = append(l.open, lf.source)
 	}
@@ -85,15 +86,15 @@ func (l *loader) readAll(errands []errand) []*leaf {
 func (l *loader) unit(n named, folders listing, taken addresses) *Unit {
 	switch {
 	case slices.Contains(reserved, strings.ToLower(n.id)):
-		n.report(finding.SharedAddress, fmt.Sprintf("a unit cannot be called `%s`: the handbook publishes a folder of its own under that name", n.id), "Rename the unit's folder, and its name here.")
+		n.Report(finding.SharedAddress, fmt.Sprintf("a unit cannot be called `%s`: the handbook publishes a folder of its own under that name", n.id), "Rename the unit's folder, and its name here.")
 		return nil
-	case !folders.has(n.id) && !kebab.MatchString(n.id): // reported with its form
+	case !folders.has(n.id) && !source.IsID(n.id): // reported with its form
 		return nil
 	case !folders.has(n.id):
-		n.report(finding.MissingFile, fmt.Sprintf("there is no folder %s/%s", unitsFolder, n.id), meant(n.id, folders.names())+"Make the folder with a unit.md in it, or take the name out.")
+		n.Report(finding.MissingFile, fmt.Sprintf("there is no folder %s/%s", unitsFolder, n.id), source.Meant(n.id, folders.names())+"Make the folder with a unit.md in it, or take the name out.")
 		return nil
 	case !l.listing(path.Join(unitsFolder, n.id)).has(unitFile):
-		n.report(finding.MissingFile, fmt.Sprintf("there is no file %s/%s/%s", unitsFolder, n.id, unitFile), "Write the unit's opening page, or take the name out.")
+		n.Report(finding.MissingFile, fmt.Sprintf("there is no file %s/%s/%s", unitsFolder, n.id, unitFile), "Write the unit's opening page, or take the name out.")
 		return nil
 	case !taken.take(n, unitAddress(n.id), path.Join(unitsFolder, n.id, unitFile)):
 		return nil
@@ -116,10 +117,10 @@ func (l *loader) lessons(lf *leaf, taken addresses) []errand {
 		address := u.ID + "/" + n.id + ".html"
 		switch {
 		case file == unitFile:
-			n.report(finding.ValueForm, "unit.md is the unit's own page, not a lesson", "Take `unit` out of the list.")
-		case !files.has(file) && !kebab.MatchString(n.id): // reported with its form
+			n.Report(finding.ValueForm, "unit.md is the unit's own page, not a lesson", "Take `unit` out of the list.")
+		case !files.has(file) && !source.IsID(n.id): // reported with its form
 		case !files.has(file):
-			n.report(finding.MissingFile, fmt.Sprintf("there is no file %s/%s", folder, file), meant(n.id, files.pages())+"Write the lesson, or take its name out.")
+			n.Report(finding.MissingFile, fmt.Sprintf("there is no file %s/%s", folder, file), source.Meant(n.id, files.pages())+"Write the lesson, or take its name out.")
 		case taken.take(n, address, path.Join(folder, file)):
 			errands = append(errands, errand{LessonPage, path.Join(folder, file), address, u})
 		}
@@ -130,7 +131,7 @@ func (l *loader) lessons(lf *leaf, taken addresses) []errand {
 		case listed[f]:
 		case !strings.HasSuffix(f, ".md"):
 			l.stray(path.Join(folder, f), "Move it out of the folder; pictures belong in "+picturesFolder+"/.")
-		case !lf.lessons.absent():
+		case !lf.lessons.Absent():
 			l.report(path.Join(folder, f), finding.UnlistedFile, "no list names this lesson",
 				fmt.Sprintf("Add `- %s` to `lessons` in %s/%s, or move the file out of the folder.", strings.TrimSuffix(f, ".md"), folder, unitFile))
 		}
@@ -178,26 +179,14 @@ func (l *loader) bind(leaves []*leaf) {
 	for _, lf := range leaves {
 		lf.page.Head.Before = l.links(lf, lf.before)
 		lf.page.Head.After = l.links(lf, lf.after)
-		for _, lesson := range lf.page.lessons() {
-			name := path.Base(lesson.File)
-			lf.page.Head.Lessons = append(lf.page.Head.Lessons, strings.TrimSuffix(name, ".md"))
-		}
 	}
 	for _, lf := range leaves {
-		lf.blank()
+		lf.source.Blank(lf.end)
 	}
-}
-
-// lessons gives the lessons that a unit's page opens; of other pages, none.
-func (p *Page) lessons() []*Page {
-	if p.Kind != UnitPage {
-		return nil
-	}
-	return p.Unit.Lessons
 }
 
 // links follows paths written in an opening block to the pages they mean.
-func (l *loader) links(lf *leaf, items []value) []Link {
+func (l *loader) links(lf *leaf, items []source.Value) []Link {
 	var links []Link
 	for _, item := range items {
 		file := lf.pageNamed(item)
@@ -205,11 +194,10 @@ func (l *loader) links(lf *leaf, items []value) []Link {
 			continue
 		}
 		if _, ok := l.course.FindPage(file); !ok {
-			item.report(finding.UnknownName, fmt.Sprintf("there is no page %s", file), meant(item.text(), l.pathsFrom(lf.page.File))+"Write the path from this file to the page's .md file.")
+			item.Report(finding.UnknownName, fmt.Sprintf("there is no page %s", file), source.Meant(item.Text(), l.pathsFrom(lf.page.File))+"Write the path from this file to the page's .md file.")
 			continue
 		}
-		line, column := item.sheet.place(item.at())
-		links = append(links, Link{file, line, column})
+		links = append(links, Link{file})
 	}
 	return links
 }
@@ -233,7 +221,7 @@ type addresses map[string]string
 func (a addresses) take(n named, address, file string) bool {
 	key := strings.ToLower(address)
 	if other, ok := a[key]; ok {
-		n.report(finding.SharedAddress, fmt.Sprintf("%s would be published at %s, where %s is already", file, address, other), "Rename the file, and its name here.")
+		n.Report(finding.SharedAddress, fmt.Sprintf("%s would be published at %s, where %s is already", file, address, other), "Rename the file, and its name here.")
 		return false
 	}
 	a[key] = file

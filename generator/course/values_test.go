@@ -3,12 +3,14 @@ package course
 import (
 	"strconv"
 	"testing"
+
+	"slipbook/generator/source"
 )
 
 // read reads one value of YAML and counts what was found.
-func read(text string) (value, *source) {
-	s := &source{path: "test.yaml", text: []byte("key: " + text + "\n")}
-	return readSheet(s, s.text, 0).fields("key").get("key"), s
+func read(text string) (source.Value, *source.Text) {
+	s := source.New("test.yaml", []byte("key: "+text+"\n"))
+	return s.YAML().Fields("key").Get("key"), s
 }
 
 func TestCones(t *testing.T) {
@@ -30,8 +32,8 @@ func TestCones(t *testing.T) {
 	}
 	for text, want := range good {
 		v, s := read(text)
-		if got := v.cone(); (got == text) != want || (len(s.found) == 0) != want {
-			t.Errorf("%s: %q with %d findings", text, got, len(s.found))
+		if got := cone(v); (got == text) != want || (len(s.Found) == 0) != want {
+			t.Errorf("%s: %q with %d findings", text, got, len(s.Found))
 		}
 	}
 }
@@ -42,21 +44,8 @@ func TestDurations(t *testing.T) {
 		"PT": 0, "PT0M": 0, "P1D": 0, "PT1.5H": 0, "20M": 0, "pt20m": 0, "PT20S": 0, "PT99999M": 0, "PT-5M": 0,
 	} {
 		v, s := read(text)
-		if got := v.duration(); got != want || (len(s.found) == 0) != (want > 0) {
-			t.Errorf("%s: %d with %d findings, want %d", text, got, len(s.found), want)
-		}
-	}
-}
-
-func TestNumbers(t *testing.T) {
-	for text, want := range map[string]float64{
-		"12": 12, "12.5": 12.5, "0": 0, "30": 30, `"11"`: 11,
-		"30.1": -1, "-1": -1, "1e1": -1, ".5": -1, "12%": -1, "12 %": -1, "NaN": -1, ".inf": -1, "0x10": -1, "1_0": -1, "١٢": -1, "12.": -1,
-	} {
-		v, s := read(text)
-		got := v.number(0, 30, "a number")
-		if good := want >= 0; (len(s.found) == 0) != good || good && got != want {
-			t.Errorf("%s: %v with %d findings, want %v", text, got, len(s.found), want)
+		if got := duration(v); got != want || (len(s.Found) == 0) != (want > 0) {
+			t.Errorf("%s: %d with %d findings, want %d", text, got, len(s.Found), want)
 		}
 	}
 }
@@ -68,20 +57,8 @@ func TestPublishedAt(t *testing.T) {
 		"https://example.org/?q": "", "https://example.org/#top": "", "javascript:alert(1)": "", "https://exa mple.org": "", "https://:80/": "",
 	} {
 		v, s := read(strconv.Quote(text))
-		if got := readPublishedAt(v); got != want || (len(s.found) == 0) != (want != "") {
-			t.Errorf("%s: %q with %d findings, want %q", text, got, len(s.found), want)
-		}
-	}
-}
-
-func TestTextIsOneLine(t *testing.T) {
-	for text, want := range map[string]string{
-		"plain": "plain", "06": "06", "no": "no", "2026-09-01": "2026-09-01", "1_000": "1_000",
-		"|\n  two\n  lines\n": "two lines", ">-\n  two\n  lines\n": "two lines", `"  a\tb "`: "a b", "'it''s'": "it's", `"~"`: "~",
-	} {
-		v, s := read(text)
-		if got := v.text(); got != want || len(s.found) > 0 {
-			t.Errorf("%q: %q with findings %v", text, got, s.found)
+		if got := readPublishedAt(v); got != want || (len(s.Found) == 0) != (want != "") {
+			t.Errorf("%s: %q with %d findings, want %q", text, got, len(s.Found), want)
 		}
 	}
 }

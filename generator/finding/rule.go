@@ -13,6 +13,7 @@ type Rule struct {
 // here; Rules lists them for reports.
 var (
 	Unreadable = rule("unreadable-file", Error, "Every file that the course names can be read and is UTF-8 text of a reasonable size.")
+	TooMany    = rule("too-many", Warning, "Of one file no more is shown at once than can be read; the rest shows when that is mended.")
 )
 
 // The rules of the content folder: its files, its YAML, its tables, its
@@ -25,6 +26,7 @@ var (
 	SharedAddress = rule("shared-address", Error, "No two pages are published at one address, capital letters set aside.")
 	OpeningBlock  = rule("opening-block", Error, "Every page starts with a block of YAML between two lines of three hyphens.")
 	YAMLForm      = rule("yaml-form", Error, "YAML is well formed, is one document, and uses no anchors, aliases or tags.")
+	TableForm     = rule("table-form", Error, "A table of comma-separated values names its columns in the first row, and every row has a cell for each.")
 	UnknownKey    = rule("unknown-key", Error, "Every key is one that its place knows.")
 	RepeatedKey   = rule("repeated-key", Error, "A key stands once in its place.")
 	MissingKey    = rule("missing-key", Error, "Every key that its place needs is there, and is not empty.")

@@ -129,43 +129,65 @@ func TestCautionEndsWhereOthersSeeIt(t *testing.T) {
 // TestBodyFindings holds what can be wrong inside the fences of calculators and
 // questions against its words and its place.
 func TestBodyFindings(t *testing.T) {
-	const shape = questionHelp
 	tests := []struct{ name, source, want string }{
 		{"no name", "```calculator\n```", "1:4 block-words: a calculator without its name | Write the name on the same line: calculator slip-density."},
 		{"two names", "```calculator slip density\n```", `1:15 block-words: "slip density" is not the name of one calculator | Write one name; inputs go into the body, one “name: value” a line.`},
-		{"no mapping", "```calculator x\n- a\n```", "2:1 block-body: here should stand inputs, one “name: value” a line | " + yamlHelp},
-		{"list as a value", "- ```calculator x\n  ü: [a, b]\n  ```", `2:6 block-body: "ü" is one text, not a list or a group of names | Write it on one line, with quotes around it if it begins with a sign.`},
-		{"no value", "> ```calculator x\n> a:\n> b: 1\n> ```", `2:5 block-body: "a" has nothing after it | Write the value after the colon, or take the line out.`},
-		{"input twice", "> - ```calculator x\n>   a: 1\n>   a: 2\n>   ```", `3:5 block-body: "a" stands twice | Keep one of the two lines.`},
-		{"no YAML", "- > ```calculator x\n  > a: 1\n  >  ü: ö: 2\n  > ```", "3:7 block-body: the body is no YAML: mapping values are not allowed in this context | " + yamlHelp},
-		{"quote never closed", "```calculator x\na: \"1\nb: 2\n```", "2:4 block-body: the body is no YAML: found unexpected end of stream | " + yamlHelp},
-		{"two documents", "```calculator x\na: 1\n---\nb: 2\n```", "1:4 block-body: the body is no YAML: expected single document, found multiple | " + yamlHelp},
-		{"name that is a list", "```calculator x\n? [a]\n: 1\n```", "2:3 block-body: a name that is no plain word | " + yamlHelp},
-		{"value taken from elsewhere", "```calculator x\na: &b 1\nc: *b\n```", `3:4 block-body: "c" is one text, not a list or a group of names | Write it on one line, with quotes around it if it begins with a sign.`},
+		{"no mapping", "```calculator x\n- a\n```",
+			"2:1 value-kind: this is a list, but the calculator wants a set of keys with values | Write each key on a line of its own, as `key: value`."},
+		{"list as a value", "- ```calculator x\n  ü: [a, b]\n  ```",
+			"2:6 value-kind: this is a list, but `ü` wants one line of text | Write the text right after the colon; in double quotes if it starts with a sign like [ or {."},
+		{"no value", "> ```calculator x\n> a:\n> b: 1\n> ```",
+			"2:5 missing-key: `a` is empty | Write one line of text, or take the key out if it can be left out."},
+		{"input twice", "> - ```calculator x\n>   a: 1\n>   a: 2\n>   ```",
+			"3:5 repeated-key: `a` stands here a second time | Keep one of the two; the other has its value in line 2."},
+		{"no YAML", "- > ```calculator x\n  > a: 1\n  >  ü: ö: 2\n  > ```",
+			"3:7 yaml-form: there is a second colon in this line, or the line does not start where its neighbours do | Put a value that has a colon in it in double quotes, and start keys of one kind in the same column."},
+		{"quote never closed", "```calculator x\na: \"1\nb: 2\n```",
+			"2:4 yaml-form: the quotation that opens here is not closed, or has a backslash in it that means nothing | Close it with the same quotation mark; write a backslash inside double quotes twice."},
+		{"two documents", "```calculator x\na: 1\n---\nb: 2\n```",
+			"3:1 yaml-form: a second document of YAML starts here | Write everything as one document: take out the line --- or ... before this."},
+		{"name that is a list", "```calculator x\n? [a]\n: 1\n```",
+			"2:3 yaml-form: this stands where a key should | Write `key: value`, the key being one word."},
+		{"value taken from elsewhere", "```calculator x\na: &b 1\nc: *b\n```",
+			"2:4 yaml-form: `&b` gives this value a name, which the handbook does not use | Take `&b` out; if the ampersand is meant, put the value in double quotes.\n" +
+				"3:4 yaml-form: `*b` stands for words written elsewhere | Write the words out here; if the asterisk is meant, put the value in double quotes."},
 		{"words after question", "```question Why?\n```", "1:13 block-words: words after “question” | Write them after “ask:” in the body."},
 		{"words after stages", "```stages slip\n```", "1:11 block-words: words after “stages” | Write what to show into the body, for example “medium: coloured-slip”."},
-		{"empty stages", "- ```stages\n  # nothing\n  ```", "1:6 block-body: a stages block without a body | " + stagesHelp},
-		{"stages that name nothing", "```stages\n{}\n```", "2:1 block-body: a stages block that names nothing | " + stagesHelp},
-		{"stages that are a list", "```stages\n- wet\n```", "2:1 block-body: here should stand what to show of the decoration table | " + yamlHelp},
-		{"unknown name in stages", "```stages\nmedium: a\nstaet: wet\n```", `3:1 block-body: a stages block has no "staet" | ` + stagesHelp},
-		{"two states", "```stages\nstate: [wet, bisque]\n```", `2:8 block-body: "state" is one text, not a list or a group of names | Write it on one line, with quotes around it if it begins with a sign.`},
-		{"state twice", "```stages\nstate: wet\nstate: bisque\n```", `3:1 block-body: "state" stands twice | Keep one of the two lines.`},
-		{"empty question", "```question\n```", "1:4 block-body: a question without a body | " + shape},
-		{"question that is text", "```question\nWhy\n```", "2:1 block-body: here should stand a question | " + yamlHelp},
-		{"unknown name", "```question\naks: Why?\nanswers: 3\n```", `2:1 block-body: a question has no "aks" | ` + shape + "\n3:10 block-body: “answers” is a list | Begin each answer with “- text:” on a line of its own."},
-		{"asks nothing", "```question\nanswers: [{text: a, because: b, right: true}, {text: a, because: b}]\n```", "2:1 block-body: a question that asks nothing | Write “ask:” and the question after it."},
-		{"no answers", "```question\nask: Why?\n```", "2:1 block-body: a question without answers | " + shape},
+		{"empty stages", "- ```stages\n  # nothing\n  ```",
+			"1:6 block-body: a stages block that names nothing | It names what to show, one a line: “medium: coloured-slip”, “state: leather-hard”, “technique: trailing”; one of them is enough."},
+		{"stages that name nothing", "```stages\n{}\n```",
+			"1:4 block-body: a stages block that names nothing | It names what to show, one a line: “medium: coloured-slip”, “state: leather-hard”, “technique: trailing”; one of them is enough."},
+		{"stages that are a list", "```stages\n- wet\n```",
+			"2:1 value-kind: this is a list, but the stages block wants a set of keys with values | Write each key on a line of its own, as `key: value`."},
+		{"unknown name in stages", "```stages\nmedium: a\nstaet: wet\n```",
+			"3:1 unknown-key: `staet` is not a key that is known here | Did you mean `state`? The keys are: medium, state, technique."},
+		{"two states", "```stages\nstate: [wet, bisque]\n```",
+			"2:8 value-kind: this is a list, but `state` wants one line of text | Write the text right after the colon; in double quotes if it starts with a sign like [ or {."},
+		{"state twice", "```stages\nstate: wet\nstate: bisque\n```",
+			"3:1 repeated-key: `state` stands here a second time | Keep one of the two; the other has its value in line 2."},
+		{"empty question", "```question\n```", "1:4 block-body: a question without a body | " + questionHelp},
+		{"question that is text", "```question\nWhy\n```",
+			"2:1 value-kind: this is one line of text, but the question wants a set of keys with values | Write each key on a line of its own, as `key: value`."},
+		{"unknown name", "```question\naks: Why?\nanswers: 3\n```",
+			"2:1 missing-key: `ask` is missing | Write a line such as `ask: Why does slip flake off bisque?`.\n" +
+				"2:1 unknown-key: `aks` is not a key that is known here | Did you mean `ask`? The keys are: ask, answers.\n" +
+				"3:10 value-kind: this is one line of text, but `answers` wants a list | Write each item on a line of its own below the key, after a hyphen and a space."},
+		{"asks nothing", "```question\nanswers: [{text: a, because: b, right: true}, {text: a, because: b}]\n```",
+			"2:1 missing-key: `ask` is missing | Write a line such as `ask: Why does slip flake off bisque?`."},
+		{"no answers", "```question\nask: Why?\n```",
+			"2:1 missing-key: `answers` is missing | Write a line such as `answers: [{text: …, because: …, right: true}, {text: …, because: …}]`."},
 		{"one answer", "```question\nask: Why?\nanswers:\n- {text: a, because: b, right: true}\n```",
-			"3:1 block-body: a question with fewer than two answers | Add an answer that is often given and wrong, with the reason why it is."},
+			"4:1 block-body: a question with fewer than two answers | Add an answer that is often given and wrong, with the reason why it is."},
 		{"none right", "```question\nask: Why?\nanswers:\n- {text: a, because: b}\n- {text: c, because: d, right: false}\n```",
-			"3:1 block-body: no answer of this question is right | Write “right: true” under the one that is."},
+			"4:1 block-body: no answer of this question is right | Write “right: true” under the one that is."},
 		{"parts missing", "> ```question\n> ask: Why?\n> answers:\n> - text: a\n>   right: true\n> - because: c\n> ```",
-			"4:5 block-body: an answer without its reason | Write “because:” and why it is right or wrong.\n6:5 block-body: an answer without its text | Write “text:” and the answer after it."},
+			"4:5 missing-key: `because` is missing | Write a line such as `because: Slip shrinks as it dries, and bisque does not.`.\n" +
+				"6:5 missing-key: `text` is missing | Write a line such as `text: It has shrunk already.`."},
 		{"wrong kinds", "```question\nask: Why?\nanswers:\n- {text: [a], because: b, right: yes}\n- c\n- {text: a, because: b, hint: d}\n```",
-			"4:10 block-body: \"text\" is one text, not a list or a group of names | Write it on one line, with quotes around it if it begins with a sign.\n" +
-				"4:34 block-body: “right” is true or false | Write “right: true” under a right answer; leave the line out under a wrong one.\n" +
-				"5:3 block-body: here should stand an answer, “text:” and “because:” | " + yamlHelp + "\n" +
-				"6:25 block-body: an answer has no \"hint\" | " + shape},
+			"4:10 value-kind: this is a list, but `text` wants one line of text | Write the text right after the colon; in double quotes if it starts with a sign like [ or {.\n" +
+				"4:34 value-form: `right` cannot be `yes` | Write one of: true, false.\n" +
+				"5:3 value-kind: this is one line of text, but an item of `answers` wants a set of keys with values | Write each key on a line of its own, as `key: value`.\n" +
+				"6:25 unknown-key: `hint` is not a key that is known here | The keys are: text, because, right."},
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {

@@ -15,7 +15,7 @@ import (
 // stand, without a word; so does every other reader of CommonMark. One that is
 // meant as a bracket is escaped: \[.
 func (p *page) checkBrackets(n *ast.Text) {
-	if n.IsRaw() || p.full() {
+	if n.IsRaw() || p.text.Full() {
 		return
 	}
 	for at := n.Segment.Start; at < n.Segment.Stop; at++ {

@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"github.com/yuin/goldmark/ast"
-	"go.yaml.in/yaml/v4"
 
 	"slipbook/generator/finding"
 )
@@ -23,15 +22,13 @@ func (p *page) calculator(b *Block, n *ast.FencedCodeBlock) ([]Setting, bool) {
 			"Write one name; inputs go into the body, one “name: value” a line.")
 		return nil, false
 	}
-	in, ok := p.readBody(n)
-	if !ok || in.root == nil {
+	in, ok := p.readBody(n, "the calculator")
+	if !ok || in.root.Absent() {
 		return nil, ok
 	}
 	var fill []Setting
-	in.mapping(in.root, "inputs, one “name: value” a line", func(key, value *yaml.Node) {
-		if text, ok := in.text(key, value); ok {
-			fill = append(fill, Setting{Name: key.Value, Value: text, NameOffset: in.at(key), ValueOffset: in.at(value)})
-		}
-	})
-	return fill, !in.fault
+	for _, pair := range in.root.Pairs() {
+		fill = append(fill, Setting{Name: pair.Word(), Value: pair.Value.Text(), NameOffset: pair.Key.At(), ValueOffset: pair.Value.At()})
+	}
+	return fill, in.sound()
 }

@@ -3,6 +3,9 @@ package markup
 import (
 	"strings"
 	"testing"
+
+	"slipbook/generator/finding"
+	"slipbook/generator/source"
 )
 
 // The sentences that stand under several findings.
@@ -166,7 +169,7 @@ func TestRulesOfManySigns(t *testing.T) {
 // TestManyFindings shows that a page reports a bounded number.
 func TestManyFindings(t *testing.T) {
 	_, findings := Parse(lesson(strings.Repeat("a <b> [c] [d](e.md)\n\n", 500)), around{})
-	if len(findings) != mostFindings {
-		t.Errorf("%d findings, want %d", len(findings), mostFindings)
+	if want := source.MostFindings + 1; len(findings) != want || findings[want-1].Rule != finding.TooMany {
+		t.Errorf("%d findings, want %d", len(findings), want)
 	}
 }

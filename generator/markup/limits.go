@@ -20,7 +20,6 @@ const (
 	widestTable      = 40       // columns; goldmark fills short rows up to them
 	longestHeading   = 1 << 10  // bytes of a heading
 	widestIndent     = 200      // columns before a quote sign or list marker
-	mostFindings     = 200      // on a page; whoever has more mends these first
 )
 
 // tooDeep finds the first line that opens more quotes and lists than a page may

@@ -12,15 +12,15 @@ import (
 
 	"slipbook/generator/course"
 	"slipbook/generator/finding"
+	"slipbook/generator/source"
 )
 
 // page is one page while it is read.
 type page struct {
 	*course.Page
-	around   Surroundings
-	doc      *Document
-	lines    *finding.Lines // made for the first finding
-	findings finding.List
+	around Surroundings
+	doc    *Document
+	text   *source.Text // what is wrong with it
 
 	closed    map[ast.Node]bool // fences with their closing fence
 	unused    []*xast.Footnote  // footnotes nobody refers to
@@ -44,13 +44,14 @@ type found struct {
 }
 
 // Parse reads a page and gives what later stages need of it, with everything
-// that is wrong in it, in the order of the checks, 200 findings at most. The
-// document is never nil;
-// where a part is wrong its HTML leaves that part out. Parse may be called from
-// many goroutines.
+// that is wrong in it, in the order of the checks, source.MostFindings at most
+// and one that says when there are more. The document is never nil; where a part
+// is wrong its HTML leaves that part out. Parse may be called from many
+// goroutines.
 func Parse(p *course.Page, s Surroundings) (*Document, finding.List) {
 	r := &page{
 		Page:    p,
+		text:    source.New(p.File, p.Source),
 		around:  s,
 		doc:     &Document{Page: p},
 		closed:  make(map[ast.Node]bool),
@@ -58,7 +59,7 @@ func Parse(p *course.Page, s Surroundings) (*Document, finding.List) {
 	}
 	if at, deep := tooDeep(p.Source); deep {
 		r.foundTooDeep(at)
-		return r.doc, r.findings
+		return r.doc, r.text.Found
 	}
 	tree := r.tree()
 	r.walk(tree)
@@ -73,7 +74,7 @@ func Parse(p *course.Page, s Surroundings) (*Document, finding.List) {
 	r.makeContainers()
 	r.gatherSections()
 	r.doc.HTML = bind(r.html(tree))
-	return r.doc, r.findings
+	return r.doc, r.text.Found
 }
 
 // tree lets goldmark read the page. The opening block is blank in the source,
@@ -98,18 +99,8 @@ func (p *page) printed(setup goldmark.Markdown, tree ast.Node) []byte {
 
 // find notes something wrong at an offset of the source.
 func (p *page) find(offset int, rule *finding.Rule, text, do string) {
-	if p.full() {
-		return
-	}
-	if p.lines == nil {
-		p.lines = finding.NewLines(p.Source)
-	}
-	line, column := p.lines.At(min(offset, len(p.Source)))
-	p.findings = append(p.findings, finding.Finding{File: p.File, Line: line, Column: column, Rule: rule, Text: text, Do: do})
+	p.text.Report(offset, rule, text, do)
 }
-
-// full says whether a page has as many findings as are reported of one.
-func (p *page) full() bool { return len(p.findings) >= mostFindings }
 
 // walk gathers what the later steps work on, and reports what is wrong by being
 // there at all.

@@ -1,10 +1,10 @@
 package markup
 
 import (
-	"fmt"
-
 	"github.com/yuin/goldmark/ast"
-	"go.yaml.in/yaml/v4"
+
+	"slipbook/generator/finding"
+	"slipbook/generator/source"
 )
 
 // stagesHelp shows what a stages block looks like.
@@ -17,26 +17,22 @@ func (p *page) stages(b *Block, n *ast.FencedCodeBlock) (*Part, bool) {
 	if !p.noWords(b, "Write what to show into the body, for example “medium: coloured-slip”.") {
 		return nil, false
 	}
-	in, ok := p.readBody(n)
+	in, ok := p.readBody(n, "the stages block")
 	if !ok {
 		return nil, false
 	}
-	if in.root == nil {
-		in.find(b.Offset, "a stages block without a body", stagesHelp)
-		return nil, false
+	f := in.root.Fields("medium", "state", "technique")
+	part := &Part{Medium: nameOf(f.Get("medium")), State: nameOf(f.Get("state")), Technique: nameOf(f.Get("technique"))}
+	if *part == (Part{}) && in.sound() {
+		p.find(b.Offset, finding.BlockBody, "a stages block that names nothing", stagesHelp)
 	}
-	part := new(Part)
-	in.mapping(in.root, "what to show of the decoration table", func(key, value *yaml.Node) {
-		named, known := map[string]*Name{"medium": &part.Medium, "state": &part.State, "technique": &part.Technique}[key.Value]
-		if !known {
-			in.find(in.at(key), fmt.Sprintf("a stages block has no %q", key.Value), stagesHelp)
-			return
-		}
-		named.ID, _ = in.text(key, value)
-		named.Offset = in.at(value)
-	})
-	if *part == (Part{}) && !in.fault {
-		in.find(in.at(in.root), "a stages block that names nothing", stagesHelp)
+	return part, in.sound()
+}
+
+// nameOf reads an id with its place; empty of an absent value.
+func nameOf(v source.Value) Name {
+	if v.Absent() {
+		return Name{}
 	}
-	return part, !in.fault
+	return Name{v.Text(), v.At()}
 }

@@ -9,6 +9,7 @@ import (
 	"strings"
 
 	"slipbook/generator/assets"
+	"slipbook/generator/pool"
 )
 
 // The book is the whole handbook as one document to print, with contents and
@@ -57,7 +58,7 @@ func (i *impression) book(sheets []sheet, pages [][]byte) (sheet, map[string][]b
 	}
 	chapters := make([]chapter, len(plan.addresses))
 	faults := make([]error, len(plan.addresses))
-	inParallel(len(plan.addresses), func(n int) {
+	pool.Each(len(plan.addresses), func(n int) {
 		address := plan.addresses[n]
 		chapters[n], faults[n] = plan.chapter(address, pages[byAddress[address]])
 	})

@@ -4,12 +4,11 @@ import (
 	"bytes"
 	"fmt"
 	"maps"
-	"runtime"
-	"sync"
 
 	"slipbook/generator/assets"
 	"slipbook/generator/course"
 	"slipbook/generator/markup"
+	"slipbook/generator/pool"
 	"slipbook/generator/proof"
 )
 
@@ -55,33 +54,16 @@ func newImpression(p *Press, r *proof.Reading, b *assets.Bundle) *impression {
 // order is given, so that two runs fail alike.
 func (i *impression) printAll(sheets []sheet) ([][]byte, error) {
 	pages := make([][]byte, len(sheets))
-	faults := make([]error, len(sheets))
-	inParallel(len(sheets), func(n int) { pages[n], faults[n] = i.printOne(sheets[n]) })
-	for n, err := range faults {
-		if err != nil {
-			return nil, fmt.Errorf("page %s: %w", sheets[n].address, err)
+	err := pool.Try(len(sheets), 1, func(n int) (err error) {
+		if pages[n], err = i.printOne(sheets[n]); err != nil {
+			err = fmt.Errorf("page %s: %w", sheets[n].address, err)
 		}
+		return err
+	})
+	if err != nil {
+		return nil, err
 	}
 	return pages, nil
-}
-
-// inParallel does n pieces of work, as many at once as there are processors.
-// Each writes only to its own place.
-func inParallel(n int, work func(n int)) {
-	next := make(chan int)
-	var workers sync.WaitGroup
-	for range runtime.GOMAXPROCS(0) {
-		workers.Go(func() {
-			for k := range next {
-				work(k)
-			}
-		})
-	}
-	for k := range n {
-		next <- k
-	}
-	close(next)
-	workers.Wait()
 }
 
 // printOne makes one sheet's view and prints it.

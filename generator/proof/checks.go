@@ -8,6 +8,7 @@ import (
 	"slipbook/generator/course"
 	"slipbook/generator/finding"
 	"slipbook/generator/markup"
+	"slipbook/generator/source"
 )
 
 // checkFragments reports links to headings that the page they lead to does not
@@ -19,26 +20,19 @@ func checkFragments(documents []*markup.Document) finding.List {
 	}
 	var all finding.List
 	for _, d := range documents {
-		var lines *finding.Lines
+		text := source.New(d.Page.File, d.Page.Source)
 		for _, l := range d.Links {
 			to, ok := byFile[l.To]
 			if l.Fragment == "" || ok && to.HasHeading(l.Fragment) {
 				continue
 			}
-			if lines == nil {
-				lines = finding.NewLines(d.Page.Source)
-			}
-			line, column := lines.At(l.Offset)
-			f := finding.Finding{
-				File: d.Page.File, Line: line, Column: column, Rule: finding.LinkTarget,
-				Text: fmt.Sprintf("link to #%s: %s has no such heading", l.Fragment, l.To),
-				Do:   "Link to the page without a heading.",
-			}
+			do := "Link to the page without a heading."
 			if ok {
-				f.Do = to.HeadingHelp()
+				do = to.HeadingHelp()
 			}
-			all = append(all, f)
+			text.Report(l.Offset, finding.LinkTarget, fmt.Sprintf("link to #%s: %s has no such heading", l.Fragment, l.To), do)
 		}
+		all = append(all, text.Found...)
 	}
 	return all
 }

@@ -8,6 +8,7 @@ import (
 
 	"slipbook/generator/course"
 	"slipbook/generator/finding"
+	"slipbook/generator/source"
 )
 
 func TestSentences(t *testing.T) {
@@ -142,7 +143,7 @@ func TestLongSentences(t *testing.T) {
 
 func TestManyFindingsOfAPage(t *testing.T) {
 	long := "Stir" + strings.Repeat(" it", 25) + ".\n\n"
-	if findings := wording(t, "en-GB", strings.Repeat(long, mostFindings+50)); len(findings) != mostFindings {
-		t.Errorf("%d findings, want %d", len(findings), mostFindings)
+	if findings := wording(t, "en-GB", strings.Repeat(long, source.MostFindings+50)); len(findings) != source.MostFindings+1 {
+		t.Errorf("%d findings, want %d", len(findings), source.MostFindings+1)
 	}
 }

@@ -10,6 +10,7 @@ import (
 	"slipbook/generator/course"
 	"slipbook/generator/finding"
 	"slipbook/generator/markup"
+	"slipbook/generator/source"
 )
 
 // What links to what no Markdown file holds begin with.
@@ -253,20 +254,17 @@ func (g *glossary) checkLinks(documents []*markup.Document, uses []termUses) fin
 		for _, term := range uses[i].linked {
 			met[term] = true
 		}
-		var lines *finding.Lines
+		text := source.New(d.Page.File, d.Page.Source)
 		for _, use := range uses[i].first {
 			if met[use.term] {
 				continue
 			}
 			met[use.term] = true
-			if lines == nil {
-				lines = finding.NewLines(d.Page.Source)
-			}
-			line, column := lines.At(use.offset)
 			word := strings.Join(strings.Fields(string(d.Page.Source[use.offset:max(use.offset, use.end)])), " ")
-			all = append(all, finding.Finding{File: d.Page.File, Line: line, Column: column, Rule: finding.TermLink,
-				Text: fmt.Sprintf("“%s” stands here in a lesson for the first time, and this page does not link it", word), Do: g.linkHelp(use.term, word)})
+			text.Report(use.offset, finding.TermLink,
+				fmt.Sprintf("“%s” stands here in a lesson for the first time, and this page does not link it", word), g.linkHelp(use.term, word))
 		}
+		all = append(all, text.Found...)
 	}
 	return all
 }

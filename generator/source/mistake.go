@@ -1,4 +1,4 @@
-package course
+package source
 
 import (
 	"strconv"
@@ -59,32 +59,32 @@ var mistakes = []mistake{
 }
 
 // syntax reports what the library says about YAML that is not well formed.
-func (sh *sheet) syntax(e *yaml.LoadError) {
-	at := sh.at(e.Mark.Line, e.Mark.Column)
+func (d *document) syntax(e *yaml.LoadError) {
+	at := d.offset(e.Mark.Line, e.Mark.Column)
 	if strings.Contains(e.Message, "cannot start any token") {
-		sh.badStart(at)
+		d.badStart(at)
 		return
 	}
 	for _, m := range mistakes {
 		if strings.Contains(e.Message, m.message) && strings.Contains(e.ContextMsg, m.context) {
 			if m.opening && e.ContextMark.Line > 0 {
-				at = sh.at(e.ContextMark.Line, e.ContextMark.Column)
+				at = d.offset(e.ContextMark.Line, e.ContextMark.Column)
 			}
-			sh.report(at, finding.YAMLForm, m.text, m.do)
+			d.report(at, finding.YAMLForm, m.text, m.do)
 			return
 		}
 	}
-	sh.report(at, finding.YAMLForm, "this is not well-formed YAML: "+e.Message,
+	d.report(at, finding.YAMLForm, "this is not well-formed YAML: "+e.Message,
 		"Compare it with the lines around it; a value with unusual signs goes in double quotes.")
 }
 
 // badStart reports a character that YAML keeps for itself at the start of a
 // value.
-func (sh *sheet) badStart(at int) {
-	r, _ := utf8.DecodeRune(sh.source.text[min(at, len(sh.source.text)):])
+func (d *document) badStart(at int) {
+	r, _ := utf8.DecodeRune(d.text[min(at, len(d.text)):])
 	if r == '\t' {
-		sh.report(at, finding.YAMLForm, "this line is indented with a tab", "Indent with spaces, two for each step.")
+		d.report(at, finding.YAMLForm, "this line is indented with a tab", "Indent with spaces, two for each step.")
 		return
 	}
-	sh.report(at, finding.YAMLForm, "a value cannot start with "+strconv.QuoteRune(r), "Put the whole value in double quotes.")
+	d.report(at, finding.YAMLForm, "a value cannot start with "+strconv.QuoteRune(r), "Put the whole value in double quotes.")
 }

@@ -1,4 +1,4 @@
-package course
+package source
 
 import (
 	"strings"
@@ -38,12 +38,12 @@ func TestSyntax(t *testing.T) {
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
-			s := &source{path: "x", text: []byte(tt.yaml)}
-			readSheet(s, s.text, 0)
-			if len(s.found) != 1 {
-				t.Fatalf("%d findings, want 1: %v", len(s.found), s.found)
+			s := New("x", []byte(tt.yaml))
+			s.YAML()
+			if len(s.Found) != 1 {
+				t.Fatalf("%d findings, want 1: %v", len(s.Found), s.Found)
 			}
-			got, _, _ := strings.Cut(strings.TrimPrefix(s.found[0].String(), "x:"), " (yaml-form)")
+			got, _, _ := strings.Cut(strings.TrimPrefix(s.Found[0].String(), "x:"), " (yaml-form)")
 			if got = strings.Replace(got, " error:", "", 1); got != tt.want {
 				t.Errorf("got  %s\nwant %s", got, tt.want)
 			}

@@ -1,4 +1,4 @@
-package course
+package source
 
 import (
 	"strings"
@@ -24,16 +24,16 @@ func TestNearest(t *testing.T) {
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
-			if got := nearest(tt.word, tt.words); got != tt.want {
-				t.Errorf("nearest(%q, %q) = %q, want %q", tt.word, tt.words, got, tt.want)
+			if got := Nearest(tt.word, tt.words); got != tt.want {
+				t.Errorf("Nearest(%q, %q) = %q, want %q", tt.word, tt.words, got, tt.want)
 			}
 		})
 	}
 }
 
-func TestSlipsGivesUpEarly(t *testing.T) {
+func TestEditDistanceStopsEarly(t *testing.T) {
 	long := strings.Repeat("ab", 1<<20)
-	if got := slips(long, strings.Repeat("cd", 1<<20), 2); got != 3 {
+	if got := editDistance(long, strings.Repeat("cd", 1<<20), 2); got != 3 {
 		t.Errorf("got %d, want 3", got)
 	}
 }

@@ -1,36 +1,38 @@
-package course
+package source
 
 import (
 	"fmt"
 	"strings"
 )
 
-// meant begins a piece of advice with the word that was probably meant, or is
+// Meant begins a piece of advice with the word that was probably meant, or is
 // empty when none of words is near.
-func meant(word string, words []string) string {
-	if near := nearest(word, words); near != "" {
+func Meant(word string, words []string) string {
+	if near := Nearest(word, words); near != "" {
 		return fmt.Sprintf("Did you mean `%s`? ", near)
 	}
 	return ""
 }
 
-// nearest gives the first of words that differs from word by the fewest slips
-// of the hand, at most two and at most a third of its letters; empty if none
-// does. Capital letters do not count.
-func nearest(word string, words []string) string {
+// Nearest returns the first of words with the smallest edit distance from word,
+// at most two and at most a third of its letters; empty if none is so near.
+// Capital letters do not count.
+func Nearest(word string, words []string) string {
 	word = strings.ToLower(word)
 	most, best := min(2, len(word)/3), ""
 	for _, w := range words {
-		if n := slips(word, strings.ToLower(w), most); n <= most {
+		if n := editDistance(word, strings.ToLower(w), most); n <= most {
 			most, best = n-1, w
 		}
 	}
 	return best
 }
 
-// slips counts the letters to add, drop, change or swap with their neighbour
-// to make b of a. It gives up above most, which bounds its time.
-func slips(a, b string, most int) int {
+// editDistance returns the optimal string alignment distance (Damerau and
+// Levenshtein): how many bytes to insert, delete, replace or swap with their
+// neighbour to make b of a. Above most it stops counting and returns most+1,
+// which bounds its time.
+func editDistance(a, b string, most int) int {
 	if len(a)-len(b) > most || len(b)-len(a) > most {
 		return most + 1
 	}

@@ -1,0 +1,73 @@
+package pool
+
+import (
+	"errors"
+	"runtime"
+	"sync/atomic"
+	"testing"
+	"testing/synctest"
+	"time"
+)
+
+func TestMapKeepsTheOrder(t *testing.T) {
+	for _, n := range []int{0, 1, 2, 100} {
+		got := Map(n, func(i int) int {
+			if i%7 == 0 {
+				runtime.Gosched()
+			}
+			return i * i
+		})
+		if len(got) != n {
+			t.Fatalf("%d results of %d", len(got), n)
+		}
+		for i, square := range got {
+			if square != i*i {
+				t.Errorf("result %d is %d", i, square)
+			}
+		}
+	}
+}
+
+// TestWorkersRunAtOnce counts how many pieces are under way together: as many
+// as there are processors, times the share.
+func TestWorkersRunAtOnce(t *testing.T) {
+	for _, share := range []int{1, 3} {
+		synctest.Test(t, func(t *testing.T) {
+			var now, most atomic.Int64
+			_ = Try(50*share, share, func(int) error {
+				running := now.Add(1)
+				for old := most.Load(); running > old && !most.CompareAndSwap(old, running); old = most.Load() {
+				}
+				time.Sleep(time.Second)
+				now.Add(-1)
+				return nil
+			})
+			if want := int64(min(50, runtime.GOMAXPROCS(0)) * share); most.Load() != want {
+				t.Errorf("share %d: %d at once, want %d", share, most.Load(), want)
+			}
+		})
+	}
+}
+
+func TestTryReturnsTheFirstFailure(t *testing.T) {
+	third, later := errors.New("third"), errors.New("later")
+	for range 50 {
+		var begun atomic.Int64
+		err := Try(1000, 1, func(i int) error {
+			begun.Add(1)
+			switch {
+			case i == 3:
+				return third
+			case i > 3:
+				return later
+			}
+			return nil
+		})
+		if !errors.Is(err, third) {
+			t.Fatalf("%v", err)
+		}
+		if n, most := int(begun.Load()), 3+runtime.GOMAXPROCS(0); n > most {
+			t.Errorf("%d pieces were begun, want %d at most", n, most)
+		}
+	}
+}

@@ -1,0 +1,105 @@
+package source
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"go.yaml.in/yaml/v4"
+
+	"slipbook/generator/finding"
+)
+
+// Fields is a set of keys with values, taken apart, or a row of a table.
+type Fields struct {
+	Of    Value // the whole
+	byKey map[string]Value
+}
+
+// Pair is one key with its value.
+type Pair struct{ Key, Value Value }
+
+// Pairs returns the keys, which are one word each, with their values, in the
+// order written. A key that is no word is reported and left out, and so is one
+// that stands twice.
+func (v Value) Pairs() []Pair {
+	if !v.is(yaml.MappingNode) {
+		return nil
+	}
+	var pairs []Pair
+	seen := map[string]Value{}
+	for i := 0; i+1 < len(v.node.Content); i += 2 {
+		key := Value{doc: v.doc, node: v.node.Content[i], above: v.above}
+		word := key.node.Value
+		value := Value{doc: v.doc, node: v.node.Content[i+1], name: word, above: v.above}
+		first, repeated := seen[word]
+		switch {
+		case !key.IsText() || word == "":
+			key.Report(finding.YAMLForm, "this stands where a key should", "Write `key: value`, the key being one word.")
+		case repeated:
+			key.Report(finding.RepeatedKey, fmt.Sprintf("`%s` stands here a second time", word), fmt.Sprintf("Keep one of the two; the other has its value in %s.", first.Line()))
+		default:
+			seen[word] = value
+			pairs = append(pairs, Pair{key, value})
+		}
+	}
+	return pairs
+}
+
+// Word returns what a key says, as it was written.
+func (p Pair) Word() string { return p.Key.node.Value }
+
+// Fields takes a set of keys apart; those that are not in known are reported,
+// and so is a key that stands twice.
+func (v Value) Fields(known ...string) Fields {
+	f := Fields{v, map[string]Value{}}
+	for _, p := range v.Pairs() {
+		if word := p.Word(); slices.Contains(known, word) {
+			f.byKey[word] = p.Value
+		} else {
+			p.Key.Report(finding.UnknownKey, fmt.Sprintf("`%s` is not a key that is known here", word), Meant(word, known)+"The keys are: "+strings.Join(known, ", ")+".")
+		}
+	}
+	return f
+}
+
+// Get returns the value at a key, an absent one if the key is not there.
+func (f Fields) Get(key string) Value {
+	if v, ok := f.byKey[key]; ok {
+		return v
+	}
+	return Value{doc: f.Of.doc, name: key}
+}
+
+// Need returns the value at a key and reports when the key is not there.
+// example is what to write, as "key: value". Of a whole that is itself absent
+// or of the wrong kind nothing is reported again.
+func (f Fields) Need(key, example string) Value {
+	return f.NeedFor(finding.MissingKey, key, example)
+}
+
+// NeedFor is Need with a rule of the caller's own.
+func (f Fields) NeedFor(rule *finding.Rule, key, example string) Value {
+	v := f.Get(key)
+	switch {
+	case !v.Absent() || !f.Of.IsMapping():
+	case f.Of.doc.of != nil:
+		_, value, _ := strings.Cut(example, ": ")
+		f.Of.Report(rule, fmt.Sprintf("this row has nothing in the column `%s`", key), "Write it there, such as `"+value+"`.")
+	default:
+		f.Of.Report(rule, fmt.Sprintf("`%s` is missing", key), "Write a line such as `"+example+"`.")
+	}
+	return v
+}
+
+// Key returns the value at a key without looking at the others.
+func (v Value) Key(key string) Value {
+	if v.IsMapping() {
+		for i := 0; i+1 < len(v.node.Content); i += 2 {
+			if v.node.Content[i].Value == key {
+				return Value{doc: v.doc, node: v.node.Content[i+1], name: key, above: v.above}
+			}
+		}
+	}
+	return Value{doc: v.doc, name: key}
+}
