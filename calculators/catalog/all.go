@@ -1,8 +1,20 @@
+// Package catalog declares every calculator once, each in a file of its own:
+// its inputs with their units, limits and help, its outputs, its notes, the
+// arithmetic behind it, its drawing, and what its page shows: a worked example,
+// a printed table and formulas. The form on the page, the command line, the
+// WebAssembly reactor, the documentation and the tests are all made from this
+// one declaration by package form, so that none of them can disagree.
+//
+// It is part of the WebAssembly reactor: no fmt, no encoding/json, no reflect,
+// no sort, no net/url. Arithmetic is + - * / and math.Sqrt, each product in
+// float64(a*b), so that amd64, arm64 and wasm agree to the last bit.
 package catalog
+
+import "slipbook/calculators/form"
 
 // all is the handbook's calculators in its order. A new calculator is a file
 // of this package with one declaration, named here.
-var all = []*Calculator{
+var all = form.List{
 	slipDensity,
 	slipAdjust,
 	slipBatch,
@@ -18,44 +30,18 @@ var all = []*Calculator{
 }
 
 // All lists the calculators in the order of the handbook.
-func All() []*Calculator { return all }
+func All() form.List { return all }
 
-// Find gives the calculator of that name, or nil.
-func Find(name string) *Calculator {
-	for _, c := range all {
-		if c.Name == name {
-			return c
-		}
-	}
-	return nil
+// Find returns the calculator of that name, or nil.
+func Find(name string) *form.Calculator { return all.Find(name) }
+
+// Solve answers a request in the course's style. It never panics: what the
+// arithmetic cannot do is an error of the answer.
+func Solve(calculator string, given []form.Setting, s form.Settings) *form.Answer {
+	return all.Solve(calculator, given, s)
 }
 
-// Input gives the input of that name, or nil.
-func (c *Calculator) Input(name string) *Input {
-	for i := range c.Inputs {
-		if c.Inputs[i].Name == name {
-			return &c.Inputs[i]
-		}
-	}
-	return nil
-}
-
-// Output gives the output of that name, or nil.
-func (c *Calculator) Output(name string) *Output {
-	for i := range c.Outputs {
-		if c.Outputs[i].Name == name {
-			return &c.Outputs[i]
-		}
-	}
-	return nil
-}
-
-// Column gives the column of that name, or nil.
-func (c *Calculator) Column(name string) *Column {
-	for i := range c.Columns {
-		if c.Columns[i].Name == name {
-			return &c.Columns[i]
-		}
-	}
-	return nil
-}
+// Respond answers an encoded request with an encoded answer: the reactor's
+// work, and what the tests compare byte for byte. A request that cannot be
+// read is answered with an error of the input "calculator".
+func Respond(request []byte, s form.Settings) []byte { return all.Respond(request, s) }

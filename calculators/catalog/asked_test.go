@@ -1,17 +1,18 @@
 package catalog
 
 import (
-	"math"
+	"net/url"
 	"strings"
 	"testing"
 
+	"slipbook/calculators/form"
 	"slipbook/calculators/slip"
 )
 
 // solveText solves an encoded request in some settings.
 func solveText(t *testing.T, request string, s Settings) *Answer {
 	t.Helper()
-	name, given, err := decodeRequest(request)
+	name, given, err := form.ReadRequest(request)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -156,7 +157,7 @@ func TestBlendsAreNear(t *testing.T) {
 // known where it is refused.
 func TestClays(t *testing.T) {
 	s := Plain()
-	s.Bodies = []Body{{"yard-stoneware", "Yard stoneware", 12.5, "6"}, {"attic-porcelain", "Attic porcelain", 14, ""}}
+	s.Bodies = []Body{{ID: "yard-stoneware", Name: "Yard stoneware", Shrinkage: 12.5, Cone: "6"}, {ID: "attic-porcelain", Name: "Attic porcelain", Shrinkage: 14, Cone: ""}}
 	back, err := Configure([]byte(s.Encode()))
 	if err != nil || back.Encode() != s.Encode() || len(back.Bodies) != 2 || back.Bodies[0] != s.Bodies[0] {
 		t.Fatalf("%+v came back as %+v, %v", s.Bodies, back.Bodies, err)
@@ -168,7 +169,7 @@ func TestClays(t *testing.T) {
 	if text := everything(a); !strings.Contains(text, "for Yard stoneware is what this handbook has, at cone 6.") {
 		t.Error(text)
 	}
-	if len(a.Read) != 1 || a.Read[0] != (Phrase{"body", "shrinks 12.5\u00a0%"}) {
+	if len(a.Read) != 1 || a.Read[0] != (Phrase{Input: "body", Text: "shrinks 12.5\u00a0%"}) {
 		t.Errorf("beside the choice: %v", a.Read)
 	}
 	if g := a.Inputs[0]; g.Name != "shrinkage" || g.Values[0] != 12.5 {
@@ -181,26 +182,9 @@ func TestClays(t *testing.T) {
 	if want := "“mud” is none of the choices. They are: yard-stoneware and attic-porcelain."; len(a.Errors) != 1 || a.Errors[0].Text != want {
 		t.Errorf("%v, want %s", a.Errors, want)
 	}
-	for _, bad := range []string{"body=x", "body=" + string(escape(nil, "id=x&shrinkage=60")), "body=" + string(escape(nil, "id=x&shrinkage=a")), "body=" + string(escape(nil, "name=x&shrinkage=6"))} {
+	for _, bad := range []string{"body=x", "body=" + url.QueryEscape("id=x&shrinkage=60"), "body=" + url.QueryEscape("id=x&shrinkage=a"), "body=" + url.QueryEscape("name=x&shrinkage=6")} {
 		if _, err := Configure([]byte(bad)); err == nil {
 			t.Errorf("%s was taken", bad)
-		}
-	}
-}
-
-// TestNoAnswerIsInfinite wants an answer that is no number to be refused, and
-// nothing else to be said.
-func TestNoAnswerIsInfinite(t *testing.T) {
-	for _, value := range []float64{math.Inf(1), math.Inf(-1), math.NaN()} {
-		b := &bench{calculator: washDilute, settings: Plain(), answer: &Answer{Calculator: washDilute.Name}}
-		b.set("new-volume", 100)
-		b.set("water-to-add", value)
-		b.headline("It makes {new-volume}.")
-		b.note("Stir it.")
-		b.finish()
-		want := "These numbers lead to no sensible answer. Check each of them for a slipped decimal mark."
-		if a := b.answer; len(a.Errors) != 1 || a.Errors[0].Text != want || a.Headline != "" || len(a.Outputs)+len(a.Notes) > 0 {
-			t.Errorf("%v: %+v", value, a)
 		}
 	}
 }

@@ -1,22 +1,24 @@
 package catalog
 
 import (
+	"slipbook/calculators/form"
+	. "slipbook/calculators/formula"
 	"slipbook/calculators/quantity"
 	"slipbook/calculators/slip"
 )
 
-var clayColour = &Calculator{
+var clayColour = &form.Calculator{
 	Name:    "clay-colour",
 	Title:   "Colour a lump of clay",
 	Purpose: "Says how much stain goes into a lump of damp clay, for inlay and for marbled bodies.",
-	Inputs: []Input{
-		{Name: "clay", Label: "Damp clay", Help: "As it comes from the bag.", Kind: quantity.Mass, Needed: true, First: true, Low: Limit{Above, 0, ""}, High: Limit{UpTo, 1e6, ""}},
-		{Name: "clay-water", Label: "Water in the clay", Help: "In percent of its damp weight, about 20 from the bag. A lump of 100 g that dries to 80 g holds 20 %.", Kind: quantity.Percent, Needed: true, First: true, Low: Limit{From, 0, ""},
-			High: Limit{UpTo, 90, "That is water with a little clay in it. Clay from the bag holds about 20 %."}},
-		{Name: "stain", Label: "Stain wanted", Help: "Grams for every 100 g of dry clay, from your test tile.", Kind: quantity.Percent, Needed: true, First: true, Low: Limit{From, 0, ""}, High: Limit{UpTo, 100, ""}},
+	Inputs: []form.Input{
+		{Name: "clay", Label: "Damp clay", Help: "As it comes from the bag.", Kind: quantity.Mass, Needed: true, First: true, Low: form.Limit{End: form.Above}, High: form.Limit{End: form.UpTo, Value: 1e6}},
+		{Name: "clay-water", Label: "Water in the clay", Help: "In percent of its damp weight, about 20 from the bag. A lump of 100 g that dries to 80 g holds 20 %.", Kind: quantity.Percent, Needed: true, First: true, Low: form.Limit{End: form.From},
+			High: form.Limit{End: form.UpTo, Value: 90, Why: "That is water with a little clay in it. Clay from the bag holds about 20 %."}},
+		{Name: "stain", Label: "Stain wanted", Help: "Grams for every 100 g of dry clay, from your test tile.", Kind: quantity.Percent, Needed: true, First: true, Low: form.Limit{End: form.From}, High: form.Limit{End: form.UpTo, Value: 100}},
 	},
-	Outputs: []Output{
-		{Name: "stain-mass", Label: "Stain to add", Unit: "g", Digits: 4, As: Weighed},
+	Outputs: []form.Output{
+		{Name: "stain-mass", Label: "Stain to add", Unit: "g", Digits: 4, As: form.Weighed},
 		{Name: "dry-clay", Label: "Dry clay in the lump", Unit: "g", Digits: 4},
 		{Name: "water-held", Label: "Water in the lump", Unit: "g", Digits: 4},
 	},
@@ -29,44 +31,86 @@ var clayColour = &Calculator{
 	Cautions: []string{
 		"Keep the gloves on as long as you wedge: wet stain rubs into the skin. The supplier’s safety data sheet and local rules come first.",
 	},
-	Next: []Next{
-		{Words: "Plan test tiles up to that colour", Calculator: "tile-plan", Carry: []Carry{{"high", "stain"}}},
+	Next: []form.Next{
+		{Words: "Plan test tiles up to that colour", Calculator: "tile-plan", Carry: []form.Carry{{Into: "high", From: "stain"}}},
 	},
-	Example: Example{
-		Case:  "A 500 g lump of porcelain, one fifth of it water, is to be blue for inlay.",
-		Given: []Setting{{"clay", "500 g"}, {"clay-water", "20"}, {"stain", "8"}},
-	},
-	Table: Table{
-		Caption: "Stain for one kilogram of damp clay, g",
-		Down:    "clay-water", Values: []string{"16 %", "18 %", "20 %", "22 %", "24 %", "26 %"},
-		Across: "stain", AcrossValues: []string{"2 %", "4 %", "6 %", "8 %", "10 %", "15 %"},
-		Show: []string{"stain-mass"},
-		Also: []Setting{{"clay", "1 kg"}},
-	},
-	work: workClay,
-	draw: drawClay,
+	Work: workClay,
+	Draw: drawClay,
 }
 
-func workClay(b *bench) {
-	b.doubtShare("clay-water")
-	damp, percent := b.value("clay"), b.value("stain")
-	dry := slip.Dried(damp, b.value("clay-water"))
+// What only pages show, which the reactor is built without.
+func init() {
+	if form.Pages {
+		clayColour.Example = form.Example{
+			Case:  "A 500 g lump of porcelain, one fifth of it water, is to be blue for inlay.",
+			Given: []form.Setting{{Name: "clay", Text: "500 g"}, {Name: "clay-water", Text: "20"}, {Name: "stain", Text: "8"}},
+		}
+		clayColour.Table = form.Table{
+			Caption: "Stain for one kilogram of damp clay, g",
+			Down:    "clay-water", Values: []string{"16 %", "18 %", "20 %", "22 %", "24 %", "26 %"},
+			Across: "stain", AcrossValues: []string{"2 %", "4 %", "6 %", "8 %", "10 %", "15 %"},
+			Show: []string{"stain-mass"},
+			Also: []form.Setting{{Name: "clay", Text: "1 kg"}},
+		}
+		clayColour.Formulas = clayFormulas
+	}
+}
+
+func workClay(e *form.Evaluation) {
+	doubtShare(e, "clay-water")
+	damp, percent := e.Value("clay"), e.Value("stain")
+	dry := slip.Dried(damp, e.Value("clay-water"))
 	stain := dry * percent / 100
-	b.set("stain-mass", stain)
-	b.set("dry-clay", dry)
-	b.set("water-held", damp-dry)
+	e.Set("stain-mass", stain)
+	e.Set("dry-clay", dry)
+	e.Set("water-held", damp-dry)
 	switch {
 	case stain == 0:
-		b.headline("Nothing to wedge in: you asked for 0\u00a0% of stain.")
+		e.Headline("Nothing to wedge in: you asked for 0\u00a0% of stain.")
 		return
-	case !b.weighable("stain-mass"):
-		b.headline("The stain is {stain-mass}: colour a larger lump.")
+	case !e.Weighable("stain-mass"):
+		e.Headline("The stain is {stain-mass}: colour a larger lump.")
 	default:
-		b.headline("Wedge in {stain-mass} of stain.")
+		e.Headline("Wedge in {stain-mass} of stain.")
 	}
-	b.judge(OfStain, percent, b.shown("stain"))
+	e.Judge(form.OfStain, percent, e.Shown("stain"))
 	if damp > dry && stain > 0 {
-		b.note("Reckoned on the damp clay it would have been {} of stain, {} times as much.", withUnit(b.text(damp*percent/100, 4), "g"), b.text(damp/dry, 3))
+		e.Note("Reckoned on the damp clay it would have been {} of stain, {} times as much.", form.WithUnit(e.Text(damp*percent/100, 4), "g"), e.Text(damp/dry, 3))
 	}
-	b.littleStain(stain)
+	littleStain(e, stain)
+}
+
+// drawClay shows a lump by weight: its dry clay, its water, the stain.
+func drawClay(e *form.Evaluation) string {
+	d := sheet(e, "The lump by weight, to scale: {dry-clay} of dry clay and {water-held} of water, and beside it {stain-mass} of stain.")
+	x, total := 30.0, 0.0
+	parts := [...]struct{ class, name, words string }{{"clay", "dry-clay", "dry clay"}, {"water", "water-held", "water"}, {"colour", "stain-mass", "stain"}}
+	for _, part := range parts {
+		r, _ := e.Result(part.name)
+		total += r.Value
+	}
+	for i, part := range parts {
+		r, _ := e.Result(part.name)
+		width := 560 * r.Value / total
+		d.Box(part.class, x, 30, width, 100)
+		d.Box("ink", x, 30, width, 100)
+		d.Aside(brief(e, part.words+" {"+part.name+"}"), 90, 184+float64(float64(i)*48))
+		d.Box(part.class, 40, 162+float64(float64(i)*48), 30, 30)
+		d.Box("ink", 40, 162+float64(float64(i)*48), 30, 30)
+		x += width
+	}
+	return d.String()
+}
+
+func clayFormulas() []Formula {
+	return []Formula{
+		{
+			Math: Equal(Words("stain"), Row(Letter("M"), Times, Bracket(One, Minus, Fraction(Letter("w"), Hundred)), Times, Fraction(Letter("p"), Hundred))),
+			Where: []Symbol{
+				{Letter: "M", Means: "damp clay, g"},
+				{Letter: "w", Means: "water in it, % of its damp weight"},
+				{Letter: "p", Means: "stain, g for 100 g of dry clay"},
+			},
+		},
+	}
 }

@@ -8,6 +8,7 @@ import (
 	"strings"
 	"testing"
 
+	"slipbook/calculators/form"
 	"slipbook/calculators/quantity"
 	"slipbook/calculators/stage/stagetest"
 )
@@ -55,11 +56,11 @@ func checkInput(t *testing.T, c *Calculator, in Input) {
 	}
 	if in.Words || in.Bodies || len(in.Choices) > 0 {
 		checkWords(t, in)
-	} else if in.Low.End == NoEnd && in.Name != "from" && in.Name != "to" {
+	} else if in.Low.End == form.NoEnd && in.Name != "from" && in.Name != "to" {
 		t.Errorf("input %q has no lower limit", in.Name)
 	} else if in.Default != "" {
 		q, err := quantity.Read(in.Default, in.Kind, "", Plain().Style)
-		if err != nil || in.outside(q.Value, Plain().Style) != "" {
+		if err != nil || in.Outside(q.Value, Plain().Style) != "" {
 			t.Errorf("input %q: its default %q is refused", in.Name, in.Default)
 		}
 	}
@@ -77,19 +78,19 @@ func checkInput(t *testing.T, c *Calculator, in Input) {
 // checkWords looks at an input that is words or a choice.
 func checkWords(t *testing.T, in Input) {
 	t.Helper()
-	if in.Words && len(in.Choices) > 0 || in.Whole || in.Low.End != NoEnd || in.High.End != NoEnd {
+	if in.Words && len(in.Choices) > 0 || in.Whole || in.Low.End != form.NoEnd || in.High.End != form.NoEnd {
 		t.Errorf("input %q is words and something else", in.Name)
 	}
-	if id, _ := in.choice(in.Choices, in.Default); in.Default != "" && len(in.Choices) > 0 && id != in.Default {
+	if id, _ := in.Choice(in.Choices, in.Default); in.Default != "" && len(in.Choices) > 0 && id != in.Default {
 		t.Errorf("input %q: its default %q is none of the choices", in.Name, in.Default)
 	}
 	for _, c := range in.Choices {
-		if id, _ := in.choice(in.Choices, c.Label); !kebab.MatchString(c.ID) || c.Label == "" || id != c.ID {
+		if id, _ := in.Choice(in.Choices, c.Label); !kebab.MatchString(c.ID) || c.Label == "" || id != c.ID {
 			t.Errorf("input %q: choice %+v", in.Name, c)
 		}
 	}
 	for _, s := range in.Said {
-		if id, _ := in.choice(in.Choices, s.ID); (s.ID == "") == (s.Ask == "") || s.ID != "" && id != s.ID {
+		if id, _ := in.Choice(in.Choices, s.ID); (s.ID == "") == (s.Ask == "") || s.ID != "" && id != s.ID {
 			t.Errorf("input %q: %+v means no choice, and asks nothing", in.Name, s)
 		}
 	}
@@ -142,18 +143,18 @@ func TestPrinted(t *testing.T) {
 // no style of its own.
 func TestDrawings(t *testing.T) {
 	requests := map[string][]Setting{
-		"slip-adjust":    {{"slip-mass", "3 kg"}, {"from", "1.3"}, {"to", "1.5"}, {"stain", "8"}},
-		"wash-dilute":    {{"volume", "100"}, {"from", "20"}, {"to", "5"}},
-		"shrinkage-size": {{"shrinkage", "12"}, {"capacity-fired", "350"}},
-		"wash-mix":       {{"volume", "100"}, {"flux-parts", "0"}},
-		"slip-density":   {{"mass", "100"}, {"volume", "100"}},
-		"shrinkage-test": {{"plastic", "100"}, {"dry", "100"}, {"fired", "100"}},
-		"slip-batch":     {{"volume", "1 L"}, {"specific-gravity", "2.5"}},
-		"slip-colour":    {{"slip-mass", "1 kg"}, {"specific-gravity", "1.5"}, {"stain", "5"}, {"stain-now", "5"}},
-		"clay-colour":    {{"clay", "1 kg"}, {"clay-water", "0"}, {"stain", "0"}},
-		"slip-fit":       {{"body", "12"}, {"body-so-far", "0"}, {"slip", "0"}},
-		"stage-plan":     {{"state", "glaze-fired"}, {"layers", "slip, wash"}, {"places", "different"}},
-		"tile-plan":      {{"kind", "triaxial"}, {"points", "13"}, {"base", "20"}},
+		"slip-adjust":    {{Name: "slip-mass", Text: "3 kg"}, {Name: "from", Text: "1.3"}, {Name: "to", Text: "1.5"}, {Name: "stain", Text: "8"}},
+		"wash-dilute":    {{Name: "volume", Text: "100"}, {Name: "from", Text: "20"}, {Name: "to", Text: "5"}},
+		"shrinkage-size": {{Name: "shrinkage", Text: "12"}, {Name: "capacity-fired", Text: "350"}},
+		"wash-mix":       {{Name: "volume", Text: "100"}, {Name: "flux-parts", Text: "0"}},
+		"slip-density":   {{Name: "mass", Text: "100"}, {Name: "volume", Text: "100"}},
+		"shrinkage-test": {{Name: "plastic", Text: "100"}, {Name: "dry", Text: "100"}, {Name: "fired", Text: "100"}},
+		"slip-batch":     {{Name: "volume", Text: "1 L"}, {Name: "specific-gravity", Text: "2.5"}},
+		"slip-colour":    {{Name: "slip-mass", Text: "1 kg"}, {Name: "specific-gravity", Text: "1.5"}, {Name: "stain", Text: "5"}, {Name: "stain-now", Text: "5"}},
+		"clay-colour":    {{Name: "clay", Text: "1 kg"}, {Name: "clay-water", Text: "0"}, {Name: "stain", Text: "0"}},
+		"slip-fit":       {{Name: "body", Text: "12"}, {Name: "body-so-far", Text: "0"}, {Name: "slip", Text: "0"}},
+		"stage-plan":     {{Name: "state", Text: "glaze-fired"}, {Name: "layers", Text: "slip, wash"}, {Name: "places", Text: "different"}},
+		"tile-plan":      {{Name: "kind", Text: "triaxial"}, {Name: "points", Text: "13"}, {Name: "base", Text: "20"}},
 	}
 	for _, c := range All() {
 		for _, given := range [][]Setting{c.Example.Given, requests[c.Name]} {

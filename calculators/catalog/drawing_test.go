@@ -6,6 +6,10 @@ import (
 	"strconv"
 	"strings"
 	"testing"
+
+	"slipbook/calculators/sketch"
+
+	"slipbook/calculators/form"
 )
 
 // shape is one element of a drawing, with what stands in it.
@@ -28,7 +32,7 @@ type shape struct {
 // class: "rect.clay".
 func drawn(t *testing.T, request string) (*Answer, map[string][]shape) {
 	t.Helper()
-	name, given, err := decodeRequest(request)
+	name, given, err := form.ReadRequest(request)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -70,7 +74,7 @@ func drawnNear(t *testing.T, what string, got, want float64) {
 // TestJarsAreToScale wants the fullest jar full, and every other filling as
 // high as it is large beside it.
 func TestJarsAreToScale(t *testing.T) {
-	const full = jarFloor - jarTop
+	const full = sketch.JarFloor - sketch.JarTop
 	for _, test := range []struct {
 		request  string
 		fillings func(*Answer) map[string][]float64 // by class, of what is drawn full
@@ -160,7 +164,7 @@ func tall(t *testing.T, path shape) float64 {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return jarFloor - rim
+	return sketch.JarFloor - rim
 }
 
 // TestTriangleIsNotMirrored wants each blend of a triaxial to stand nearest to
@@ -217,13 +221,13 @@ func TestDrawingsKeepToTheirSheet(t *testing.T) {
 		at := map[[2]float64]string{}
 		for kind, list := range shapes {
 			for _, s := range list {
-				if s.X < 0 || s.Y < 0 || s.X+s.Width > sheetWidth+0.1 || s.Y+s.Height > sheetHeight || s.CX > sheetWidth || s.CY > sheetHeight {
+				if s.X < 0 || s.Y < 0 || s.X+s.Width > sketch.Width+0.1 || s.Y+s.Height > sketch.Height || s.CX > sketch.Width || s.CY > sketch.Height {
 					t.Errorf("%s: %s lies outside: %+v", request, kind, s)
 				}
 				if kind != "text.words" {
 					continue
 				}
-				if wide := 0.55 * s.Size * float64(len([]rune(s.Words))); s.Anchor == "" && s.X+wide > sheetWidth {
+				if wide := 0.55 * s.Size * float64(len([]rune(s.Words))); s.Anchor == "" && s.X+wide > sketch.Width {
 					t.Errorf("%s: %q runs off the sheet", request, s.Words)
 				}
 				for place, words := range at {

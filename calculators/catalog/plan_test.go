@@ -17,13 +17,13 @@ func TestPlanSaysWhatWasUnderstood(t *testing.T) {
 		layers, coats string // for the choosers
 		wish          string
 	}{
-		{given{{"state", "soft-leather-hard"}, {"layers", "slip trailed and scratched, clear glaze"}},
+		{given{{Name: "state", Text: "soft-leather-hard"}, {Name: "layers", Text: "slip trailed and scratched, clear glaze"}},
 			"Coloured slip by Trailing then Scratching, Glaze", "",
 			"Soft leather-hard: coloured slip (trailing, scratching), glaze."},
-		{given{{"state", "bisque"}, {"already", "slip fixed, wash"}, {"layers", "wash"}, {"finish", "bare"}, {"food", "no"}},
+		{given{{Name: "state", Text: "bisque"}, {Name: "already", Text: "slip fixed, wash"}, {Name: "layers", Text: "wash"}, {Name: "finish", Text: "bare"}, {Name: "food", Text: "no"}},
 			"Stain wash", "Coloured slip fixed, Stain wash",
 			"Bisque: stain wash. On it already: coloured slip (fixed), stain wash (loose). It ends bare. Not for food or drink."},
-		{given{{"state", "leather-hard"}, {"layers", "blue slip, carved clay"}, {"places", "different"}, {"body", "Yard paper clay"}},
+		{given{{Name: "state", Text: "leather-hard"}, {Name: "layers", Text: "blue slip, carved clay"}, {Name: "places", Text: "different"}, {Name: "body", Text: "Yard paper clay"}},
 			"", "", "Leather-hard: coloured slip, carving. Each on a place of its own. Of Yard paper clay."},
 	} {
 		a := catalog.Solve("stage-plan", tt.given, catalog.Settings{Table: stagetest.Table()})

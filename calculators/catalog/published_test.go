@@ -58,7 +58,7 @@ func output(calculator, name string, inputs ...any) float64 {
 		if !isText {
 			text = number(inputs[i+1].(float64))
 		}
-		given = append(given, Setting{inputs[i].(string), text})
+		given = append(given, Setting{Name: inputs[i].(string), Text: text})
 	}
 	for _, r := range Solve(calculator, given, Plain()).Outputs {
 		if r.Name == name {
@@ -74,7 +74,7 @@ func atGravity(name string, gravity, solids float64) float64 {
 }
 
 func cup(n int, from, to, cups float64) float64 {
-	a := Solve("wash-dilute", []Setting{{"volume", "100"}, {"from", number(from)}, {"to", number(to)}, {"steps", number(cups)}}, Plain())
+	a := Solve("wash-dilute", []Setting{{Name: "volume", Text: "100"}, {Name: "from", Text: number(from)}, {Name: "to", Text: number(to)}, {Name: "steps", Text: number(cups)}}, Plain())
 	return a.Rows[n-1][1].Value
 }
 
@@ -164,13 +164,13 @@ func waterOverDry(percent float64) float64 {
 
 // plan gives the rows of a plan of tiles on 100 g of base.
 func plan(inputs ...any) [][]Cell {
-	given := []Setting{{"base", "100"}}
+	given := []Setting{{Name: "base", Text: "100"}}
 	for i := 0; i < len(inputs); i += 2 {
 		text, isText := inputs[i+1].(string)
 		if !isText {
 			text = number(inputs[i+1].(float64))
 		}
-		given = append(given, Setting{inputs[i].(string), text})
+		given = append(given, Setting{Name: inputs[i].(string), Text: text})
 	}
 	return Solve("tile-plan", given, Plain()).Rows
 }

@@ -3,6 +3,8 @@ package catalog
 import (
 	"strings"
 	"testing"
+
+	"slipbook/calculators/form"
 )
 
 // thereAre lists the calculators as a refusal does.
@@ -117,7 +119,7 @@ func TestRefusals(t *testing.T) {
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
-			fields, err := decode(string(Respond([]byte(test.request), studio())), mostSettings)
+			fields, err := form.Fields(string(Respond([]byte(test.request), studio())))
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -205,7 +207,7 @@ func TestUnderstoodElsewhere(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		fields, err := decode(string(Respond([]byte(test.request), s)), mostSettings)
+		fields, err := form.Fields(string(Respond([]byte(test.request), s)))
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -226,9 +228,9 @@ func TestUnderstood(t *testing.T) {
 	for typed, want := range map[string]string{
 		"174.5": "", "174.5 g": "", "174.50": "", " 180 ": "", "1 745": "read as 1745\u00a0g", "0.18 kg": "read as 180\u00a0g", "174,5": "read as 174.5\u00a0g", "6 oz": "read as 170.0971\u00a0g",
 	} {
-		a := Solve("slip-density", []Setting{{"mass", typed}, {"volume", "1 L"}, {"tare", "0"}}, Plain())
+		a := Solve("slip-density", []Setting{{Name: "mass", Text: typed}, {Name: "volume", Text: "1 L"}, {Name: "tare", Text: "0"}}, Plain())
 		if typed != "1 745" {
-			a = Solve("slip-density", []Setting{{"mass", typed}}, Plain())
+			a = Solve("slip-density", []Setting{{Name: "mass", Text: typed}}, Plain())
 		}
 		got := ""
 		for _, r := range a.Read {

@@ -7,6 +7,7 @@ import (
 	"strings"
 	"testing"
 
+	"slipbook/calculators/form"
 	"slipbook/calculators/quantity"
 	"slipbook/calculators/slip"
 )
@@ -18,7 +19,7 @@ import (
 // outputs with plain spaces; a refused one has none.
 func texts(t *testing.T, request string, s Settings) map[string]string {
 	t.Helper()
-	name, given, err := decodeRequest(request)
+	name, given, err := form.ReadRequest(request)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -40,8 +41,8 @@ func plainly(text string) string {
 // bench1 is a studio with two scales and working numbers of its own.
 func bench1() Settings {
 	s := Plain()
-	s.Scales = []Scale{{500, 0.1}, {5000, 5}}
-	s.Working = []Working{{OfSlip, "to brush or pour", 1.45, 1.45}}
+	s.Scales = []Scale{{To: 500, Step: 0.1}, {To: 5000, Step: 5}}
+	s.Working = []Working{{Of: form.OfSlip, For: "to brush or pour", Low: 1.45, High: 1.45}}
 	return s
 }
 
@@ -76,8 +77,8 @@ func TestAnswersComeInTheReadersMeasures(t *testing.T) {
 
 // TestValuesStayCanonical wants the same bits behind a text in any measure.
 func TestValuesStayCanonical(t *testing.T) {
-	given := []Setting{{"volume", "1 US gallon"}, {"from", "1.6"}, {"to", "1.45"}}
-	other := []Setting{{"volume", "3785.411784"}, {"from", "1.6"}, {"to", "1.45"}}
+	given := []Setting{{Name: "volume", Text: "1 US gallon"}, {Name: "from", Text: "1.6"}, {Name: "to", Text: "1.45"}}
+	other := []Setting{{Name: "volume", Text: "3785.411784"}, {Name: "from", Text: "1.6"}, {Name: "to", Text: "1.45"}}
 	a, b := Solve("slip-adjust", given, in("us")), Solve("slip-adjust", other, bench1())
 	for i := range a.Outputs {
 		if a.Outputs[i].Value != b.Outputs[i].Value || a.Outputs[i].Unit != "mL" || a.Outputs[i].Text == b.Outputs[i].Text {
@@ -88,9 +89,9 @@ func TestValuesStayCanonical(t *testing.T) {
 
 func TestMassesAreRoundedToTheScale(t *testing.T) {
 	two, one := bench1(), bench1()
-	one.Scales = []Scale{{200, 0.5}}
+	one.Scales = []Scale{{To: 200, Step: 0.5}}
 	turned := bench1()
-	turned.Scales = []Scale{{5000, 5}, {500, 0.1}}
+	turned.Scales = []Scale{{To: 5000, Step: 5}, {To: 500, Step: 0.1}}
 	for _, c := range []struct {
 		mass float64
 		in   Settings
@@ -100,7 +101,7 @@ func TestMassesAreRoundedToTheScale(t *testing.T) {
 		{53.128, turned, 0.1}, {500.1, turned, 5}, {20000, turned, 5},
 		{100, one, 0.5}, {1000, one, 0.5}, {53, Plain(), 0.1}, {2768, Plain(), 1}, {20000, Plain(), 5},
 	} {
-		if got := c.in.step(c.mass); got != c.want {
+		if got := c.in.Step(c.mass); got != c.want {
 			t.Errorf("%v g in %v: a step of %v, want %v", c.mass, c.in.Scales, got, c.want)
 		}
 	}
@@ -161,80 +162,6 @@ func outputText(a *Answer, name string) string {
 	return ""
 }
 
-func TestAmountsHaveWords(t *testing.T) {
-	b := &bench{calculator: slipAdjust, settings: bench1(), answer: &Answer{}}
-	for _, c := range []struct {
-		value float64
-		unit  string
-		as    Measure
-		want  string
-	}{
-		{0, "g", Weighed, "none"}, {0.04, "g", Weighed, "too little to weigh"}, {0.05, "g", Weighed, "0.1 g"},
-		{0.3, "mL", Bucket, "too little to measure"}, {84.12, "mL", Bucket, "84 mL"}, {588.8, "mL", Bucket, "590 mL"}, {2995, "mL", Bucket, "3000 mL"},
-		{30000, "mL", Bucket, "30 L"}, {5.93, "mL", Poured, "5.9 mL"}, {186.4, "g", Poured, "186 g"}, {3140, "mL", Reckoned, "3.14 L"},
-		{12.5, "%", Reckoned, "12.5 %"}, {-0.5, "g", Weighed, "−0.5 g"},
-	} {
-		if got := plainly(b.amount(c.value, c.unit, 4, 0, c.as)); got != c.want {
-			t.Errorf("%v %s: %q, want %q", c.value, c.unit, got, c.want)
-		}
-	}
-}
-
-func TestDoubtRounds(t *testing.T) {
-	b := &bench{calculator: slipDensity, settings: Plain(), answer: &Answer{}}
-	for _, c := range []struct {
-		value, u float64
-		want     string
-	}{
-		{812.5, 14.07, "810 ± 30 g/L"}, {81.25, 0.94, "81.3 ± 1.9 g/L"}, {812.5, 141, "800 ± 300 g/L"}, {1.5, 0.00866, "1.500 ± 0.018 g/L"},
-	} {
-		if got := plainly(b.doubtful(c.value, c.u, "g/L")); got != c.want {
-			t.Errorf("%v, u %v: %q, want %q", c.value, c.u, got, c.want)
-		}
-	}
-	for u, want := range map[float64]float64{0.0144: 0.01, 0.01: 0.01, 0.0099: 0.001, 14: 10, 9.99: 1, 1: 1, 2000: 1000} {
-		if got := place(u); math.Abs(got-want) > 1e-12*want {
-			t.Errorf("the place of %v is %v, want %v", u, got, want)
-		}
-	}
-}
-
-func TestJudged(t *testing.T) {
-	trails := bench1()
-	trails.Working = append(trails.Working, Working{OfSlip, "to trail", 1.55, 1.62}, Working{OfWash, "on bisque", 18, 18})
-	for _, c := range []struct {
-		of    Subject
-		value float64
-		in    Settings
-		want  string
-	}{
-		{OfSlip, 1.60, bench1(), "1.6: thick. To brush or pour, near 1.45."},
-		{OfSlip, 1.46, bench1(), "1.46: right to brush or pour."},
-		{OfSlip, 1.3, bench1(), "1.3: thin. To brush or pour, near 1.45."},
-		{OfSlip, 1.6, trails, "1.6: right to trail. To brush or pour, near 1.45."},
-		{OfSlip, 1.5, trails, "1.5: between what is usual. To brush or pour, near 1.45; to trail, 1.55 to 1.62."},
-		{OfSlip, 1.7, trails, "1.7: thick. To brush or pour, near 1.45; to trail, 1.55 to 1.62."},
-		{OfSlip, 1.44, bench1(), "1.44: right to brush or pour."},
-		{OfSlip, 1.42, bench1(), "1.42: thin. To brush or pour, near 1.45."},
-		{OfSlip, 1.48, bench1(), "1.48: thick. To brush or pour, near 1.45."},
-		{OfSlip, 1.62, trails, "1.62: right to trail. To brush or pour, near 1.45."},
-		{OfSlip, 1.3, Plain(), "1.3: right to brush, dip or pour (by what is usual in the trade). To trail, 1.45 to 1.60."},
-		{OfWash, 16.5, trails, "16.5: right on bisque."},
-		{OfWash, 20, trails, "20: strong. On bisque, near 18."},
-		{OfWash, 19, trails, "19: right on bisque."},
-		{OfWash, 4, trails, "4: weak. On bisque, near 18."},
-		{OfStain, 8, trails, "8: right for colour in a slip (by what is usual in the trade)."},
-		{OfSlip, 1.46, Plain(), "1.46: right to brush, dip or pour and to trail (by what is usual in the trade)."},
-		{OfSlip, 1.2, Plain(), "1.2: thin (by what is usual in the trade). To brush, dip or pour, 1.30 to 1.50; to trail, 1.45 to 1.60."},
-	} {
-		b := &bench{calculator: slipDensity, settings: c.in, answer: &Answer{}}
-		b.judge(c.of, c.value, b.text(c.value, 3))
-		if got := plainly(strings.Join(b.answer.Judged, "|")); got != c.want {
-			t.Errorf("%v of %s: %q, want %q", c.value, c.of, got, c.want)
-		}
-	}
-}
-
 // TestUsualWashesAreRight wants the weakest and the strongest wash that are usual
 // to be judged so, and what is beyond them not.
 func TestUsualWashesAreRight(t *testing.T) {
@@ -280,20 +207,20 @@ func TestSettingsThatMeanNothing(t *testing.T) {
 func TestPageCarriesTheHazardsOfItsAnswers(t *testing.T) {
 	s := Plain()
 	for _, id := range HazardIDs() {
-		s.Hazards = append(s.Hazards, Hazard{id, "The course says this of " + id + "."})
+		s.Hazards = append(s.Hazards, Hazard{ID: id, Words: "The course says this of " + id + "."})
 	}
 	warned := 0
 	for _, c := range All() {
 		sums := s.Sums(c)
 		for _, id := range HazardIDs() {
-			want := contains(c.Hazards, id) || contains(c.MayHurt, id)
-			if got := strings.HasPrefix(sums.words(id), "The course says"); got != want {
+			want := slices.Contains(c.Hazards, id) || slices.Contains(c.MayHurt, id)
+			if got := strings.HasPrefix(sums.HazardWords(id), "The course says"); got != want {
 				t.Errorf("the page of %s has the course's words for %s: %v, want %v", c.Name, id, got, want)
 			}
 		}
 		for _, caution := range Solve(c.Name, c.Example.Given, sums).Cautions {
 			warned++
-			if !strings.HasPrefix(caution, "The course says") && !contains(c.Cautions, caution) {
+			if !strings.HasPrefix(caution, "The course says") && !slices.Contains(c.Cautions, caution) {
 				t.Errorf("%s warns in words that are not the course's: %s", c.Name, caution)
 			}
 		}
@@ -311,7 +238,7 @@ func TestNext(t *testing.T) {
 		a := Solve(c.Name, c.Example.Given, studio())
 		for _, next := range a.Next {
 			steps++
-			name, given, err := decodeRequest(next.Request)
+			name, given, err := form.ReadRequest(next.Request)
 			to := Find(name)
 			if err != nil || to == nil || next.Words == "" {
 				t.Fatalf("%s leads to %q, %v", c.Name, next.Request, err)
@@ -344,7 +271,7 @@ func TestNextOnlyWhereItFollows(t *testing.T) {
 		"from=20&to=5&each=30&cups=12":            "Mix that strong wash",
 		"volume=50&from=20&to=5&each=30&cups=12":  "Mix that strong wash",
 	} {
-		_, given, err := decodeRequest("calculator=wash-dilute&" + request)
+		_, given, err := form.ReadRequest("calculator=wash-dilute&" + request)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -366,7 +293,7 @@ func TestCarried(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	weighed := []Setting{{"mass", "1605"}, {"volume", "1 L"}, {"volume-tolerance", "1"}}
+	weighed := []Setting{{Name: "mass", Text: "1605"}, {Name: "volume", Text: "1 L"}, {Name: "volume-tolerance", Text: "1"}}
 	if a := Solve("slip-density", weighed, Plain()); a.Next[0].Request != "calculator=slip-adjust&from=1.605" {
 		t.Errorf("%+v", a.Next)
 	}
@@ -374,7 +301,7 @@ func TestCarried(t *testing.T) {
 	if a.Next[0].Request != "calculator=slip-adjust&from=1.6050" {
 		t.Errorf("in a course with a decimal comma: %+v", a.Next)
 	}
-	name, given, err := decodeRequest(a.Next[0].Request)
+	name, given, err := form.ReadRequest(a.Next[0].Request)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -388,7 +315,7 @@ func TestCarried(t *testing.T) {
 func TestSettingsTravel(t *testing.T) {
 	s := bench1()
 	s.Style.Decimal, s.Style.Measures = ',', "us"
-	s.Working = append(s.Working, Working{OfWash, "on bisque & under “clear”", 9.5, 12})
+	s.Working = append(s.Working, Working{Of: form.OfWash, For: "on bisque & under “clear”", Low: 9.5, High: 12})
 	got, err := Configure([]byte(s.Encode()))
 	if err != nil || !slices.Equal(got.Scales, s.Scales) || !slices.Equal(got.Working, s.Working) || got.Style != s.Style {
 		t.Errorf("got %+v, %v, want %+v", got, err, s)
@@ -438,9 +365,9 @@ func TestDensityUncertainties(t *testing.T) {
 				if reading == name {
 					value += more
 				}
-				given = append(given, Setting{reading, number(value)})
+				given = append(given, Setting{Name: reading, Text: number(value)})
 			}
-			given = append(given, Setting{"mass-resolution", "0.1"}, Setting{"volume-tolerance", "1"}, Setting{"line-tolerance", "3"})
+			given = append(given, Setting{Name: "mass-resolution", Text: "0.1"}, Setting{Name: "volume-tolerance", Text: "1"}, Setting{Name: "line-tolerance", Text: "3"})
 			found := map[string]Result{}
 			for _, r := range Solve("slip-density", given, Plain()).Outputs {
 				found[r.Name] = r
@@ -454,7 +381,7 @@ func TestDensityUncertainties(t *testing.T) {
 		}
 		scale := 0.1 / math.Sqrt(12)
 		for output, r := range found {
-			if r.u == 0 || output == "specific-gravity-low" || output == "specific-gravity-high" {
+			if r.Doubt == 0 || output == "specific-gravity-low" || output == "specific-gravity-high" {
 				continue // the ends are no estimates of their own
 			}
 			sum := 0.0
@@ -472,11 +399,11 @@ func TestDensityUncertainties(t *testing.T) {
 					sum += math.Pow(slope*density*3/math.Sqrt(3), 2)
 				}
 			}
-			if want := math.Sqrt(sum); math.Abs(r.u-want) > 1e-5*want {
-				t.Errorf("%s: u of %s is %v, want %v", name, output, r.u, want)
+			if want := math.Sqrt(sum); math.Abs(r.Doubt-want) > 1e-5*want {
+				t.Errorf("%s: u of %s is %v, want %v", name, output, r.Doubt, want)
 			}
 		}
-		if found["dry-per-litre"].u == 0 || found["dry-content"].u == 0 || found["baume"].u == 0 {
+		if found["dry-per-litre"].Doubt == 0 || found["dry-content"].Doubt == 0 || found["baume"].Doubt == 0 {
 			t.Errorf("%s: something has no doubt", name)
 		}
 	}
@@ -493,7 +420,7 @@ func TestRangeHoldsItsValue(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			_, given, err := decodeRequest("calculator=slip-density&" + jar + "&mass=" + number(gravity*size))
+			_, given, err := form.ReadRequest("calculator=slip-density&" + jar + "&mass=" + number(gravity*size))
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -510,7 +437,7 @@ func TestRangeHoldsItsValue(t *testing.T) {
 			}
 			low, value, high := read("specific-gravity-low"), read("specific-gravity"), read("specific-gravity-high")
 			u := r["specific-gravity-u"].Value
-			p := math.Max(0.0001, place(u))
+			p := math.Max(0.0001, form.Place(u))
 			if low > value || value > high || low > math.Max(0, gravity-2*u)+1e-9 || high < gravity+2*u-1e-9 || high-low > 4*u+2*p+1e-9 {
 				t.Errorf("%s: %v in %v to %v, u %v", jar, value, low, high, u)
 			}
@@ -536,7 +463,7 @@ func TestWeighings(t *testing.T) {
 		{"mass=15&volume=10", Plain(), 1, "1.50", "800 ± 300 g/L"},
 		{"mass=150&volume=100&mass-resolution=0.01&volume-tolerance=0", Plain(), 0.01, "1.5000", "812.50 ± 0.10 g/L"},
 	} {
-		_, given, err := decodeRequest("calculator=slip-density&" + c.request)
+		_, given, err := form.ReadRequest("calculator=slip-density&" + c.request)
 		if err != nil {
 			t.Fatal(err)
 		}

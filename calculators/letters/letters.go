@@ -1,8 +1,8 @@
 // Package letters does with text the few things that the calculators need. It
 // stands in for the standard library's strings, which brings the tables of
 // Unicode into the WebAssembly reactor; here a letter's case or kind is never
-// asked. Each function does what the one of the same name in strings does, and
-// its test compares the two.
+// asked. Each function up to Repeat does what the one of the same name in
+// strings does, and its test compares the two.
 package letters
 
 // Index gives the place of the first sep in s, or -1.
@@ -163,4 +163,84 @@ func Repeat(s string, n int) string {
 		b = append(b, s...)
 	}
 	return string(b)
+}
+
+// The rest have no namesake in strings, or one that asks the tables of Unicode.
+
+// space reports whether a byte is an ASCII space.
+func space(c byte) bool { return c == ' ' || c == '\t' || c == '\n' || c == '\r' }
+
+// Trim cuts ASCII spaces from both ends.
+func Trim(text string) string {
+	for len(text) > 0 && space(text[0]) {
+		text = text[1:]
+	}
+	for len(text) > 0 && space(text[len(text)-1]) {
+		text = text[:len(text)-1]
+	}
+	return text
+}
+
+// Fields separates a text at its ASCII spaces.
+func Fields(text string) []string {
+	var list []string
+	start := -1
+	for i := 0; i <= len(text); i++ {
+		switch inWord := i < len(text) && !space(text[i]); {
+		case inWord && start < 0:
+			start = i
+		case !inWord && start >= 0:
+			list = append(list, text[start:i])
+			start = -1
+		}
+	}
+	return list
+}
+
+// LowerFirst makes a label fit into a sentence: "Weight on the scale" becomes
+// "weight on the scale". A label that begins with a capital abbreviation keeps
+// it.
+func LowerFirst(label string) string {
+	if len(label) < 2 || label[0] < 'A' || label[0] > 'Z' || label[1] >= 'A' && label[1] <= 'Z' {
+		return label
+	}
+	return string(label[0]+'a'-'A') + label[1:]
+}
+
+// UpperFirst makes a text fit the beginning of a sentence.
+func UpperFirst(text string) string {
+	if text == "" || text[0] < 'a' || text[0] > 'z' {
+		return text
+	}
+	return string(text[0]&^0x20) + text[1:]
+}
+
+// SameWord compares without regard to the case of ASCII letters, or to hyphens.
+func SameWord(a, b string) bool {
+	if len(a) != len(b) {
+		return false
+	}
+	for i := range len(a) {
+		x, y := a[i]|0x20, b[i]|0x20
+		if x == '-'|0x20 {
+			x = ' ' // "leather hard" is "leather-hard"
+		}
+		if y == '-'|0x20 {
+			y = ' '
+		}
+		if a[i] != b[i] && (x != y || x != ' ' && (x < 'a' || x > 'z')) {
+			return false
+		}
+	}
+	return true
+}
+
+// In reports whether a word is one of a list.
+func In(list []string, word string) bool {
+	for _, w := range list {
+		if w == word {
+			return true
+		}
+	}
+	return false
 }

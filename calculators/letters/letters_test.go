@@ -50,3 +50,36 @@ func compare[T comparable](t *testing.T, name string, got, want T) {
 		t.Errorf("%s: got %v, want %v", name, got, want)
 	}
 }
+
+// TestWithoutNamesake holds what has no namesake in strings.
+func TestWithoutNamesake(t *testing.T) {
+	if got := Trim(" \t a b\r\n"); got != "a b" {
+		t.Errorf("trimmed to %q", got)
+	}
+	if got := Fields(" a  b\tc\n"); !slices.Equal(got, []string{"a", "b", "c"}) {
+		t.Errorf("fields %q", got)
+	}
+	for text, want := range map[string]string{"Weight": "weight", "US cup": "US cup", "": "", "x": "x", "Éa": "Éa"} {
+		if got := LowerFirst(text); got != want {
+			t.Errorf("%q lowered is %q, want %q", text, got, want)
+		}
+	}
+	for text, want := range map[string]string{"weight": "Weight", "": "", "éa": "éa", "1 cup": "1 cup"} {
+		if got := UpperFirst(text); got != want {
+			t.Errorf("%q raised is %q, want %q", text, got, want)
+		}
+	}
+	for _, same := range [][2]string{{"Leather hard", "leather-hard"}, {"", ""}, {"é", "é"}} {
+		if !SameWord(same[0], same[1]) {
+			t.Errorf("%q and %q are not one word", same[0], same[1])
+		}
+	}
+	for _, other := range [][2]string{{"a", "b"}, {"a", "ab"}, {"[", "{"}, {"é", "É"}} {
+		if SameWord(other[0], other[1]) {
+			t.Errorf("%q and %q are one word", other[0], other[1])
+		}
+	}
+	if In([]string{"a"}, "b") || !In([]string{"a", "b"}, "b") {
+		t.Error("what is in a list")
+	}
+}

@@ -120,7 +120,7 @@ func (p *Press) box(c *catalog.Calculator, in *catalog.Input, filled, id string)
 		Still: quoted(in.Label),
 		List:  in.List && !in.Words,
 		Group: in.Group,
-		Step:  stepOf(in),
+		Step:  in.Step(),
 	}
 	if in.Group == "" {
 		b.Default = p.defaultOf(in)
@@ -192,18 +192,6 @@ func (p *Press) defaultOf(in *catalog.Input) string {
 		return in.Default
 	}
 	return p.written(in.Default)
-}
-
-// stepOf is what one press of − or + changes an input by. Most follow what was
-// typed; a specific gravity lives in its hundredths, people in whole ones.
-func stepOf(in *catalog.Input) string {
-	switch {
-	case in.Whole:
-		return "1"
-	case in.Kind == quantity.Gravity:
-		return "0.01"
-	}
-	return ""
 }
 
 func quoted(text string) string { return "“" + text + "”" }

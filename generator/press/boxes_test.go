@@ -125,7 +125,7 @@ func TestKeysFitWhatIsTyped(t *testing.T) {
 		{"a mass", catalog.Input{Kind: quantity.Mass}, "decimal", ""},
 		{"a specific gravity", catalog.Input{Kind: quantity.Gravity}, "decimal", "0.01"},
 	} {
-		if mode, step := keypad(&c.in), stepOf(&c.in); mode != c.mode || step != c.step {
+		if mode, step := keypad(&c.in), c.in.Step(); mode != c.mode || step != c.step {
 			t.Errorf("%s: keys %q and step %q, want %q and %q", c.name, mode, step, c.mode, c.step)
 		}
 	}

@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"fmt"
 	"html/template"
-	"slices"
 	"strings"
 
 	"slipbook/calculators/catalog"
@@ -36,7 +35,7 @@ type calculatorView struct {
 	Home        string // where the handbook's root is, from this page; of a plan, as the two below
 	You         string // what an answer calls the reader, who does most steps
 	Blank       stepView
-	Sheet       string // outputs in the order of weighing; empty when nothing is weighed
+	Sheet       *sheetView // nil when nothing is weighed
 
 	Standing template.HTML // what no lesson changes: example, formulas, table
 }
@@ -70,12 +69,6 @@ type columnView struct {
 	Words             bool // holds words, not numbers
 }
 
-// planName is the calculator whose rows are steps to do one after the other.
-const planName = "stage-plan"
-
-// inHeadline names the outputs of a plan that its headline says already.
-var inHeadline = []string{"conflict", "changed"}
-
 // homeFrom is where the handbook's root is, from where the calculators' folder
 // is.
 func homeFrom(folder string) string {
@@ -85,13 +78,22 @@ func homeFrom(folder string) string {
 	return strings.TrimSuffix(folder, calculatorFolder)
 }
 
-// weighing names the calculators that lead to the scale, for the mixing sheet,
-// with what is weighed in the order in which it goes into the bucket: water
-// first, so that powder falls into it and does not rise. An answer with rows
+// sheetView is the button to a mixing sheet, with what is weighed in the order
+// in which it goes into the bucket, and what of it alone. An answer with rows
 // has its own order.
-var weighing = map[string]string{
-	"slip-batch": "water-to-add clay-to-weigh stain-mass",
-	"wash-mix":   "water stain-mass flux-mass",
+type sheetView struct{ Order, Alone string }
+
+func sheetOf(c *catalog.Calculator) *sheetView {
+	if len(c.Weigh) == 0 && !c.WeighRows {
+		return nil
+	}
+	v := &sheetView{Order: strings.Join(c.Weigh, " ")}
+	for _, name := range c.Weigh {
+		if c.Output(name).Alone {
+			v.Alone = name
+		}
+	}
+	return v
 }
 
 // formulaView is one formula with its letters explained.
@@ -131,11 +133,11 @@ func (p *Press) calculatorView(c *catalog.Calculator, fill []markup.Setting, num
 		Cautions: c.Cautions,
 		Notes:    c.Notes,
 		Columns:  columns(c),
-		Steps:    c.Name == planName,
+		Steps:    c.Steps,
 		Home:     homeFrom(folder),
 		You:      catalog.Doer(stage.Student),
 		Blank:    stepView{Blank: true},
-		Sheet:    weighing[c.Name],
+		Sheet:    sheetOf(c),
 		Standing: standing,
 	}
 	v.First, v.More = p.choices(c, fill, v.ID)
@@ -241,7 +243,7 @@ func unknownInput(c *catalog.Calculator, f markup.Setting) markup.Problem {
 // outputs parts the places of the answers into those in sight and the others.
 func outputs(c *catalog.Calculator) (inSight, aside []outputView) {
 	for _, o := range c.Outputs {
-		v := outputView{o.Name, o.Label, shownUnit(o.Unit), o.Text, c.Name == planName && slices.Contains(inHeadline, o.Name)}
+		v := outputView{o.Name, o.Label, shownUnit(o.Unit), o.Text, o.Headed}
 		if o.Aside {
 			aside = append(aside, v)
 		} else {

@@ -64,7 +64,7 @@ func (i *impression) calculatorPage(c *catalog.Calculator) (any, error) {
 			title:       c.Title,
 			description: c.Purpose,
 			desk:        true,
-			plan:        c.Name == planName,
+			plan:        c.Steps,
 		}),
 		Purpose:    c.Purpose,
 		Calculator: view,

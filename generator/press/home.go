@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strconv"
 
+	"slipbook/calculators/catalog"
 	"slipbook/generator/course"
 )
 
@@ -75,7 +76,7 @@ func (i *impression) hasCalculator(page *course.Page) bool {
 // hasPlan says whether the calculator that plans is one of them.
 func (i *impression) hasPlan(page *course.Page) bool {
 	d := i.documents[page]
-	return d != nil && slices.Contains(d.Calculators, planName)
+	return d != nil && slices.Contains(d.Calculators, catalog.Plan)
 }
 
 // unitEntries lists the units with their lessons, for the page at from.

@@ -7,6 +7,7 @@ import (
 
 	"golang.org/x/net/html"
 
+	"slipbook/calculators/catalog"
 	"slipbook/generator/course"
 )
 
@@ -153,7 +154,7 @@ func TestInstead(t *testing.T) {
 func TestPlannerStandsOnEveryState(t *testing.T) {
 	e := printed(t, small(t))
 	for _, s := range small(t).Decoration.States {
-		forms := elements(pageOf(t, e, "states/"+s.ID+".html"), func(n *html.Node) bool { return attribute(n, "data-calculator") == planName })
+		forms := elements(pageOf(t, e, "states/"+s.ID+".html"), func(n *html.Node) bool { return attribute(n, "data-calculator") == catalog.Plan })
 		if len(forms) != 1 {
 			t.Errorf("%s: %d planners", s.ID, len(forms))
 			continue

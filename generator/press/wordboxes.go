@@ -52,13 +52,13 @@ func (p *Press) wordBox(b *boxView, c *catalog.Calculator, in *catalog.Input, fi
 	}
 	if len(in.Choices) > 0 || in.Bodies {
 		b.Choices = p.options(in, b.Default, text)
-		if t := p.settings.Table; c.Name == planName && in.Name == "state" && t != nil {
+		if t := p.settings.Table; in.States && t != nil {
 			b.Choices = slices.DeleteFunc(b.Choices, func(o optionView) bool { return o.ID != "" && !knows(t, o.ID) })
 		}
 	} else {
 		b.Words = true
 	}
-	if c.Name == planName && in.List && p.settings.Table != nil {
+	if c.Steps && in.List && p.settings.Table != nil {
 		b.Rows, b.Most = rowsFrom(p.settings.Table, !in.Needed), in.Most
 		text = chosenRows(p.settings.Table, text, b.Rows.Coats)
 	}

@@ -84,13 +84,13 @@ func (p *Press) example(c *catalog.Calculator, id, folder string) exampleView {
 	for _, r := range answer.Outputs {
 		switch o := c.Output(r.Name); {
 		case o.Aside:
-		case o.Text && c.Name == planName:
+		case o.Text && c.Steps:
 			v.Told = append(v.Told, pairView{o.Label, r.Text})
 		default:
 			v.Found = append(v.Found, pairView{o.Label, r.Text})
 		}
 	}
-	if c.Name == planName {
+	if c.Steps {
 		v.Steps = steps(answer, id+".example", homeFrom(folder))
 	} else if len(answer.Rows) > 0 {
 		v.Rows = answerTable(c, answer)

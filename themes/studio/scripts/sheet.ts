@@ -12,11 +12,11 @@ interface Line {
   readonly what: string
   readonly weigh: string
   readonly total: string // together in the bucket by then
-  readonly alone: boolean // of the outputs: stain, for the fine scale
+  readonly alone: boolean // by itself, on the fine scale
 }
 
 /** lines reads what to weigh from an answer. */
-function lines(form: Form, answer: URLSearchParams, order: string): Line[] {
+function lines(form: Form, answer: URLSearchParams, order: string, alone: string): Line[] {
   const label = (selector: string): string => form.section.querySelector(selector)?.textContent ?? ''
   if (answer.has('row.1.weigh')) {
     const unit = form.section.querySelector<HTMLElement>('[data-column=weigh]')?.dataset['unit'] ?? ''
@@ -38,7 +38,7 @@ function lines(form: Form, answer: URLSearchParams, order: string): Line[] {
       what: label(`div:has(> dd > output[name="${name}"]) > dt`),
       weigh: answer.get(`text.${name}`) ?? '',
       total: `${grouped(sum.toFixed(places), mark)} ${unit}`,
-      alone: name === 'stain-mass',
+      alone: name === alone,
     }
   })
 }
@@ -64,6 +64,7 @@ interface Ticked {
 export class Sheet {
   readonly #form: Form
   readonly #order: string
+  readonly #alone: string // the output to weigh by itself
   readonly #changed: () => void
   readonly #list = make('ol', 'tally-lines')
   readonly #case = make('p', 'tally-case')
@@ -77,7 +78,9 @@ export class Sheet {
   /** changed is called after each tick, closed when the sheet is put away. */
   constructor(form: Form, ticks: readonly string[], changed: () => void, closed: () => void) {
     this.#form = form
-    this.#order = form.section.querySelector<HTMLElement>('[data-order]')?.dataset['order'] ?? ''
+    const key = form.section.querySelector<HTMLElement>('[data-order]')
+    this.#order = key?.dataset['order'] ?? ''
+    this.#alone = key?.dataset['alone'] ?? ''
     this.#changed = changed
     this.ticks = new Set(ticks)
     const title = form.section.querySelector('.reckon-name')?.textContent ?? form.section.getAttribute('aria-label') ?? ''
@@ -98,7 +101,7 @@ export class Sheet {
   /** Shows the answer that the form has now; without one the sheet is empty. */
   update(): void {
     const answer = this.#form.answer
-    const all = answer ? lines(this.#form, answer, this.#order) : []
+    const all = answer ? lines(this.#form, answer, this.#order, this.#alone) : []
     this.#case.textContent = answer?.get('headline') ?? this.#form.element.querySelector('[data-headline]')?.textContent ?? ''
     const heading = part(this.#form.section, '.caution-words').cloneNode(true) as HTMLElement
     heading.removeAttribute('id')

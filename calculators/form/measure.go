@@ -1,4 +1,4 @@
-package catalog
+package form
 
 import (
 	"math"
@@ -22,11 +22,11 @@ const (
 // litres is from how many mL on a volume is written in litres.
 const litres = 3000
 
-// stepOf gives to what an amount is rounded; 0 = by its digits.
-func (b *bench) stepOf(m Measure, value float64) float64 {
+// stepOf returns to what an amount is rounded; 0 = by its digits.
+func (e *Evaluation) stepOf(m Measure, value float64) float64 {
 	switch {
 	case m == Weighed, m == Water:
-		return b.settings.step(value)
+		return e.Settings.Step(value)
 	case m == Reckoned:
 		return 0
 	case value >= 30000:
@@ -39,13 +39,13 @@ func (b *bench) stepOf(m Measure, value float64) float64 {
 	return 0.1
 }
 
-// amount writes a value with its unit as it is measured out, in the measures
+// Amount writes a value with its unit as it is measured out, in the measures
 // of the person who asks: what they typed of that kind, or else the course's,
 // with the metric figure beside it. Powder stands in grams first. Nothing and
 // what is below every step have words.
-func (b *bench) amount(value float64, unit string, digits, places int, m Measure) string {
+func (e *Evaluation) Amount(value float64, unit string, digits, places int, m Measure) string {
 	if m != Reckoned && value >= 0 {
-		step := b.stepOf(m, value)
+		step := e.stepOf(m, value)
 		switch {
 		case value == 0:
 			return "none"
@@ -54,31 +54,31 @@ func (b *bench) amount(value float64, unit string, digits, places int, m Measure
 		case value < step/2:
 			return "too little to measure"
 		}
-		return b.beside(value, unit, m, b.metric(value, unit, func(v, scale float64) string {
-			return b.text(quantity.RoundTo(v, float64(step*scale), quantity.Nearest), 12)
+		return e.beside(value, unit, m, e.metric(value, unit, func(v, scale float64) string {
+			return e.Text(quantity.RoundTo(v, float64(step*scale), quantity.Nearest), 12)
 		}))
 	}
-	return b.beside(value, unit, m, b.metric(value, unit, func(v, _ float64) string {
-		return quantity.FormatPlaces(v, digits, places, b.settings.Style)
+	return e.beside(value, unit, m, e.metric(value, unit, func(v, _ float64) string {
+		return quantity.FormatPlaces(v, digits, places, e.Settings.Style)
 	}))
 }
 
 // metric writes a value with its unit, large volumes in litres and lengths in
 // centimetres for those who typed centimetres. write gets the value and what
 // one canonical unit is of the unit chosen.
-func (b *bench) metric(value float64, unit string, write func(value, scale float64) string) string {
+func (e *Evaluation) metric(value float64, unit string, write func(value, scale float64) string) string {
 	switch {
 	case unit == "mL" && math.Abs(value) >= litres:
-		return withUnit(write(value/1000, 0.001), "L")
-	case unit == "mm" && b.like(quantity.Length) == "cm":
-		return withUnit(write(value/10, 0.1), "cm")
+		return WithUnit(write(value/1000, 0.001), "L")
+	case unit == "mm" && e.like(quantity.Length) == "cm":
+		return WithUnit(write(value/10, 0.1), "cm")
 	}
-	return withUnit(write(value, 1), unit)
+	return WithUnit(write(value, 1), unit)
 }
 
 // beside puts a value in the measures of the person who asks beside its metric
 // text: before it, but behind it where it is weighed.
-func (b *bench) beside(value float64, unit string, m Measure, metric string) string {
+func (e *Evaluation) beside(value float64, unit string, m Measure, metric string) string {
 	kind := quantity.Mass
 	switch {
 	case unit == "mL", unit == "g" && (m == Poured || m >= Bucket):
@@ -88,7 +88,7 @@ func (b *bench) beside(value float64, unit string, m Measure, metric string) str
 	case unit != "g":
 		return metric
 	}
-	own := quantity.Customary(value, kind, b.like(kind), b.settings.Style)
+	own := quantity.Customary(value, kind, e.like(kind), e.Settings.Style)
 	switch {
 	case own == "":
 		return metric
@@ -98,15 +98,15 @@ func (b *bench) beside(value float64, unit string, m Measure, metric string) str
 	return own + " (" + metric + ")"
 }
 
-// like gives the unit in which a kind is answered: that of the first such
+// like returns the unit in which a kind is answered: that of the first such
 // input that the person typed, or what goes with the course's measures.
-func (b *bench) like(kind quantity.Kind) string {
-	for _, g := range b.answer.Inputs {
-		if len(g.typed) > 0 && b.calculator.Input(g.Name).Kind == kind && b.typed(g.Name) {
-			return g.typed[0].Unit
+func (e *Evaluation) like(kind quantity.Kind) string {
+	for _, g := range e.Answer.Inputs {
+		if len(g.AsTyped) > 0 && e.Calculator.Input(g.Name).Kind == kind && e.Typed(g.Name) {
+			return g.AsTyped[0].Unit
 		}
 	}
-	switch measures := b.settings.Style.Measures; {
+	switch measures := e.Settings.Style.Measures; {
 	case kind == quantity.Volume && measures == "us":
 		return "US cup"
 	case kind == quantity.Volume && measures == "imperial":
@@ -117,9 +117,9 @@ func (b *bench) like(kind quantity.Kind) string {
 	return ""
 }
 
-// place gives the place of the first figure of an uncertainty u above 0: 0.01
+// Place returns the place of the first figure of an uncertainty u above 0: 0.01
 // for 0.0144.
-func place(u float64) float64 {
+func Place(u float64) float64 {
 	p := 1.0
 	for p > u && p > 1e-9 {
 		p /= 10
@@ -133,8 +133,15 @@ func place(u float64) float64 {
 // doubtful writes a value with its unit and what it is sure to within, ± 2 u,
 // both to the place of the first figure of its standard uncertainty u: "810 ±
 // 30 g/L". The doubt is rounded up.
-func (b *bench) doubtful(value, u float64, unit string) string {
-	p := place(u)
-	return withUnit(quantity.FormatTo(value, p, quantity.Nearest, b.settings.Style)+" ± "+
-		quantity.FormatTo(float64(2*u), p, quantity.Up, b.settings.Style), unit)
+func (e *Evaluation) doubtful(value, u float64, unit string) string {
+	p := Place(u)
+	return WithUnit(quantity.FormatTo(value, p, quantity.Nearest, e.Settings.Style)+" ± "+
+		quantity.FormatTo(float64(2*u), p, quantity.Up, e.Settings.Style), unit)
+}
+
+// Weighable reports whether an output is an amount that can be measured out:
+// more than nothing, and more than the scale's or the jug's least.
+func (e *Evaluation) Weighable(name string) bool {
+	r, _ := e.Result(name)
+	return r.Text != "" && (r.Text[0] >= '0' && r.Text[0] <= '9')
 }

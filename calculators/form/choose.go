@@ -1,38 +1,40 @@
-package catalog
+package form
+
+import "slipbook/calculators/letters"
 
 // choose settles the groups of alternatives: one side of each may be given.
 // Inputs of the other sides are marked unused, so that their defaults do not
 // stand in.
-func (b *bench) choose() {
-	for _, group := range b.groups() {
-		members := b.members(group)
-		sides := b.givenSides(members)
+func (e *Evaluation) choose() {
+	for _, group := range e.groups() {
+		members := e.members(group)
+		sides := e.givenSides(members)
 		switch {
 		case len(sides) > 1:
-			b.refuseBoth(members)
+			e.refuseBoth(members)
 		case len(sides) == 1:
-			b.useOnly(sides[0], members)
+			e.useOnly(sides[0], members)
 		case members[0].Needed && !anyDefault(members):
-			b.refuse(members[0].Name, "Give one of these: "+b.alternatives(members)+".")
+			e.Refuse(members[0].Name, "Give one of these: "+e.alternatives(members)+".")
 		}
 	}
 }
 
-func (b *bench) groups() []string {
+func (e *Evaluation) groups() []string {
 	var groups []string
-	for _, in := range b.calculator.Inputs {
-		if in.Group != "" && !contains(groups, in.Group) {
+	for _, in := range e.Calculator.Inputs {
+		if in.Group != "" && !letters.In(groups, in.Group) {
 			groups = append(groups, in.Group)
 		}
 	}
 	return groups
 }
 
-func (b *bench) members(group string) []*Input {
+func (e *Evaluation) members(group string) []*Input {
 	var members []*Input
-	for i := range b.calculator.Inputs {
-		if b.calculator.Inputs[i].Group == group {
-			members = append(members, &b.calculator.Inputs[i])
+	for i := range e.Calculator.Inputs {
+		if e.Calculator.Inputs[i].Group == group {
+			members = append(members, &e.Calculator.Inputs[i])
 		}
 	}
 	return members
@@ -46,10 +48,10 @@ func (in *Input) side() string {
 	return in.Side
 }
 
-func (b *bench) givenSides(members []*Input) []string {
+func (e *Evaluation) givenSides(members []*Input) []string {
 	var sides []string
 	for _, in := range members {
-		if b.box(in).text != "" && !contains(sides, in.side()) {
+		if e.box(in).text != "" && !letters.In(sides, in.side()) {
 			sides = append(sides, in.side())
 		}
 	}
@@ -58,10 +60,10 @@ func (b *bench) givenSides(members []*Input) []string {
 
 // refuseBoth says once, at the first input given, that only one side can be
 // used.
-func (b *bench) refuseBoth(members []*Input) {
+func (e *Evaluation) refuseBoth(members []*Input) {
 	for _, in := range members {
-		if b.box(in).text != "" {
-			b.refuse(in.Name, "Only one of these can be used: "+b.alternatives(members)+". Empty the other.")
+		if e.box(in).text != "" {
+			e.Refuse(in.Name, "Only one of these can be used: "+e.alternatives(members)+". Empty the other.")
 			return
 		}
 	}
@@ -69,26 +71,26 @@ func (b *bench) refuseBoth(members []*Input) {
 
 // useOnly keeps the inputs of one side, all of which are needed, and marks the
 // others unused.
-func (b *bench) useOnly(side string, members []*Input) {
+func (e *Evaluation) useOnly(side string, members []*Input) {
 	for _, in := range members {
 		if in.side() != side {
-			b.box(in).unused = true
-		} else if b.box(in).text == "" && in.Default == "" {
-			b.answer.refuse(in.Name, missing(in))
+			e.box(in).unused = true
+		} else if e.box(in).text == "" && in.Default == "" {
+			e.Answer.Refuse(in.Name, missing(in))
 		}
 	}
 }
 
 // alternatives words the sides of a group: "volume, or people with each".
-func (b *bench) alternatives(members []*Input) string {
+func (e *Evaluation) alternatives(members []*Input) string {
 	var words []string
 	var sides []string
 	for _, in := range members {
-		if !contains(sides, in.side()) {
+		if !letters.In(sides, in.side()) {
 			sides = append(sides, in.side())
-			words = append(words, lowerFirst(in.Label))
+			words = append(words, letters.LowerFirst(in.Label))
 		} else {
-			words[len(words)-1] += " with " + lowerFirst(in.Label)
+			words[len(words)-1] += " with " + letters.LowerFirst(in.Label)
 		}
 	}
 	text := words[0]

@@ -1,4 +1,4 @@
-package catalog
+package form
 
 import (
 	"errors"
@@ -42,7 +42,7 @@ const (
 // Subjects lists them.
 func Subjects() []Subject { return []Subject{OfSlip, OfWash, OfStain} }
 
-// Sums gives the settings that a calculator which does not plan can need: its
+// Sums returns the settings that a calculator which does not plan can need: its
 // page carries no more.
 func (s Settings) Sums(c *Calculator) Settings {
 	s.Table = nil
@@ -56,14 +56,14 @@ func (s Settings) Sums(c *Calculator) Settings {
 	named := s.Hazards
 	s.Hazards = nil
 	for _, h := range named {
-		if contains(c.Hazards, h.ID) || contains(c.MayHurt, h.ID) {
+		if letters.In(c.Hazards, h.ID) || letters.In(c.MayHurt, h.ID) {
 			s.Hazards = append(s.Hazards, h)
 		}
 	}
 	return s
 }
 
-// Plain gives the settings of the command line: the point is the decimal mark,
+// Plain returns the settings of the command line: the point is the decimal mark,
 // and a bare pint is asked about.
 func Plain() Settings {
 	return Settings{Style: quantity.Style{Decimal: '.', Measures: "metric"}}
@@ -118,7 +118,7 @@ func (s *Settings) take(f Setting) (err error) {
 			return nil
 		}
 	case "measures":
-		if contains([]string{"metric", "us", "imperial"}, f.Text) {
+		if letters.In([]string{"metric", "us", "imperial"}, f.Text) {
 			s.Style.Measures = f.Text
 			return nil
 		}
@@ -146,7 +146,7 @@ func (s *Settings) take(f Setting) (err error) {
 		s.Table, err = stage.Decode(f.Text)
 		return err
 	}
-	return errors.New("The setting “" + clip(f.Name) + "=" + clip(f.Text) + "” is not known.")
+	return errors.New("The setting “" + Clip(f.Name) + "=" + Clip(f.Text) + "” is not known.")
 }
 
 // leading reads so many numbers, parted by single spaces, from the beginning
@@ -167,9 +167,9 @@ func leading(text string, count int) (numbers []float64, rest string, ok bool) {
 // scale and a floor scale, common practice.
 var usualScales = []Scale{{500, 0.1}, {5000, 1}, {1e9, 5}}
 
-// step gives the step (g) of the finest scale that takes a mass (g); of the one
+// Step returns the step (g) of the finest scale that takes a mass (g); of the one
 // that takes most where none does, since the mass is then weighed in loads.
-func (s Settings) step(mass float64) float64 {
+func (s Settings) Step(mass float64) float64 {
 	scales := s.Scales
 	if len(scales) == 0 {
 		scales = usualScales

@@ -1,8 +1,7 @@
-// Package catalog declares every calculator once: its inputs with their units,
-// limits and help, its outputs, its formula, its notes, its worked example and
-// the arithmetic behind it. The form on the page, the printed table, the
-// command line, the WebAssembly reactor, the documentation and the tests are
-// all made from this one declaration, so that none of them can disagree.
+// Package form is the engine of the calculators: what a calculator, an input,
+// an output and an answer are, how a request is read, answered, worded and
+// printed, and how both travel. It knows no calculator: package catalog
+// declares them.
 //
 // A request is a list of input texts as a person typed them; an answer is
 // numbers, the same numbers in words, notes, cautions, and a drawing. Both
@@ -12,9 +11,12 @@
 // It is part of the WebAssembly reactor: no fmt, no encoding/json, no reflect,
 // no sort, no net/url. Arithmetic is + - * / and math.Sqrt, each product in
 // float64(a*b), so that amd64, arm64 and wasm agree to the last bit.
-package catalog
+package form
 
-import "slipbook/calculators/quantity"
+import (
+	"slipbook/calculators/formula"
+	"slipbook/calculators/quantity"
+)
 
 // Calculator is one calculator's whole declaration.
 type Calculator struct {
@@ -31,11 +33,15 @@ type Calculator struct {
 	Example  Example
 	Table    Table
 
-	Next       []Next // where to go from its answer
-	NeedsTable bool   // it answers from the course's decoration table: Settings.Table
+	Next       []Next   // where to go from its answer
+	Weigh      []string // its mixing sheet: the outputs to weigh, in the order in which they go into the bucket
+	WeighRows  bool     // its mixing sheet is its rows: the columns "what", "weigh" and "total"
+	Steps      bool     // its rows are steps to do one after the other
+	NeedsTable bool     // it answers from the course's decoration table: Settings.Table
 
-	work func(*bench) // reads inputs, sets outputs
-	draw func(*bench) string
+	Work     func(*Evaluation)        // reads inputs, sets outputs
+	Draw     func(*Evaluation) string // the answer as an SVG drawing
+	Formulas func() []formula.Formula // what its page shows; nil inside the reactor
 }
 
 // Input is one box of the form.
@@ -101,6 +107,8 @@ type Output struct {
 	As     Measure // how it is measured out
 	Aside  bool    // stands behind "more" on the page
 	Text   bool    // holds words, not a number
+	Alone  bool    // weighed by itself, on the fine scale
+	Headed bool    // the headline says it too
 }
 
 // Column is one column of the rows of an answer.
@@ -167,7 +175,7 @@ type Given struct {
 	Text   string // for inputs that are a choice (its id) or words; Values is empty then
 	Unit   string
 
-	typed []quantity.Quantity // the values as they were typed; empty where none were
+	AsTyped []quantity.Quantity // the values as they were typed; empty where none were
 }
 
 // Said is an input as the reader typed it, each number in the unit that it was
@@ -179,15 +187,15 @@ func (g Given) Said(style quantity.Style) string {
 	text := ""
 	for i, v := range g.Values {
 		unit := g.Unit
-		if i < len(g.typed) {
-			v, unit = g.typed[i].Given, g.typed[i].Unit
+		if i < len(g.AsTyped) {
+			v, unit = g.AsTyped[i].Given, g.AsTyped[i].Unit
 		}
 		if i > 0 {
 			text += "; "
 		}
 		text += quantity.Format(v, 7, style)
-		if last := i+1 == len(g.Values); last || i+1 < len(g.typed) && g.typed[i+1].Unit != unit {
-			text = withUnit(text, unit)
+		if last := i+1 == len(g.Values); last || i+1 < len(g.AsTyped) && g.AsTyped[i+1].Unit != unit {
+			text = WithUnit(text, unit)
 		}
 	}
 	return text
@@ -203,7 +211,7 @@ type Result struct {
 	Figure string // for tables, whose heads name the unit: the value to its digits
 	IsText bool   // Text is the only content
 
-	u float64 // its standard uncertainty; 0 where it is not known
+	Doubt float64 // its standard uncertainty; 0 where it is not known
 }
 
 // Cell is one place in a row.
@@ -221,4 +229,34 @@ type Phrase struct{ Input, Text string }
 type Which struct {
 	Input string
 	Value int
+}
+
+// Input returns the input of that name, or nil.
+func (c *Calculator) Input(name string) *Input {
+	for i := range c.Inputs {
+		if c.Inputs[i].Name == name {
+			return &c.Inputs[i]
+		}
+	}
+	return nil
+}
+
+// Output returns the output of that name, or nil.
+func (c *Calculator) Output(name string) *Output {
+	for i := range c.Outputs {
+		if c.Outputs[i].Name == name {
+			return &c.Outputs[i]
+		}
+	}
+	return nil
+}
+
+// Column returns the column of that name, or nil.
+func (c *Calculator) Column(name string) *Column {
+	for i := range c.Columns {
+		if c.Columns[i].Name == name {
+			return &c.Columns[i]
+		}
+	}
+	return nil
 }

@@ -1,4 +1,4 @@
-package catalog
+package form
 
 import (
 	"slipbook/calculators/letters"
@@ -24,48 +24,48 @@ type Onward struct {
 }
 
 // onward makes the answer's next calculators of those declared.
-func (b *bench) onward() {
-	for _, next := range b.calculator.Next {
-		if _, ok := b.result(next.If); next.If != "" && !ok {
+func (e *Evaluation) onward() {
+	for _, next := range e.Calculator.Next {
+		if _, ok := e.Result(next.If); next.If != "" && !ok {
 			continue
 		}
 		var given []Setting
 		for _, c := range next.Carry {
-			given = append(given, b.carried(c)...)
+			given = append(given, e.carried(c)...)
 		}
-		b.answer.Next = append(b.answer.Next, Onward{next.Words, Request(next.Calculator, given)})
+		e.Answer.Next = append(e.Answer.Next, Onward{next.Words, Request(next.Calculator, given)})
 	}
 }
 
 // carried writes a number for the next form. Links use the decimal point; the
 // number is what its text was rounded to, so that a reader knows it again.
-func (b *bench) carried(c Carry) []Setting {
+func (e *Evaluation) carried(c Carry) []Setting {
 	point := quantity.Style{Decimal: '.'}
-	if r, ok := b.result(c.From); ok && !r.IsText {
-		text := quantity.FormatPlaces(r.Value, 4, b.calculator.Output(c.From).Places, point)
-		if r.u > 0 {
-			text = quantity.FormatPlaces(quantity.RoundTo(r.Value, place(r.u), quantity.Nearest), 12, b.calculator.Output(c.From).Places, point)
+	if r, ok := e.Result(c.From); ok && !r.IsText {
+		text := quantity.FormatPlaces(r.Value, 4, e.Calculator.Output(c.From).Places, point)
+		if r.Doubt > 0 {
+			text = quantity.FormatPlaces(quantity.RoundTo(r.Value, Place(r.Doubt), quantity.Nearest), 12, e.Calculator.Output(c.From).Places, point)
 		}
-		return b.withUnitOf(c.Into, plain(text), r.Unit)
+		return e.withUnitOf(c.Into, plain(text), r.Unit)
 	}
-	g := b.given(c.From)
+	g := e.Given(c.From)
 	switch {
-	case g == nil || !b.typed(c.From):
+	case g == nil || !e.Typed(c.From):
 		return nil
-	case len(g.typed) == 0:
+	case len(g.AsTyped) == 0:
 		return []Setting{{c.Into, g.Text}}
 	}
-	return b.withUnitOf(c.Into, number(g.typed[0].Given), g.typed[0].Unit)
+	return e.withUnitOf(c.Into, number(g.AsTyped[0].Given), g.AsTyped[0].Unit)
 }
 
 // plain takes the spaces out of a printed number.
 func plain(text string) string { return letters.ReplaceAll(text, "\u202f", "") }
 
-// withUnitOf gives an input with its unit. A number with exactly three digits
+// withUnitOf returns an input with its unit. A number with exactly three digits
 // behind its point gets a fourth where the comma is decimal: "1.605" could also
 // be 1605 there.
-func (b *bench) withUnitOf(name, text, unit string) []Setting {
-	if _, after, found := letters.Cut(text, "."); found && len(after) == 3 && b.settings.Style.Decimal == ',' {
+func (e *Evaluation) withUnitOf(name, text, unit string) []Setting {
+	if _, after, found := letters.Cut(text, "."); found && len(after) == 3 && e.Settings.Style.Decimal == ',' {
 		text += "0"
 	}
 	if unit == "1" {

@@ -1,9 +1,6 @@
-package catalog
+package form
 
-import (
-	"slipbook/calculators/letters"
-	"slipbook/calculators/quantity"
-)
+import "slipbook/calculators/letters"
 
 // usual are the trade's usual numbers, which judge where the studio has none of
 // its own. They are common practice; the shares of a wash follow from 1 part of
@@ -23,7 +20,7 @@ type judgement struct {
 	less     string  // what less than all of them is
 }
 
-// judgementOf gives how a subject is judged.
+// judgementOf returns how a subject is judged.
 func judgementOf(of Subject) judgement {
 	switch of {
 	case OfSlip:
@@ -34,31 +31,11 @@ func judgementOf(of Subject) judgement {
 	return judgement{0.1, true, "strong", "pale"}
 }
 
-// The specific gravities between which a weighed jar tells something of a slip.
-const (
-	thinnest = 1.15
-	thickest = 1.9
-)
-
-// judgeGravity judges the specific gravity of a slip, and warns of one that no
-// slip in use has.
-func (b *bench) judgeGravity(gravity float64) {
-	text := quantity.FormatPlaces(gravity, 3, 2, b.settings.Style)
-	switch {
-	case gravity > thickest:
-		b.answer.Judged = append(b.answer.Judged, text+": thicker than any slip that moves, which ends near "+b.text(thickest, 2)+". Check the numbers.")
-	case gravity < thinnest:
-		b.answer.Judged = append(b.answer.Judged, text+": too thin to be judged by weighing a jar, which begins near "+b.text(thinnest, 3)+". A small error in the weight becomes a large one in the dry clay: go by what was weighed in.")
-	default:
-		b.judge(OfSlip, gravity, text)
-	}
-}
-
-// judge says in one sentence what a value, shown as text, is good for: by the
+// Judge says in one sentence what a value, shown as text, is good for: by the
 // studio's working numbers, or by the trade's usual ones, marked so. "1.60:
 // thick. To brush or pour, near 1.45."
-func (b *bench) judge(of Subject, value float64, text string) {
-	known, marked := b.workingOf(of)
+func (e *Evaluation) Judge(of Subject, value float64, text string) {
+	known, marked := e.workingOf(of)
 	if len(known) == 0 {
 		return
 	}
@@ -71,13 +48,13 @@ func (b *bench) judge(of Subject, value float64, text string) {
 		if value >= low && value <= high {
 			fits = append(fits, w.For)
 		} else {
-			others = append(others, w.For+", "+b.numbersOf(w))
+			others = append(others, w.For+", "+e.numbersOf(w))
 		}
 	}
 	verdict := "between what is usual"
 	switch {
 	case len(fits) > 0:
-		verdict = "right " + listing(fits)
+		verdict = "right " + Listing(fits)
 	case above:
 		verdict = words.more
 	case below:
@@ -85,15 +62,15 @@ func (b *bench) judge(of Subject, value float64, text string) {
 	}
 	sentence := text + ": " + verdict + marked + "."
 	if len(others) > 0 {
-		sentence += " " + upperFirst(letters.Join(others, "; ")) + "."
+		sentence += " " + letters.UpperFirst(letters.Join(others, "; ")) + "."
 	}
-	b.answer.Judged = append(b.answer.Judged, sentence)
+	e.Answer.Judged = append(e.Answer.Judged, sentence)
 }
 
-// workingOf gives the studio's working numbers of a subject, or the trade's
+// workingOf returns the studio's working numbers of a subject, or the trade's
 // with the words that mark them.
-func (b *bench) workingOf(of Subject) (known []Working, marked string) {
-	for _, w := range b.settings.Working {
+func (e *Evaluation) workingOf(of Subject) (known []Working, marked string) {
+	for _, w := range e.Settings.Working {
 		if w.Of == of {
 			known = append(known, w)
 		}
@@ -109,7 +86,7 @@ func (b *bench) workingOf(of Subject) (known []Working, marked string) {
 	return known, " (by what is usual in the trade)"
 }
 
-// within gives the ends between which a value counts as the working number.
+// within returns the ends between which a value counts as the working number.
 func (w Working) within(j judgement) (low, high float64) {
 	if w.Low < w.High {
 		return w.Low, w.High
@@ -122,12 +99,12 @@ func (w Working) within(j judgement) (low, high float64) {
 }
 
 // numbersOf writes a working number: "near 1.45", or "1.30 to 1.50".
-func (b *bench) numbersOf(w Working) string {
+func (e *Evaluation) numbersOf(w Working) string {
 	write := func(x float64) string {
 		if w.Of == OfSlip {
-			return b.gravity(x)
+			return e.Gravity(x)
 		}
-		return b.text(x, 3)
+		return e.Text(x, 3)
 	}
 	if w.Low == w.High {
 		return "near " + write(w.Low)

@@ -1,4 +1,4 @@
-package catalog
+package form
 
 import (
 	"errors"
@@ -14,13 +14,6 @@ type Body struct {
 	Cone      string  // the cone its shrinkage is for; may be empty
 }
 
-// The choice among the studio's clays, which stands in for the number of the
-// input that it is grouped with.
-const (
-	clayOf     = "Clay of the studio"
-	clayOfHelp = "Instead of the number, if yours is one of these."
-)
-
 // ChoicesFor lists what an input may be: its declared choices, or the studio's
 // clays. It is empty for an input that is a quantity, and for clays where the
 // course names none.
@@ -33,29 +26,6 @@ func (s Settings) ChoicesFor(in *Input) []Choice {
 		choices[i] = Choice{body.ID, body.Name}
 	}
 	return choices
-}
-
-// shrinks lets the clay that was chosen stand in for the number of an input:
-// what is known of it becomes that input's value, and is said beside the
-// choice.
-func (b *bench) shrinks(percent, clay string) {
-	id := b.word(clay)
-	if id == "" {
-		return
-	}
-	for _, body := range b.settings.Bodies {
-		if body.ID != id {
-			continue
-		}
-		b.stand(percent, body.Shrinkage)
-		text := withUnit(b.text(body.Shrinkage, 4), "%")
-		b.answer.Read = append(b.answer.Read, Phrase{clay, "shrinks " + text})
-		if body.Cone == "" {
-			b.note("{} for {} is what this handbook has. Your own bars know better.", text, body.Name)
-		} else {
-			b.note("{} for {} is what this handbook has, at cone {}. Your own bars know better.", text, body.Name, body.Cone)
-		}
-	}
 }
 
 // encode writes a body as a form within the settings.
@@ -88,7 +58,7 @@ func decodeBody(text string) (Body, error) {
 		}
 	}
 	if !ok || body.ID == "" || !(body.Shrinkage >= 0 && body.Shrinkage <= 50) {
-		return Body{}, errors.New("The clay “" + clip(text) + "” cannot be read.")
+		return Body{}, errors.New("The clay “" + Clip(text) + "” cannot be read.")
 	}
 	return body, nil
 }

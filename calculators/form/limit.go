@@ -1,4 +1,4 @@
-package catalog
+package form
 
 import (
 	"math"
@@ -6,10 +6,10 @@ import (
 	"slipbook/calculators/quantity"
 )
 
-// outside says in words why a value is refused; empty when it is in range.
-func (in *Input) outside(value float64, style quantity.Style) string {
+// Outside says in words why a value is refused; empty when it is in range.
+func (in *Input) Outside(value float64, style quantity.Style) string {
 	show := func(x float64) string {
-		return withUnit(quantity.Format(x, 7, style), quantity.Canonical(in.Kind))
+		return WithUnit(quantity.Format(x, 7, style), quantity.Canonical(in.Kind))
 	}
 	low, high := in.Low, in.High
 	switch {

@@ -1,4 +1,4 @@
-package catalog
+package form
 
 import (
 	"errors"
@@ -18,14 +18,14 @@ const (
 // Respond answers an encoded request with an encoded answer: the reactor's
 // work, and what the tests compare byte for byte. A request that cannot be
 // read is answered with an error of the input "calculator".
-func Respond(request []byte, s Settings) []byte {
-	name, given, err := decodeRequest(string(request))
+func (l List) Respond(request []byte, s Settings) []byte {
+	name, given, err := ReadRequest(string(request))
 	if err != nil {
 		answer := &Answer{Calculator: name}
-		answer.refuse("calculator", err.Error())
+		answer.Refuse("calculator", err.Error())
 		return answer.encode()
 	}
-	return Solve(name, given, s).encode()
+	return l.Solve(name, given, s).encode()
 }
 
 // Request encodes a calculator's name and its inputs as a request, which is
@@ -39,7 +39,9 @@ func Request(calculator string, given []Setting) string {
 	return string(b)
 }
 
-func decodeRequest(request string) (name string, given []Setting, err error) {
+// ReadRequest reads what Request wrote: the name of a calculator and the texts
+// of its inputs. Its error says what is too large.
+func ReadRequest(request string) (name string, given []Setting, err error) {
 	fields, err := decode(request, mostBytes)
 	if err != nil {
 		return "", nil, err
@@ -156,6 +158,9 @@ func decode(text string, most int) ([]Setting, error) {
 	return fields, nil
 }
 
+// Fields reads an encoded answer or encoded settings, name by name in order.
+func Fields(encoded string) ([]Setting, error) { return decode(encoded, mostSettings) }
+
 // unescape undoes escape. Bytes that are no UTF-8 become the replacement
 // character, so that no message can carry them on.
 func unescape(text string) string {
@@ -174,7 +179,7 @@ func unescape(text string) string {
 	return string([]rune(string(b)))
 }
 
-// hexDigit gives the value of a hexadecimal digit, or -1.
+// hexDigit returns the value of a hexadecimal digit, or -1.
 func hexDigit(c byte) int {
 	switch {
 	case c >= '0' && c <= '9':

@@ -1,4 +1,4 @@
-package catalog
+package form
 
 import (
 	"errors"
@@ -28,14 +28,14 @@ func readValues(in *Input, t box, style quantity.Style) ([]quantity.Quantity, er
 	for i, piece := range pieces {
 		q, err := quantity.Read(piece, in.Kind, unit, style)
 		if err != nil {
-			return nil, wrongValue{i, "Value " + strconv.Itoa(i+1) + ", “" + clip(piece) + "”: " + err.Error() + " Part the values with spaces or semicolons."}
+			return nil, wrongValue{i, "Value " + strconv.Itoa(i+1) + ", “" + Clip(piece) + "”: " + err.Error() + " Part the values with spaces or semicolons."}
 		}
 		values[i] = q
 	}
 	return values, oneUnit(pieces, values, t.unit)
 }
 
-// unitAtEnd gives the unit of the last value of a list where no other names
+// unitAtEnd returns the unit of the last value of a list where no other names
 // one: it counts for all of them. "" where that is not so.
 func unitAtEnd(pieces []string, kind quantity.Kind, style quantity.Style) string {
 	last := len(pieces) - 1
@@ -58,14 +58,14 @@ func oneUnit(pieces []string, values []quantity.Quantity, chosen string) error {
 	for i, piece := range pieces {
 		for j, other := range pieces {
 			if chosen == "" && named(piece) && !named(other) && values[i].Unit != values[j].Unit {
-				return errors.New("“" + clip(piece) + "” names its unit, and “" + clip(other) + "” names none. Give the unit with every value, or once at the end.")
+				return errors.New("“" + Clip(piece) + "” names its unit, and “" + Clip(other) + "” names none. Give the unit with every value, or once at the end.")
 			}
 		}
 	}
 	return nil
 }
 
-// named says whether a value of a list names its unit.
+// named reports whether a value of a list names its unit.
 func named(piece string) bool {
 	for _, sign := range [...]string{"½", "¼", "¾", "⅛", "⅜", "⅝", "⅞"} {
 		if letters.HasSuffix(piece, sign) {
@@ -91,7 +91,7 @@ func split(text string, kind quantity.Kind) []string {
 	var pieces []string
 	for _, part := range letters.Split(text, ";") {
 		start := len(pieces)
-		for _, word := range words(part) {
+		for _, word := range letters.Fields(part) {
 			if len(pieces) > start && belongsBefore(word, pieces[len(pieces)-1], kind) {
 				pieces[len(pieces)-1] += " " + word
 			} else {
@@ -102,7 +102,7 @@ func split(text string, kind quantity.Kind) []string {
 	return pieces
 }
 
-// belongsBefore says whether a word of a list is no value of its own but the
+// belongsBefore reports whether a word of a list is no value of its own but the
 // unit of the value before it, or the fraction after its whole inches.
 func belongsBefore(word, before string, kind quantity.Kind) bool {
 	if letters.IndexByte(word, '/') > 0 {
@@ -120,7 +120,7 @@ func (in *Input) which(i int, text string) string {
 		return ""
 	}
 	piece := split(text, in.Kind)[i]
-	name := "Value " + strconv.Itoa(i+1) + ", “" + clip(piece) + "”: "
+	name := "Value " + strconv.Itoa(i+1) + ", “" + Clip(piece) + "”: "
 	if i > 0 && len(piece) == 3 && piece[0] == '0' {
 		name += "in a list digits are not grouped; for one thousand write 1000. "
 	}

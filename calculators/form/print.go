@@ -1,4 +1,4 @@
-package catalog
+package form
 
 // Printed is a calculator's printed table, filled in: what a page without
 // JavaScript shows and what is pinned to the wall.
@@ -19,7 +19,7 @@ func (c *Calculator) Printed(s Settings) Printed {
 		for _, down := range t.Values {
 			row := []string{down}
 			for _, across := range t.AcrossValues {
-				a := Solve(c.Name, c.with(Setting{t.Down, down}, Setting{t.Across, across}), s)
+				a := c.Solve(c.with(Setting{t.Down, down}, Setting{t.Across, across}), s)
 				row = append(row, a.textOf(t.Show[0]))
 			}
 			p.Rows = append(p.Rows, row)
@@ -39,7 +39,7 @@ func (c *Calculator) Printed(s Settings) Printed {
 }
 
 func (c *Calculator) printedRow(name string, s Settings, given ...Setting) []string {
-	a := Solve(c.Name, c.with(given...), s)
+	a := c.Solve(c.with(given...), s)
 	row := []string{name}
 	for _, output := range c.Table.Show {
 		row = append(row, a.textOf(output))
@@ -60,7 +60,7 @@ func (c *Calculator) heads(outputs []string) []string {
 	return heads
 }
 
-// with gives the example's inputs with the table's own and then others put in
+// with returns the example's inputs with the table's own and then others put in
 // their place; an input whose text is blank counts as not given.
 func (c *Calculator) with(other ...Setting) []Setting {
 	given := append([]Setting(nil), c.Example.Given...)

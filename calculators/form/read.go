@@ -1,0 +1,203 @@
+package form
+
+import (
+	"slipbook/calculators/decimal"
+	"slipbook/calculators/letters"
+	"slipbook/calculators/quantity"
+)
+
+// box is what was typed for one input.
+type box struct {
+	text, unit string
+	times      int
+	unused     bool // another side of its group was chosen
+}
+
+// sort puts each given text to its input and refuses what belongs to none.
+// Blank texts count as not given.
+func (e *Evaluation) sort(given []Setting) {
+	e.boxes = make([]box, len(e.Calculator.Inputs))
+	for _, g := range given {
+		name, isUnit := letters.CutSuffix(g.Name, ".unit")
+		in := e.Calculator.Input(name)
+		if in == nil {
+			e.Answer.Refuse(Clip(g.Name), e.noSuchInput(g.Name))
+			continue
+		}
+		t := e.box(in)
+		text := letters.Trim(g.Text)
+		switch {
+		case isUnit:
+			t.unit = text
+		case text == "" || in.List && !in.Words && len(split(text, in.Kind)) == 0:
+			continue
+		case in.List && t.times > 0:
+			t.text += "; " + text
+			t.times++
+		default:
+			t.text = text
+			t.times++
+		}
+		if t.times > 1 && !in.List {
+			e.Refuse(name, "This was given twice. Give it once.")
+		}
+	}
+}
+
+// box is the box of an input of this calculator.
+func (e *Evaluation) box(in *Input) *box {
+	i := 0
+	for &e.Calculator.Inputs[i] != in {
+		i++
+	}
+	return &e.boxes[i]
+}
+
+func (e *Evaluation) noSuchInput(name string) string {
+	var known []string
+	for _, in := range e.Calculator.Inputs {
+		known = append(known, in.Name)
+	}
+	return "“" + e.Calculator.Name + "” has no input called “" + Clip(name) + "”. Its inputs are: " + Listing(known) + "."
+}
+
+// read understands one input's text, or lets its default stand in, and
+// refuses what is missing or out of range.
+func (e *Evaluation) read(in *Input) {
+	t, style := *e.box(in), e.Settings.Style
+	if t.text == "" {
+		if in.Default == "" || t.unused {
+			if in.Needed && in.Group == "" {
+				e.Answer.Refuse(in.Name, missing(in))
+			}
+			return
+		}
+		// The default is written in the declaration's own unit and style; a
+		// unit chosen beside an empty box says nothing about it.
+		t, style.Decimal = box{text: in.Default}, '.'
+		e.stood = append(e.stood, in.Name)
+	}
+	if in.Words || in.Bodies || len(in.Choices) > 0 {
+		e.readWords(in, t.text)
+		return
+	}
+	read, err := readValues(in, t, style)
+	if wrong, one := err.(wrongValue); one {
+		e.Answer.RefuseValue(in.Name, wrong.i, wrong.text)
+		return
+	} else if err != nil {
+		e.Answer.Refuse(in.Name, err.Error())
+		return
+	}
+	values := make([]float64, len(read))
+	for i, q := range read {
+		v := q.Value
+		values[i] = v
+		if why := in.Outside(v, e.Settings.Style); why != "" {
+			if why = in.which(i, t.text) + why; in.List {
+				e.Answer.RefuseValue(in.Name, i, why)
+			} else {
+				e.Answer.Refuse(in.Name, why)
+			}
+			return
+		}
+	}
+	e.Answer.Inputs = append(e.Answer.Inputs, Given{Name: in.Name, Values: values, List: in.List, Unit: quantity.Canonical(in.Kind), AsTyped: read})
+	e.understood(in, t.text, values)
+}
+
+// mostWords bounds the length of an input that is words.
+const mostWords = 600
+
+// readWords takes an input that is words, or one of several choices by its id
+// or its label.
+func (e *Evaluation) readWords(in *Input, text string) {
+	if len(text) > mostWords {
+		e.Answer.Refuse(in.Name, "That is too much text for this box.")
+		return
+	}
+	if choices := e.Settings.ChoicesFor(in); len(choices) > 0 {
+		id, ask := in.Choice(choices, text)
+		if ask != "" {
+			e.Answer.Refuse(in.Name, ask)
+			return
+		}
+		if id == "" && in.States && e.Settings.Table != nil {
+			id = e.Settings.Table.StateSaid(text)
+		}
+		if id == "" {
+			e.Answer.Refuse(in.Name, "“"+Clip(text)+"” is none of the choices. They are: "+ids(choices)+".")
+			return
+		}
+		text = id
+	} else if in.Bodies {
+		e.Answer.Refuse(in.Name, "No clay is known here by its name. Give the number instead; on the command line, --content names the course whose clays are meant.")
+		return
+	}
+	e.Answer.Inputs = append(e.Answer.Inputs, Given{Name: in.Name, Text: text, List: in.List})
+}
+
+// Choice returns the id of the choice that a text names, or what to ask where
+// it may mean several; both are empty where it names none.
+func (in *Input) Choice(choices []Choice, text string) (id, ask string) {
+	for _, c := range choices {
+		if letters.SameWord(text, c.ID) || letters.SameWord(text, c.Label) {
+			return c.ID, ""
+		}
+	}
+	for _, s := range in.Said {
+		if letters.SameWord(text, s.Words) {
+			return s.ID, s.Ask
+		}
+	}
+	return "", ""
+}
+
+func ids(choices []Choice) string {
+	var list []string
+	for _, c := range choices {
+		list = append(list, c.ID)
+	}
+	return Listing(list)
+}
+
+func missing(in *Input) string { return "This is still missing: “" + in.Label + "”." }
+
+// understood says how a text was read where that is not plain from the text
+// itself: another unit, grouped digits, a fraction.
+func (e *Evaluation) understood(in *Input, typed string, values []float64) {
+	if in.List || !e.Typed(in.Name) {
+		return
+	}
+	text := e.Text(values[0], 7)
+	unit := quantity.Canonical(in.Kind)
+	if typed == text || typed == WithUnit(text, unit) || typed == text+" "+unit || typed == text+unit {
+		return
+	}
+	if e.Settings.Style.Decimal == '.' && Same(typed, values[0]) {
+		return
+	}
+	e.Answer.Read = append(e.Answer.Read, Phrase{in.Name, "read as " + WithUnit(text, unit)})
+}
+
+// Missing refuses an input that this request cannot do without.
+func (e *Evaluation) Missing(name string) { e.Answer.Refuse(name, missing(e.Calculator.Input(name))) }
+
+// Same reports whether a plain number's text is the value it was read as.
+func Same(typed string, value float64) bool {
+	plain, ok := decimal.Parse(typed)
+	return ok && plain == value
+}
+
+// Step is what one press of − or + changes an input by: a specific gravity
+// lives in its hundredths, people in whole ones. "" where it follows what was
+// typed.
+func (in *Input) Step() string {
+	switch {
+	case in.Whole:
+		return "1"
+	case in.Kind == quantity.Gravity:
+		return "0.01"
+	}
+	return ""
+}
