@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 
 	"slipbook/calculators/catalog"
@@ -95,38 +96,52 @@ func split(given []string) (settings []catalog.Setting, wrong []catalog.Phrase) 
 	return settings, wrong
 }
 
-// settings gives the style of the course in the content folder, or the command
-// line's own, and the course's decoration table to a calculator that answers
-// from it. Only the files that matter for the sum do: a mistake in a lesson
-// keeps nobody from calculating.
+// settings returns the style of the course in the content folder, or the
+// command line's own, and the course's decoration table for a calculator that
+// answers from it. A mistake in a lesson keeps nobody from calculating: only the
+// files that the answer depends on do.
 func (c *calcCommand) settings(s *streams) (catalog.Settings, error) {
-	settings := catalog.Plain()
 	declared := catalog.Find(c.Name)
 	planned := declared != nil && declared.NeedsTable && (len(c.Given) > 0 || c.JSON)
 	clays := declared != nil && c.namesClay(declared)
 	if c.Content == "" && !planned && !clays {
-		return settings, nil
+		return catalog.Plain(), nil
 	}
-	folder, err := openContent(cmp.Or(c.Content, "content"))
-	if err != nil && c.Content == "" && !planned {
-		return settings, nil // the refusal of the clay says what to do
+	folder := cmp.Or(c.Content, "content")
+	switch err := findContent(folder); {
+	case err != nil && c.Content == "" && !planned:
+		return catalog.Plain(), nil // the refusal of the clay says what to do
+	case err != nil:
+		return catalog.Plain(), err
 	}
-	if err != nil {
-		return settings, err
+	lessons, findings := load(folder)
+	if err := stopFor(s, findings, planned); err != nil {
+		return catalog.Plain(), err
 	}
-	lessons, all := course.Load(folder)
-	var findings finding.List
-	for _, f := range all {
-		if f.File == "course.yaml" || planned && (f.File == "decoration.yaml" || f.File == "hazards.yaml") {
-			findings = append(findings, f)
-		}
+	return c.of(lessons, planned), nil
+}
+
+// stopFor prints the findings in the files that an answer depends on and
+// returns an error when one of them stops the work.
+func stopFor(s *streams, all finding.List, planned bool) error {
+	files := []string{"course.yaml"}
+	if planned {
+		files = append(files, "decoration.yaml", "hazards.yaml")
 	}
-	if findings.Stop() {
-		if err := findings.Write(s.say, "text"); err != nil {
-			return settings, err
-		}
-		return settings, errSaid
+	findings := slices.DeleteFunc(all, func(f finding.Finding) bool { return !slices.Contains(files, f.File) })
+	if !findings.Stop() {
+		return nil
 	}
+	if err := findings.Write(s.say, "text"); err != nil {
+		return err
+	}
+	return errSaid
+}
+
+// of returns what an answer takes from a course: its clays always, its style
+// when it was asked for by name, its table for a plan.
+func (c *calcCommand) of(lessons *course.Course, planned bool) catalog.Settings {
+	settings := catalog.Plain()
 	if c.Content != "" {
 		settings = lessons.Answers()
 	}
@@ -134,5 +149,5 @@ func (c *calcCommand) settings(s *streams) (catalog.Settings, error) {
 	if planned && lessons.Decoration != nil {
 		settings.Table = lessons.Decoration.Table()
 	}
-	return settings, nil
+	return settings
 }

@@ -20,7 +20,7 @@ const houseTheme = "studio"
 
 // handbook is a handbook to be made: its lessons and its look.
 type handbook struct {
-	content  fs.FS
+	lessons  func() (*course.Course, finding.List) // reads the content folder
 	theme    fs.FS
 	teaching bool           // a copy for the instructor
 	shared   *assets.Bundle // made when first needed, then kept: lessons do not change it
@@ -28,30 +28,41 @@ type handbook struct {
 
 // open finds the lessons and the theme by name.
 func open(content, theme string) (*handbook, error) {
-	lessons, err := openContent(content)
-	if err != nil {
+	if err := findContent(content); err != nil {
 		return nil, err
 	}
 	look, err := themes.Open(theme)
 	if err != nil {
 		return nil, refuse("there is no look %q; choose one of: %s", theme, strings.Join(themes.Names(), ", "))
 	}
-	return &handbook{content: lessons, theme: look}, nil
+	return &handbook{lessons: func() (*course.Course, finding.List) { return load(content) }, theme: look}, nil
 }
 
-// openContent finds a content folder.
-func openContent(dir string) (fs.FS, error) {
+// findContent refuses a content folder that is not there.
+func findContent(dir string) error {
 	if info, err := os.Stat(dir); err != nil || !info.IsDir() {
-		return nil, refuse("there is no folder %q with lessons; name the right one with --content, or start slipbook in the folder that holds it", dir)
+		return refuse("there is no folder %q with lessons; name the right one with --content, or start slipbook in the folder that holds it", dir)
 	}
-	return os.DirFS(dir), nil
+	return nil
+}
+
+// load reads the lessons of a content folder. It is opened anew each time,
+// since another may have come in its place, and as a root, so that no link in it
+// leads out. Of a folder that cannot be opened the findings say so.
+func load(dir string) (*course.Course, finding.List) {
+	root, err := os.OpenRoot(dir)
+	if err != nil {
+		return course.Load(os.DirFS(dir))
+	}
+	defer root.Close() // everything is read into memory
+	return course.Load(root.FS())
 }
 
 // read loads the lessons and reads every page: what proof needs, and the first
 // half of what publish and show do. An error is a fault of the theme; the
 // findings made until then come with it.
 func (h *handbook) read() (*press.Press, *proof.Reading, finding.List, error) {
-	lessons, loading := course.Load(h.content)
+	lessons, loading := h.lessons()
 	printer, err := press.New(lessons, h.theme)
 	if err != nil {
 		return nil, nil, loading, err

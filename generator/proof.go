@@ -10,7 +10,7 @@ import (
 // proofCommand says what is wrong with the lessons.
 type proofCommand struct {
 	Content string `placeholder:"DIR" default:"content" help:"The folder with the lessons (${default})."`
-	Format  string `placeholder:"FORMAT" default:"text" enum:"text,json,sarif" help:"How to say it: text for people, json or sarif (SARIF 2.1.0) for other programs."`
+	Format  string `placeholder:"FORMAT" default:"text" enum:"${formats}" help:"How to say it: text for people, json or sarif (SARIF 2.1.0) for other programs."`
 }
 
 // Run prints the findings, and fails when one of them would stop publish.

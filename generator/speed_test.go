@@ -17,7 +17,9 @@ import (
 	"github.com/yuin/goldmark"
 	"github.com/yuin/goldmark/extension"
 
+	"slipbook/generator/course"
 	"slipbook/generator/course/coursetest"
+	"slipbook/generator/finding"
 	"slipbook/generator/shelf"
 	"slipbook/themes"
 )
@@ -85,7 +87,7 @@ func BenchmarkPublish(b *testing.B) {
 	if err != nil {
 		b.Fatal(err)
 	}
-	h := &handbook{content: files, theme: theme}
+	h := &handbook{lessons: func() (*course.Course, finding.List) { return course.Load(files) }, theme: theme}
 	if _, err := h.bundle(); err != nil { // the wasm is ready
 		b.Fatal(err)
 	}

@@ -2,7 +2,6 @@ package course
 
 import (
 	"embed"
-	"io/fs"
 	"slices"
 	"sync"
 
@@ -25,7 +24,7 @@ const keepsBase = "base"
 // read, it returns an absent value.
 func (l *loader) overBase(path, example string) source.Value {
 	var root source.Value
-	if _, err := fs.Stat(l.fsys, path); err == nil {
+	if source.Exists(l.fsys, path) {
 		root = l.sheet(path, example)
 	} else {
 		none := source.New(path, nil)

@@ -2,7 +2,6 @@ package course
 
 import (
 	"fmt"
-	"io/fs"
 	"strings"
 
 	"slipbook/generator/finding"
@@ -13,7 +12,7 @@ const glossaryFile = "glossary.yaml"
 
 // glossary reads the words that are explained once. A course may do without.
 func (l *loader) glossary() {
-	if _, err := fs.Stat(l.fsys, glossaryFile); err != nil {
+	if !source.Exists(l.fsys, glossaryFile) {
 		return
 	}
 	ids, used := unique{}, unique{}

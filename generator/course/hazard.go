@@ -2,7 +2,6 @@ package course
 
 import (
 	"fmt"
-	"io/fs"
 	"path"
 	"slices"
 	"strings"
@@ -102,7 +101,7 @@ func (l *loader) findTaught(known bool) {
 		if _, there := l.course.FindPage(file); there || file == "." {
 			continue
 		}
-		if _, err := fs.Stat(l.fsys, file); known && (err != nil || path.Ext(file) != ".md") {
+		if known && (!source.Exists(l.fsys, file) || path.Ext(file) != ".md") {
 			v.Report(finding.UnknownName, fmt.Sprintf("there is no page %s", file), source.Meant(file, l.pathsFrom("course"))+"Write the path of a lesson as the content folder has it, such as `units/safety/dust.md`.")
 		}
 		for i := range l.course.Decoration.Hazards {
@@ -125,7 +124,7 @@ func (l *loader) untaught() {
 		return
 	}
 	text := "no lesson is named for these hazards: "
-	if _, err := fs.Stat(l.fsys, hazardsFile); err != nil {
+	if !source.Exists(l.fsys, hazardsFile) {
 		text = "there is no hazards.yaml, so no lesson is named for these hazards: "
 	}
 	l.report(hazardsFile, finding.HazardLesson, text+strings.Join(ids, ", "), "Write for each an entry such as `{id: "+ids[0]+", lesson: units/safety/dust.md}` under `hazards` in hazards.yaml.")

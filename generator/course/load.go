@@ -32,7 +32,7 @@ func Load(fsys fs.FS) (*Course, finding.List) {
 		Decoration: &Decoration{},
 		Pictures:   map[string]*Picture{},
 	}}
-	if _, err := fs.Stat(fsys, settingsFile); err != nil {
+	if !source.Exists(fsys, settingsFile) {
 		l.noSettings()
 		return l.course, l.found
 	}
@@ -105,6 +105,15 @@ func (l *loader) strays() {
 
 func (l *loader) stray(path, do string) {
 	l.report(path, finding.StrayFile, "nothing in the handbook reads this", do)
+}
+
+// unreadable reports a folder that is there and cannot be read.
+func (l *loader) unreadable(folder string, err error) {
+	if !source.Exists(l.fsys, folder) {
+		return
+	}
+	text, do := source.Fault(l.fsys, folder, "folder", err)
+	l.report(folder, finding.Unreadable, text, do)
 }
 
 // report adds a finding about a file as a whole.

@@ -27,11 +27,12 @@ const pictureHelp = "Save a photo as JPEG, a screen or a scan as PNG, and draw a
 // pictures reads the pictures folder with its folders. A course may do without.
 func (l *loader) pictures() {
 	var files []string
-	// Nothing stops the walk: a folder that cannot be read is reported by the
-	// first lesson that shows a picture from it.
+	// Nothing stops the walk: of a folder that cannot be read, the pictures are
+	// missing where they are shown.
 	_ = fs.WalkDir(l.fsys, picturesFolder, func(file string, e fs.DirEntry, err error) error {
 		switch {
 		case err != nil:
+			l.unreadable(file, err)
 			return fs.SkipDir
 		case strings.HasPrefix(e.Name(), ".") && e.IsDir():
 			return fs.SkipDir

@@ -58,7 +58,7 @@ func (l *loader) pages(units []named, known bool) {
 
 // home is the errand for home.md, if there is one.
 func (l *loader) home() []errand {
-	if _, err := fs.Stat(l.fsys, homeFile); err != nil {
+	if !source.Exists(l.fsys, homeFile) {
 		l.report(homeFile, finding.CourseNeeds, "there is no home.md", "Write it, with a title in its opening block: its words stand on the handbook's home page.")
 		return nil
 	}
@@ -67,7 +67,7 @@ func (l *loader) home() []errand {
 
 // style is the errand for style.md, which a course may have.
 func (l *loader) style() []errand {
-	if _, err := fs.Stat(l.fsys, styleFile); err != nil {
+	if !source.Exists(l.fsys, styleFile) {
 		return nil
 	}
 	return []errand{{StylePage, styleFile, "style.html", nil}}
@@ -233,10 +233,12 @@ func (a addresses) take(n named, address, file string) bool {
 // letters from small ones.
 type listing []fs.DirEntry
 
-// listing lists a folder; one that is not there is empty.
+// listing lists a folder. One that is not there is empty, and one that cannot
+// be read is reported.
 func (l *loader) listing(folder string) listing {
 	entries, err := fs.ReadDir(l.fsys, folder)
 	if err != nil {
+		l.unreadable(folder, err)
 		return nil
 	}
 	return slices.DeleteFunc(entries, func(e fs.DirEntry) bool { return strings.HasPrefix(e.Name(), ".") })

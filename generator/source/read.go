@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"io"
 	"io/fs"
+	"strings"
 
 	"slipbook/generator/finding"
 )
@@ -32,7 +33,7 @@ func ReadBytes(fsys fs.FS, path string, limit int64) *Text {
 	info, err := fs.Stat(fsys, path)
 	switch {
 	case err != nil:
-		t.cannotRead(err)
+		t.cannotRead(fsys, err)
 		return t
 	case !info.Mode().IsRegular():
 		t.Report(-1, finding.Unreadable, "this is not a file", "Put a plain file here, or rename what stands here.")
@@ -44,7 +45,7 @@ func ReadBytes(fsys fs.FS, path string, limit int64) *Text {
 	data, err := readAtMost(fsys, path, info.Size(), limit+1)
 	switch {
 	case err != nil:
-		t.cannotRead(err)
+		t.cannotRead(fsys, err)
 	case int64(len(data)) > limit:
 		t.tooLarge(limit)
 	default:
@@ -53,8 +54,43 @@ func ReadBytes(fsys fs.FS, path string, limit int64) *Text {
 	return t
 }
 
-func (t *Text) cannotRead(err error) {
-	t.Report(-1, finding.Unreadable, "the file cannot be read: "+Reason(err), "Check its name and who may read it.")
+func (t *Text) cannotRead(fsys fs.FS, err error) {
+	text, do := Fault(fsys, t.Path, "file", err)
+	t.Report(-1, finding.Unreadable, text, do)
+}
+
+// Fault says why a file or folder, whichever what says, cannot be read, and what
+// to do. A link that leads to where nothing is read from is named.
+func Fault(fsys fs.FS, path, what string, err error) (text, do string) {
+	if link := linkIn(fsys, path); link != "" {
+		return fmt.Sprintf("the %s cannot be read: `%s` is a link that leads out of the content folder, or nowhere", what, link),
+			"Put the file or folder itself there; nothing outside of the content folder is published."
+	}
+	return "the " + what + " cannot be read: " + Reason(err), "Check its name and who may read it."
+}
+
+// linkIn returns the first part of a path that is a link; empty where none is.
+func linkIn(fsys fs.FS, path string) string {
+	for end := 0; end < len(path); {
+		next := strings.IndexByte(path[end:], '/')
+		if next < 0 {
+			end = len(path)
+		} else {
+			end += next
+		}
+		if info, err := fs.Lstat(fsys, path[:end]); err == nil && info.Mode()&fs.ModeSymlink != 0 {
+			return path[:end]
+		}
+		end++
+	}
+	return ""
+}
+
+// Exists reports whether something has this path, be it a link that leads
+// nowhere: then reading it says what is wrong.
+func Exists(fsys fs.FS, path string) bool {
+	_, err := fs.Lstat(fsys, path)
+	return !errors.Is(err, fs.ErrNotExist)
 }
 
 func (t *Text) tooLarge(limit int64) {
