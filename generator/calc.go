@@ -10,6 +10,7 @@ import (
 	"slipbook/calculators/catalog"
 	"slipbook/generator/course"
 	"slipbook/generator/finding"
+	"slipbook/generator/terminal"
 )
 
 // calcCommand answers with the handbook's calculators.
@@ -35,11 +36,11 @@ func (c *calcCommand) Run(s *streams) error {
 	declared := catalog.Find(c.Name)
 	switch {
 	case c.Name == "" && c.JSON:
-		return writeJSON(s.out, jsonList())
+		return terminal.JSONList(s.out)
 	case c.Name == "":
-		return writeList(s.out)
+		return terminal.List(s.out)
 	case len(c.Given) == 0 && !c.JSON && declared != nil:
-		return writeDescription(s.out, declared)
+		return terminal.Describe(s.out, declared)
 	}
 	given, wrong := split(c.Given)
 	var answer *catalog.Answer
@@ -66,7 +67,7 @@ func (c *calcCommand) namesClay(declared *catalog.Calculator) bool {
 func (c *calcCommand) print(s *streams, answer *catalog.Answer, settings catalog.Settings) error {
 	switch {
 	case len(answer.Errors) > 0 && c.JSON:
-		if err := writeJSON(s.out, jsonErrors(answer.Errors)); err != nil {
+		if err := terminal.JSONErrors(s.out, answer.Errors); err != nil {
 			return err
 		}
 		return refusal{errSaid}
@@ -77,12 +78,12 @@ func (c *calcCommand) print(s *streams, answer *catalog.Answer, settings catalog
 		}
 		return refusal{errors.New(strings.Join(lines, "\nslipbook: "))}
 	case c.JSON:
-		return writeJSON(s.out, jsonAnswer(answer))
+		return terminal.JSONAnswer(s.out, answer)
 	}
-	return writeAnswer(s.out, answer, settings)
+	return terminal.Answer(s.out, answer, settings)
 }
 
-// split parts each "key=value". What has no "=" or no key is an error by the
+// split takes each "key=value" apart. What has no "=" or no key is an error by the
 // name of what was typed.
 func split(given []string) (settings []catalog.Setting, wrong []catalog.Phrase) {
 	for _, g := range given {

@@ -16,7 +16,7 @@ var floors = []string{
 	"calculators/catalog/catalogtest", "calculators/wasm",
 	"themes", "generator/finding", "generator/pool", "generator/source", "generator/course", "generator/course/coursetest",
 	"generator/markup", "generator/proof", "generator/assets", "generator/assets/carry", "generator/press",
-	"generator/shelf", "generator/preview", "generator", "generator/house", "generator/trial",
+	"generator/shelf", "generator/preview", "generator/terminal", "generator", "generator/house", "generator/trial",
 }
 
 // arrows says which packages of the module each package imports: these and no
@@ -32,7 +32,7 @@ var arrows = map[string]string{
 	"calculators/stage/stagetest":        "calculators/stage",
 	"calculators/stage/stagetest/oracle": "calculators/stage",
 	"calculators/wasm":                   "calculators/catalog",
-	"generator":                          "generator/assets generator/course generator/finding generator/markup generator/press generator/preview generator/proof generator/shelf themes",
+	"generator":                          "generator/assets generator/course generator/finding generator/markup generator/press generator/preview generator/proof generator/shelf generator/terminal themes",
 	"generator/assets/carry":             "generator/assets",
 	"generator/course":                   "generator/finding generator/pool generator/source",
 	"generator/markup":                   "generator/course generator/finding generator/source",

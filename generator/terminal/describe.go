@@ -1,4 +1,4 @@
-package main
+package terminal
 
 import (
 	"io"
@@ -8,8 +8,8 @@ import (
 	"slipbook/calculators/quantity"
 )
 
-// writeList lists the calculators, each with what it answers.
-func writeList(w io.Writer) error {
+// List lists the calculators, each with what it answers.
+func List(w io.Writer) error {
 	var b strings.Builder
 	for _, c := range catalog.All() {
 		b.WriteString(c.Name + "\n" + fold(c.Purpose, "    "))
@@ -19,9 +19,9 @@ func writeList(w io.Writer) error {
 	return err
 }
 
-// writeDescription says what a calculator asks and answers, with its formulas
+// Describe says what a calculator asks and answers, with its formulas
 // and its worked example as a command.
-func writeDescription(w io.Writer, c *catalog.Calculator) error {
+func Describe(w io.Writer, c *catalog.Calculator) error {
 	var b strings.Builder
 	b.WriteString(c.Name + ": " + c.Title + "\n" + fold(c.Purpose, ""))
 	section(&b, "Caution", points(catalog.Plain().CautionsOf(c)))
@@ -67,9 +67,9 @@ func describeInput(c *catalog.Calculator, in *catalog.Input) string {
 	case len(choices) > 0:
 		words = append(words, "One of: "+strings.Join(choices, ", ")+".")
 	case in.List && in.Words:
-		words = append(words, "Several, parted by commas.")
+		words = append(words, "Several, separated by commas.")
 	case in.List:
-		words = append(words, "Several values, parted by spaces or semicolons.")
+		words = append(words, "Several values, separated by spaces or semicolons.")
 	}
 	var units []string
 	for _, u := range quantity.Units(in.Kind) {
@@ -123,25 +123,4 @@ func company(c *catalog.Calculator, in *catalog.Input) (with, instead []string) 
 		}
 	}
 	return with, instead
-}
-
-// withUnit puts the unit in brackets behind a label, if it has one.
-func withUnit(label, unit string) string {
-	if unit == "" || unit == "1" {
-		return label
-	}
-	return label + " (" + unit + ")"
-}
-
-// command gives a calculator with its inputs as it is typed at a shell.
-func command(calculator string, given []catalog.Setting) string {
-	words := []string{"slipbook", "calc", calculator}
-	for _, g := range given {
-		word := g.Name + "=" + g.Text
-		if strings.ContainsAny(g.Text, " ;,'\"$&|<>()*") {
-			word = g.Name + "='" + g.Text + "'"
-		}
-		words = append(words, word)
-	}
-	return strings.Join(words, " ")
 }

@@ -1,4 +1,4 @@
-package main
+package terminal
 
 import (
 	"bytes"
@@ -85,8 +85,11 @@ func (r rowShape) MarshalJSON() ([]byte, error) {
 	return b.Bytes(), nil
 }
 
-// jsonAnswer gives the shape of an answer.
-func jsonAnswer(a *catalog.Answer) answerShape {
+// JSONAnswer writes an answer.
+func JSONAnswer(w io.Writer, a *catalog.Answer) error { return writeJSON(w, shapeOf(a)) }
+
+// shapeOf returns the shape of an answer.
+func shapeOf(a *catalog.Answer) answerShape {
 	shape := answerShape{
 		Calculator: a.Calculator,
 		Inputs:     []inputShape{}, Outputs: []outputShape{}, Rows: []rowShape{},
@@ -111,11 +114,7 @@ func jsonAnswer(a *catalog.Answer) answerShape {
 	return shape
 }
 
-// unbound parts numbers from their units with plain spaces: what keeps them on
-// one line of a page is in the way of other programs and of a terminal.
-func unbound(text string) string { return strings.ReplaceAll(text, "\u00a0", " ") }
-
-// loose gives sentences unbound, and a list where there are none.
+// loose returns sentences unbound, and a list where there are none.
 func loose(sentences []string) []string {
 	list := make([]string, len(sentences))
 	for i, s := range sentences {
@@ -124,7 +123,7 @@ func loose(sentences []string) []string {
 	return list
 }
 
-// jsonValue gives what an input was understood as.
+// jsonValue returns what an input was understood as.
 func jsonValue(in catalog.Given) any {
 	switch {
 	case in.List && len(in.Values) == 0:
@@ -137,7 +136,7 @@ func jsonValue(in catalog.Given) any {
 	return in.Text
 }
 
-// listed parts the text of a list of words.
+// listed splits the text of a list of words.
 func listed(text string) []string {
 	list := []string{}
 	for piece := range strings.SplitSeq(strings.ReplaceAll(text, ";", ","), ",") {
@@ -148,22 +147,22 @@ func listed(text string) []string {
 	return list
 }
 
-// jsonErrors gives the shape of refused input.
-func jsonErrors(errors []catalog.Phrase) errorsShape {
+// JSONErrors writes why input was refused.
+func JSONErrors(w io.Writer, errors []catalog.Phrase) error {
 	var shape errorsShape
 	for _, e := range errors {
 		shape.Errors = append(shape.Errors, errorShape{e.Input, e.Text})
 	}
-	return shape
+	return writeJSON(w, shape)
 }
 
-// jsonList gives the shape of the list of calculators.
-func jsonList() listShape {
+// JSONList writes the list of calculators.
+func JSONList(w io.Writer) error {
 	var shape listShape
 	for _, c := range catalog.All() {
 		shape.Calculators = append(shape.Calculators, calculatorShape{c.Name, c.Title, c.Purpose})
 	}
-	return shape
+	return writeJSON(w, shape)
 }
 
 // writeJSON writes one line. Texts stay readable: nothing in them is made safe

@@ -1,18 +1,17 @@
-package main
+package terminal
 
 import (
 	"io"
 	"net/url"
 	"strings"
-	"unicode/utf8"
 
 	"slipbook/calculators/catalog"
 )
 
-// writeAnswer lays an answer out for a terminal: what may hurt, then the answer
+// Answer lays an answer out for a terminal: what may hurt, then the answer
 // in words and whether it is any good, the numbers, what they came from, the
 // rows, what has to be said with them, and where to go on.
-func writeAnswer(w io.Writer, a *catalog.Answer, s catalog.Settings) error {
+func Answer(w io.Writer, a *catalog.Answer, s catalog.Settings) error {
 	c := catalog.Find(a.Calculator)
 	var b strings.Builder
 	if len(a.Cautions) > 0 {
@@ -98,87 +97,4 @@ func rowLines(c *catalog.Calculator, rows [][]catalog.Cell) string {
 		table = append(table, cells)
 	}
 	return table.lines(true)
-}
-
-// section adds lines under a heading, parted from what is above, unless there
-// are none.
-func section(b *strings.Builder, heading, lines string) {
-	if lines == "" {
-		return
-	}
-	b.WriteString("\n")
-	if heading != "" {
-		b.WriteString(heading + "\n")
-	}
-	b.WriteString(lines)
-}
-
-// points lays out sentences one under the other.
-func points(sentences []string) string {
-	var b strings.Builder
-	for _, s := range sentences {
-		lines := fold(s, "    ")
-		b.WriteString("  - " + strings.TrimPrefix(lines, "    "))
-	}
-	return b.String()
-}
-
-// width is how far a line of words goes.
-const width = 78
-
-// fold breaks words into lines of at most width, each after the indent.
-func fold(words, indent string) string {
-	var b strings.Builder
-	long := 0
-	for _, word := range strings.Fields(words) {
-		n := utf8.RuneCountInString(word)
-		switch {
-		case long == 0:
-			b.WriteString(indent)
-			long = len(indent)
-		case long+1+n > width:
-			b.WriteString("\n" + indent)
-			long = len(indent)
-		default:
-			b.WriteByte(' ')
-			long++
-		}
-		b.WriteString(word)
-		long += n
-	}
-	if long > 0 {
-		b.WriteByte('\n')
-	}
-	return b.String()
-}
-
-// grid is rows of cells.
-type grid [][]string
-
-// lines lays the grid out in columns, a little in from the left. Numbers under
-// a column's name stand at the right of it, words at the left.
-func (g grid) lines(numbers bool) string {
-	var wide []int
-	for _, row := range g {
-		for i, cell := range row {
-			if i == len(wide) {
-				wide = append(wide, 0)
-			}
-			wide[i] = max(wide[i], utf8.RuneCountInString(cell))
-		}
-	}
-	var b strings.Builder
-	for _, row := range g {
-		line := ""
-		for i, cell := range row {
-			pad := strings.Repeat(" ", wide[i]-utf8.RuneCountInString(cell))
-			if numbers {
-				line += "  " + pad + cell
-			} else {
-				line += "  " + cell + pad
-			}
-		}
-		b.WriteString(strings.TrimRight(line, " ") + "\n")
-	}
-	return b.String()
 }

@@ -1,4 +1,4 @@
-package main
+package terminal
 
 import (
 	"strings"
@@ -39,7 +39,7 @@ func TestPlanOnATerminal(t *testing.T) {
 	s := catalog.Settings{Table: stagetest.Table()}
 	var out strings.Builder
 	a := catalog.Solve("stage-plan", []catalog.Setting{{Name: "state", Text: "glaze-fired"}, {Name: "layers", Text: "enamel sprayed"}}, s)
-	if err := writeAnswer(&out, a, s); err != nil {
+	if err := Answer(&out, a, s); err != nil {
 		t.Fatal(err)
 	}
 	if !strings.HasPrefix(out.String(), enamelPlan) {
