@@ -29,7 +29,7 @@ type commands struct {
 }
 
 const about = "Turns a folder of lessons into a handbook with calculators for the decorating bench. " +
-	"Ends with 0 when done, with 1 when something is wrong with the lessons or the work failed, with 2 when it was asked for something it cannot do."
+	"Ends with 0 when done, with 1 when something is wrong with the lessons or the work failed, with 2 when it was asked for something it cannot do, with 128 and the number of the signal when one stopped it."
 
 func main() {
 	os.Exit(run(os.Args[1:], os.Stdout, os.Stderr))

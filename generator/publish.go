@@ -2,11 +2,11 @@ package main
 
 import (
 	"context"
+	"errors"
 	"fmt"
-	"os"
-	"os/signal"
 	"strings"
 
+	"slipbook/generator/assets"
 	"slipbook/generator/press"
 	"slipbook/generator/shelf"
 )
@@ -14,11 +14,12 @@ import (
 // publishCommand prints the handbook into a folder.
 type publishCommand struct {
 	Content string `placeholder:"DIR" default:"content" help:"The folder with the lessons (${default})."`
-	To      string `placeholder:"DIR" default:"public" help:"The folder for the handbook (${default}): a new one, an empty one, or one that an earlier publish wrote. Names in it that start with a dot are kept."`
+	To      string `placeholder:"DIR" default:"public" help:"The folder for the handbook (${default}): a new one, an empty one, or one that an earlier publish wrote and that holds nothing else. Names in it that start with a dot are kept."`
 	Look    string `placeholder:"NAME" default:"studio" help:"The look of the pages (${default})."`
 	// A copy for the instructor is one that students must not get by mistake:
 	// it is asked for each time, and says so on each page.
-	Teaching bool `help:"Make the instructor's copy: with the notes for teaching in the lessons and on a page of their own. Keep it away from where students' copies are."`
+	Teaching bool `help:"Make the instructor's copy: with the notes for teaching in the lessons and on a page of their own. It never takes the place of a students' copy, nor the other way round."`
+	Changes  bool `help:"Name each file that is new, changed or gone since the last publish."`
 }
 
 // Run makes the handbook and puts it on the shelf, or says why not and leaves
@@ -45,10 +46,12 @@ func (c *publishCommand) Run(s *streams) error {
 	if findings.Stop() {
 		return fmt.Errorf("nothing was published, and %q is as it was; mend the errors and publish again", c.To)
 	}
-	if err := c.put(edition); err != nil {
+	s.progress("Writing.")
+	changes, err := c.put(edition)
+	if err != nil {
 		return err
 	}
-	_, err = fmt.Fprintf(s.out, "%s: %d pages, %d files in all\n", c.To, pages(edition), len(edition))
+	_, err = fmt.Fprint(s.out, c.report(edition, changes))
 	return err
 }
 
@@ -57,15 +60,51 @@ func (c *publishCommand) check() error {
 	if err := shelf.Apart(c.To, c.Content); err != nil {
 		return err
 	}
-	return shelf.Check(c.To)
+	return shelf.Check(c.To, c.copy())
 }
 
-// put replaces the folder. For that moment Ctrl-C waits, so that it leaves
-// nothing half-made beside the folder.
-func (c *publishCommand) put(edition press.Edition) error {
-	signal.Ignore(os.Interrupt)
-	defer signal.Reset(os.Interrupt)
-	return shelf.Replace(c.To, edition)
+// copy is whose copy is made.
+func (c *publishCommand) copy() shelf.Copy {
+	if c.Teaching {
+		return shelf.Instructor
+	}
+	return shelf.Students
+}
+
+// put replaces the folder. A signal to end is heeded until the folder changes,
+// and then waits, so that nothing half-made is left.
+func (c *publishCommand) put(edition press.Edition) (*shelf.Changes, error) {
+	ctx, caught := catchSignals()
+	defer caught.release()
+	changes, err := shelf.Replace(ctx, c.To, shelf.Edition{Files: edition, Copy: c.copy(), Shared: assets.Fingerprinted})
+	if err != nil && errors.Is(err, ctx.Err()) {
+		return nil, caught.stopped(fmt.Sprintf("nothing was published, and %q is as it was", c.To))
+	}
+	return changes, err
+}
+
+// report says what was published, and what of it differs from before.
+func (c *publishCommand) report(edition press.Edition, changes *shelf.Changes) string {
+	var out strings.Builder
+	fmt.Fprintf(&out, "%s: %d pages, %d files in all\n", c.To, pages(edition), len(edition))
+	fmt.Fprintf(&out, "%d new, %d changed, %d gone, %d as before\n", len(changes.New), len(changes.Changed), len(changes.Gone), changes.Same)
+	if c.Changes {
+		for _, list := range []struct {
+			word  string
+			names []string
+		}{{"new", changes.New}, {"changed", changes.Changed}, {"gone", changes.Gone}, {"kept for one edition more", changes.Kept}} {
+			for _, name := range list.names {
+				fmt.Fprintf(&out, "%s: %s\n", list.word, name)
+			}
+		}
+	}
+	if changes.InPlace {
+		out.WriteString("The folder could not be moved, so its files were replaced one by one.\n")
+	}
+	if changes.Aside != "" {
+		fmt.Fprintf(&out, "An earlier slipbook wrote what was there before and listed nothing, so nobody can tell whether some of it is yours, or whose copy it was. It stands whole in %q: look through it and remove it.\n", changes.Aside)
+	}
+	return out.String()
 }
 
 // pages counts the pages of an edition.

@@ -2,9 +2,6 @@ package main
 
 import (
 	"context"
-	"os"
-	"os/signal"
-	"syscall"
 
 	"slipbook/generator/finding"
 	"slipbook/generator/preview"
@@ -24,9 +21,9 @@ func (c *showCommand) Run(s *streams) error {
 		return err
 	}
 	h.teaching = c.Teaching
-	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
-	defer stop()
-	context.AfterFunc(ctx, stop)
+	ctx, caught := catchSignals()
+	defer caught.release()
+	context.AfterFunc(ctx, caught.release)
 	return preview.Serve(ctx, preview.Options{
 		Address: c.Address,
 		Folder:  c.Content,

@@ -103,7 +103,7 @@ func BenchmarkPublish(b *testing.B) {
 		if err != nil || findings.Stop() {
 			b.Fatal(err, findings[:min(3, len(findings))])
 		}
-		if err := shelf.Replace(filepath.Join(dir, "ours"), edition); err != nil {
+		if _, err := shelf.Replace(b.Context(), filepath.Join(dir, "ours"), shelf.Edition{Files: edition, Copy: shelf.Students}); err != nil {
 			b.Fatal(err)
 		}
 		ours += time.Since(start)

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"syscall"
 
 	"slipbook/generator/preview"
 	"slipbook/generator/shelf"
@@ -51,14 +52,29 @@ func refuse(format string, args ...any) error {
 	return refusal{fmt.Errorf(format, args...)}
 }
 
-// status gives the program's status for the error of a command.
+// interruption is the error for a command that was asked to end.
+type interruption struct {
+	by    syscall.Signal
+	words string
+}
+
+// Error returns the words for a person.
+func (i *interruption) Error() string { return fmt.Sprintf("stopped (%v): %s", i.by, i.words) }
+
+// status is that of a program ended by the signal, as shells count it.
+func (i *interruption) status() int { return 128 + int(i.by) }
+
+// status returns the program's status for the error of a command.
 func status(err error) int {
 	var own refusal
 	var folder *shelf.Refusal
 	var address *preview.Refusal
+	var stop *interruption
 	switch {
 	case err == nil:
 		return done
+	case errors.As(err, &stop):
+		return stop.status()
 	case errors.As(err, &own), errors.As(err, &folder), errors.As(err, &address):
 		return refused
 	}

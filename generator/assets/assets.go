@@ -124,6 +124,14 @@ func Address(name string, data []byte) string {
 	return path.Join(folder, strings.TrimSuffix(name, ext)+"-"+fingerprint(data)+ext)
 }
 
+// Fingerprinted reports whether an address has a fingerprint of its file's
+// content in its name, as Address makes it: such a file never changes.
+func Fingerprinted(address string) bool {
+	stem, _, _ := strings.Cut(path.Base(address), ".")
+	at := strings.LastIndexByte(stem, '-')
+	return at >= 0 && len(stem)-at-1 == 8 && strings.Trim(stem[at+1:], "ABCDEFGHIJKLMNOPQRSTUVWXYZ234567") == ""
+}
+
 // fingerprint is eight letters and digits that change whenever data does.
 func fingerprint(data []byte) string {
 	sum := sha256.Sum256(data)

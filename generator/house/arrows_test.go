@@ -39,6 +39,7 @@ var arrows = map[string]string{
 	"generator/press":                    "generator/assets generator/course generator/finding generator/markup generator/pool generator/proof",
 	"generator/preview":                  "generator/finding",
 	"generator/proof":                    "generator/course generator/finding generator/markup generator/pool generator/source",
+	"generator/shelf":                    "generator/pool",
 	"generator/source":                   "generator/finding",
 }
 

@@ -8,7 +8,7 @@ import (
 	"strings"
 )
 
-// order checks the addresses of files and gives them sorted. An address is a
+// order checks the addresses of files and returns them sorted. An address is a
 // clean relative path with slashes; one that could leave the folder, means
 // something else on another system, or stands where another needs a folder is
 // an error.
@@ -34,8 +34,8 @@ func check(name string, files map[string][]byte) error {
 	if strings.ContainsFunc(name, forbidden) {
 		return fmt.Errorf("the address %q cannot be written: backslashes, colons and control characters mean something else on some systems", name)
 	}
-	if name == Marker || strings.HasPrefix(name, Marker+"/") {
-		return fmt.Errorf("the address %q cannot be written: that name is the marker of a publish", name)
+	if dotted(name) {
+		return fmt.Errorf("the address %q cannot be written: names that start with a dot are left to whoever keeps the server", name)
 	}
 	for above := path.Dir(name); above != "."; above = path.Dir(above) {
 		if _, taken := files[above]; taken {
@@ -43,6 +43,27 @@ func check(name string, files map[string][]byte) error {
 		}
 	}
 	return nil
+}
+
+// dotted reports whether a name, or that of a folder above it, starts with a dot.
+func dotted(name string) bool {
+	return strings.HasPrefix(name, ".") || strings.Contains(name, "/.")
+}
+
+// quoted lists names for a person, not all of very many.
+func quoted(names []string) string {
+	const most = 20
+	var out strings.Builder
+	for i, name := range names[:min(most, len(names))] {
+		if i > 0 {
+			out.WriteString(", ")
+		}
+		fmt.Fprintf(&out, "%q", name)
+	}
+	if more := len(names) - most; more > 0 {
+		fmt.Fprintf(&out, " and %d more", more)
+	}
+	return out.String()
 }
 
 func forbidden(r rune) bool {

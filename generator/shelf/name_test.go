@@ -20,14 +20,15 @@ func TestAddressesThatCannotBeWritten(t *testing.T) {
 		{"zero byte", "a\x00.html", "control"},
 		{"line break", "a\n.html", "control"},
 		{"disk letter", "c:x.html", "colons"},
-		{"marker", Marker, "marker"},
-		{"below the marker", Marker + "/x", "marker"},
+		{"marker", Marker, "start with a dot"},
+		{"below a dot folder", ".git/x", "start with a dot"},
+		{"a dot file", "slip/.htaccess", "start with a dot"},
 		{"below a file", "index.html/x", `"index.html" is a file`},
 		{"far below a file", "index.html/x/y", `"index.html" is a file`},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			parent := t.TempDir()
-			err := Replace(filepath.Join(parent, "public"), map[string][]byte{"index.html": nil, c.address: nil})
+			err := publish(filepath.Join(parent, "public"), map[string][]byte{"index.html": nil, c.address: nil})
 			if err == nil || !strings.Contains(err.Error(), c.want) {
 				t.Errorf("error %v, want %q in it", err, c.want)
 			}

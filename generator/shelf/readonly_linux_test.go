@@ -1,6 +1,7 @@
 package shelf
 
 import (
+	"context"
 	"os"
 	"path/filepath"
 	"runtime"
@@ -9,17 +10,10 @@ import (
 	"golang.org/x/sys/unix"
 )
 
-// The parent cannot be written: not even by root, who for this one thread
-// looks at files as somebody else. The thread ends with the goroutine.
-func TestReadOnlyParent(t *testing.T) {
-	parent := t.TempDir()
-	for up := parent; up != filepath.Dir(up) && up != os.TempDir(); up = filepath.Dir(up) {
-		must(t, os.Chmod(up, 0o755))
-	}
-	dir := filepath.Join(parent, "public")
-	put(t, dir, map[string]string{Marker: "m", "old.html": "old"})
-	must(t, os.Chmod(parent, 0o555))
-	t.Cleanup(func() { _ = os.Chmod(parent, 0o755) })
+// asNobody calls do on a thread that looks at files as somebody who owns none,
+// also when the tests are run by root. The thread ends with the goroutine.
+func asNobody(t *testing.T, do func() error) error {
+	t.Helper()
 	failure := make(chan error)
 	go func() {
 		runtime.LockOSThread()
@@ -28,10 +22,67 @@ func TestReadOnlyParent(t *testing.T) {
 				t.Error(err)
 			}
 		}
-		failure <- Replace(dir, pages)
+		failure <- do()
 	}()
-	if err := <-failure; err == nil || !contains(err.Error(), "must be writable", "permission denied") {
+	return <-failure
+}
+
+// open lets everybody look into a folder of the tests.
+func open(t *testing.T, dir string) {
+	t.Helper()
+	for up := dir; up != filepath.Dir(up) && up != os.TempDir(); up = filepath.Dir(up) {
+		must(t, os.Chmod(up, 0o755))
+	}
+}
+
+func TestReadOnlyParentOfAnAbsentFolder(t *testing.T) {
+	parent := t.TempDir()
+	open(t, parent)
+	must(t, os.Chmod(parent, 0o555))
+	t.Cleanup(func() { _ = os.Chmod(parent, 0o755) })
+	err := asNobody(t, func() error { return publish(filepath.Join(parent, "public"), pages) })
+	if err == nil || !contains(err.Error(), "must be writable", "permission denied") {
 		t.Errorf("error %v", err)
 	}
-	same(t, tree(t, parent), map[string]string{"public/": "", "public/" + Marker: "m", "public/old.html": "old"})
+	same(t, tree(t, parent), map[string]string{})
+}
+
+// TestReadOnly publishes into folders whose parent cannot be written: one that
+// can be written itself is updated where it stands, one that cannot is left
+// alone.
+func TestReadOnly(t *testing.T) {
+	for _, c := range []struct {
+		name string
+		mode os.FileMode
+		want string
+	}{{"writable folder", 0o777, ""}, {"nothing writable", 0o555, "left as it was"}} {
+		t.Run(c.name, func(t *testing.T) {
+			parent := t.TempDir()
+			open(t, parent)
+			dir := filepath.Join(parent, "public")
+			published(t, dir, map[string]string{"old.html": "old"})
+			before := tree(t, parent)
+			must(t, os.Chmod(dir, c.mode))
+			must(t, os.Chmod(parent, 0o555))
+			t.Cleanup(func() { _ = os.Chmod(parent, 0o755); _ = os.Chmod(dir, 0o755) })
+			var changes *Changes
+			err := asNobody(t, func() (err error) {
+				changes, err = Replace(context.Background(), dir, students(pages))
+				return err
+			})
+			if c.want != "" {
+				if err == nil || !contains(err.Error(), c.want, "permission denied") {
+					t.Errorf("error %v", err)
+				}
+				same(t, tree(t, parent), before)
+				return
+			}
+			must(t, err)
+			if !changes.InPlace {
+				t.Error("it was not updated where it stands")
+			}
+			same(t, tree(t, dir), planted)
+			noLitter(t, parent, "public")
+		})
+	}
 }

@@ -1,19 +1,26 @@
-// Package shelf puts named bytes into a folder on disk, all or nothing. It
-// exists because a half-written handbook on a live web server is worse than an
-// old one, and because a mistyped folder must not cost anybody their files.
+// Package shelf puts an edition of the handbook into a folder on disk, all or
+// nothing. It exists because a half-written handbook on a live web server is
+// worse than an old one, and because a mistyped folder must not cost anybody
+// their files.
 //
-// The way of one publish: the folder is looked at (ground.go), the new tree is
-// written beside it under a name of its own (tree.go), the folder's dot files
-// join it (carry.go), it is made safe on the disk, and one step puts it where
-// the old tree was (swap.go). Whatever fails before that step leaves the old
-// tree as it was.
+// The way of one publish: the folder is locked (lock.go) and rid of what killed
+// runs left (leftover.go); what stands in it is compared with the list in its
+// marker (target.go, compare.go), and a file that slipbook did not write stops
+// the work. The new tree is written beside the old one (stage.go, write.go),
+// with links to the files that did not change and to the folder's dot files
+// (dotfiles.go). Then the two are exchanged in one step (swap.go), the old
+// folder is brought up to date out of sight (update.go), and exchanged back:
+// readers never see a mixture, and a server that holds the folder itself, by a
+// mount or as the place it was started in, keeps it. What came into either tree
+// meanwhile is moved across, not removed (merge.go). A folder that cannot be
+// moved is updated where it stands (place.go).
 //
 // Two things the compiler cannot check: nothing here follows a symbolic link
-// below the folder, and nothing is removed but folders that this package made
-// or that bear its marker.
+// below the folder, and nothing is removed but what this package wrote.
 package shelf
 
 import (
+	"context"
 	"errors"
 	"fmt"
 	"io/fs"
@@ -21,23 +28,52 @@ import (
 	"path/filepath"
 )
 
-// Replace writes files, by slash-separated address, so that dir holds exactly
-// them, its own dot files from before, and the marker of a publish. Folders
-// are made with mode 0755 and files with 0644 whatever the umask, because a
-// web server reads them; a dir that was there keeps its own mode.
-//
-// dir may be absent, empty but for dot files, or bear the marker of an earlier
-// publish; a symbolic link to such a folder stands for it. Anything else is
-// left alone and the error is a *Refusal. After any other error the old tree
-// stands unchanged and nothing is left beside it, unless the words say
-// otherwise and where.
-func Replace(dir string, files map[string][]byte) error {
-	return replace(dir, files, lastSteps{flush, swap})
+// Edition is what a folder shall hold.
+type Edition struct {
+	Files map[string][]byte // by address: a clean relative path with slashes
+	Copy  Copy              // whom it is for
+	// Shared reports whether a file may be asked for by pages of the edition
+	// before, and never changes under its name. It is written before the pages
+	// and stays for one edition more. nil stands for none.
+	Shared func(name string) bool
 }
 
-// swapper puts the tree fresh where old stands, and says where the old tree is
-// now. After an error old stands as before, but for *stranded.
-type swapper func(fresh, old string) (spent string, err error)
+// Changes are what a publish did to a folder. All lists are sorted.
+type Changes struct {
+	New, Changed, Gone []string // addresses of files
+	Same               int      // how many files did not change; they keep their times
+	Kept               []string // shared files of the edition before, which stay for one edition more
+	InPlace            bool     // the folder could not be moved: it was updated file by file
+	Aside              string   // where the old folder stands whole, because its marker listed nothing
+}
+
+// Check reports, without touching anything, whether Replace would accept dir
+// for a copy, as far as names show it. It lets a command refuse before it does
+// the work. The error is a *Refusal, or says what could not be read.
+func Check(dir string, copy Copy) error {
+	path, err := locate(dir)
+	if err != nil {
+		return err
+	}
+	_, err = inspect(dir, path, copy)
+	return err
+}
+
+// Replace writes an edition so that dir holds its files, the shared files of
+// the edition before, its own dot files, and the marker that lists all but
+// these. New folders have mode 0755 and files 0644 whatever the umask, because
+// a web server reads them; a dir that was there keeps its own mode.
+//
+// dir may be absent, empty but for dot files, or bear the marker of an earlier
+// publish; a symbolic link to such a folder stands for it. When it holds
+// anything else, a file that was changed by hand, or another copy, it is left
+// alone and the error is a *Refusal. After any other error the old tree stands
+// unchanged and nothing is left beside it, unless the words say otherwise.
+// When ctx ends before the last step, Replace clears up and returns its error;
+// after that it finishes.
+func Replace(ctx context.Context, dir string, e Edition) (*Changes, error) {
+	return replace(ctx, dir, e, lastSteps{flush, swap})
+}
 
 // lastSteps are what the finished tree goes through: it is made safe on the
 // disk, and only then put in the old one's place.
@@ -47,74 +83,69 @@ type lastSteps struct {
 }
 
 // replace is Replace with the last steps given, so that tests can let them fail.
-func replace(dir string, files map[string][]byte, last lastSteps) error {
-	names, err := order(files)
+func replace(ctx context.Context, dir string, e Edition, last lastSteps) (*Changes, error) {
+	names, err := order(e.Files)
 	if err != nil {
-		return err
+		return nil, err
 	}
-	g, err := survey(dir)
+	path, err := locate(dir)
 	if err != nil {
-		return err
+		return nil, err
 	}
-	parent := filepath.Dir(g.path)
+	parent := filepath.Dir(path)
 	if err := os.MkdirAll(parent, 0o755); err != nil {
-		return fmt.Errorf("the folder %q, in which the handbook should stand, could not be made: %w", parent, plain(err))
+		return nil, fmt.Errorf("the folder %q, in which the handbook should stand, could not be made: %w", parent, plain(err))
 	}
-	fresh, err := os.MkdirTemp(parent, ".slipbook-new-")
+	release, alone, err := lock(ctx, parent, path)
 	if err != nil {
-		return fmt.Errorf("nothing could be written in %q: %w; the new handbook is made there before it takes its place, so that folder must be writable", parent, plain(err))
+		return nil, err
 	}
-	if err := fill(fresh, names, files, g, last.flush); err != nil {
-		_ = os.RemoveAll(fresh) // the first error is the one to act on
-		return fmt.Errorf("the new handbook could not be written, and %q was left as it was: %w", g.path, plain(err))
-	}
-	spent, err := place(fresh, g, last.swap)
+	defer release()
+	clearLeftovers(parent, path, alone)
+	t, err := inspect(dir, path, e.Copy)
 	if err != nil {
-		_ = os.RemoveAll(fresh)
-		return misplaced(g.path, err)
+		return nil, err
 	}
-	settle(parent)
-	if err := os.RemoveAll(spent); err != nil {
-		return fmt.Errorf("the new handbook stands in %q, but the folder %q with the old one could not be removed: %w; remove it by hand", g.path, spent, plain(err))
+	p, err := compare(ctx, t, names, e)
+	if err != nil || p.idle {
+		return &p.changes, err
 	}
-	return nil
+	if t.fixed() {
+		return inPlace(ctx, t, p, e.Files, last)
+	}
+	changes, err := beside(ctx, t, p, e.Files, last)
+	if !t.absent && immovable(err) {
+		return inPlace(ctx, t, p, e.Files, last)
+	}
+	return changes, err
 }
 
-// fill makes fresh the finished tree, safe on the disk: pages, marker, and the
-// dot files of the folder it will replace.
-func fill(fresh string, names []string, files map[string][]byte, g ground, flush func(root string) error) error {
-	if err := plant(fresh, names, files); err != nil {
-		return err
+// beside writes the new tree in the folder's parent and puts it in its place.
+func beside(ctx context.Context, t *target, p *plan, files map[string][]byte, last lastSteps) (*Changes, error) {
+	w, err := newWork(filepath.Dir(t.path), t.path)
+	if err != nil {
+		return nil, err
 	}
-	if err := mark(fresh); err != nil {
-		return err
+	s, err := w.stage(ctx, t, p, files)
+	if err == nil {
+		err = errors.Join(last.flush(w.tree()), ctx.Err(), t.unchanged())
 	}
-	for _, name := range g.kept {
-		if err := carry(filepath.Join(g.path, name), filepath.Join(fresh, name)); err != nil {
-			return err
-		}
+	if err != nil {
+		w.remove() // the first error is the one to act on
+		return nil, unwritten(t.path, err)
 	}
-	if err := os.Chmod(fresh, g.mode); err != nil {
-		return err
+	if err := w.takePlace(t, p, s, last); err != nil {
+		return nil, err
 	}
-	return flush(fresh)
+	return &p.changes, nil
 }
 
-// place puts the fresh tree where the ground is and says where the old one is
-// now: nowhere, when there was none.
-func place(fresh string, g ground, swap swapper) (spent string, err error) {
-	if g.absent {
-		return "", os.Rename(fresh, g.path)
+// unwritten explains why the new tree could not be finished.
+func unwritten(path string, err error) error {
+	if _, ok := errors.AsType[*Refusal](err); ok || errors.Is(err, context.Canceled) {
+		return err
 	}
-	return swap(fresh, g.path)
-}
-
-// misplaced says why the new tree did not get to path.
-func misplaced(path string, err error) error {
-	if lost, ok := errors.AsType[*stranded](err); ok {
-		return fmt.Errorf("the new handbook could not take the place of %q: %w; the old one stands whole in %q: rename that folder back by hand", path, lost, lost.aside)
-	}
-	return fmt.Errorf("the new handbook could not take its place, and %q was left as it was: %w; when that folder is a mounted disk, choose a folder inside it", path, plain(err))
+	return fmt.Errorf("the new handbook could not be written, and %q was left as it was: %w", path, plain(err))
 }
 
 // plain drops the path and the operation from an error of the operating system
@@ -125,6 +156,10 @@ func plain(err error) error {
 		return fmt.Errorf("%s: %w", e.Path, e.Err)
 	case *os.LinkError:
 		return e.Err
+	case interface{ Unwrap() []error }:
+		if all := e.Unwrap(); len(all) == 1 {
+			return plain(all[0])
+		}
 	}
 	return err
 }

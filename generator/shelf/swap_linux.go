@@ -7,20 +7,23 @@ import (
 	"golang.org/x/sys/unix"
 )
 
-// swap exchanges two folders in one step: whoever asks for a page gets it from
-// the old tree or from the new one. File systems that cannot (some over
+// swap exchanges the two trees in one step: whoever asks for a page gets it
+// from the old tree or from the new one. File systems that cannot (some over
 // networks) get two renames.
-func swap(fresh, old string) (spent string, err error) {
-	return exchanged(fresh, old, unix.Renameat2(unix.AT_FDCWD, fresh, unix.AT_FDCWD, old, unix.RENAME_EXCHANGE))
+func swap(w work, path string) (back bool, err error) {
+	return exchanged(w, path, unix.Renameat2(unix.AT_FDCWD, w.tree(), unix.AT_FDCWD, path, unix.RENAME_EXCHANGE))
 }
 
 // exchanged ends a swap by what the system said to exchanging the two folders.
-func exchanged(fresh, old string, err error) (spent string, _ error) {
+func exchanged(w work, path string, err error) (back bool, _ error) {
 	if errors.Is(err, unix.ENOSYS) || errors.Is(err, unix.EINVAL) || errors.Is(err, unix.EOPNOTSUPP) {
-		return twoRenames(fresh, old)
+		return twoRenames(w, path)
 	}
-	return fresh, err
+	return err == nil, err
 }
+
+// syncfs is the system's call to make one file system safe on the disk.
+var syncfs = unix.Syncfs
 
 // flush makes everything written below root safe on the disk before it takes
 // the old tree's place: one call for the file system instead of one a file,
@@ -31,7 +34,7 @@ func flush(root string) error {
 		return err
 	}
 	defer d.Close()
-	return unix.Syncfs(int(d.Fd()))
+	return syncfs(int(d.Fd()))
 }
 
 // flushFile has nothing to do: flush does it for all files at once.

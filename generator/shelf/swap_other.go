@@ -4,13 +4,13 @@ package shelf
 
 import "os"
 
-// swap exchanges two folders by two renames; see there.
-func swap(fresh, old string) (spent string, err error) { return twoRenames(fresh, old) }
+// swap takes the old tree's place by two renames; see there.
+func swap(w work, path string) (back bool, err error) { return twoRenames(w, path) }
 
 // flush makes the names in root safe on the disk; the files were made safe one
 // by one.
 func flush(root string) error {
-	settle(root)
+	syncFolder(root)
 	return nil
 }
 

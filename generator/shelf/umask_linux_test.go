@@ -21,8 +21,8 @@ func TestModesWhateverTheUmask(t *testing.T) {
 
 	before := unix.Umask(0o077)
 	defer unix.Umask(before)
-	must(t, Replace(filepath.Join(parent, "public"), pages))
-	must(t, carryFile(filepath.Join(parent, "copied"), filepath.Join(parent, "copy"), info))
+	must(t, publish(filepath.Join(parent, "public"), pages))
+	must(t, copyFile(filepath.Join(parent, "copied"), filepath.Join(parent, "copy"), info))
 	for name, want := range map[string]fs.FileMode{
 		"public":                 fs.ModeDir | 0o755,
 		"public/slip":            fs.ModeDir | 0o755,

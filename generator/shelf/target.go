@@ -6,25 +6,17 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
-	"strings"
 )
 
 // Refusal is the error for a folder that must not be replaced: nothing went
 // wrong, another folder has to be chosen.
 type Refusal struct{ words string }
 
-// Error gives the words for a person.
+// Error returns the words for a person.
 func (r *Refusal) Error() string { return r.words }
 
 func refuse(format string, args ...any) error {
 	return &Refusal{fmt.Sprintf(format, args...)}
-}
-
-// Check says whether Replace would accept dir, without touching anything. It
-// lets a command refuse before it does the work.
-func Check(dir string) error {
-	_, err := survey(dir)
-	return err
 }
 
 // Apart refuses dir when it is the folder other, lies in it, or holds it: a
@@ -49,53 +41,65 @@ func Apart(dir, other string) error {
 	return nil
 }
 
-// ground is the place where a tree shall stand.
-type ground struct {
+// target is the place where a tree shall stand, and what stands there.
+type target struct {
 	path   string      // absolute, links resolved
 	absent bool        // nothing is there yet
-	kept   []string    // names of its dot files and dot folders, sorted, marker excluded
 	mode   fs.FileMode // for the new folder
+	marker *marker     // nil for an absent or empty folder
+	inventory
 }
 
-// survey looks at dir and decides whether it may be replaced.
-func survey(dir string) (ground, error) {
-	path, err := resolve(dir)
-	if err != nil {
-		return ground{}, err
+// locate returns the place that dir means, and refuses the places that nobody
+// can mean.
+func locate(dir string) (path string, err error) {
+	if path, err = resolve(dir); err == nil {
+		err = refuseUnsafe(dir, path)
 	}
-	if err := spare(dir, path); err != nil {
-		return ground{}, err
-	}
+	return path, err
+}
+
+// inspect looks at path, the folder that the reader calls dir, and decides by
+// names whether it may be replaced by a copy.
+func inspect(dir, path string, copy Copy) (*target, error) {
 	info, err := os.Lstat(path)
 	if errors.Is(err, fs.ErrNotExist) {
-		return ground{path: path, absent: true, mode: 0o755}, nil
+		return &target{path: path, absent: true, mode: 0o755}, nil
 	}
 	if err != nil {
-		return ground{}, fmt.Errorf("the folder %q could not be looked at: %w", dir, plain(err))
+		return nil, fmt.Errorf("the folder %q could not be looked at: %w", dir, plain(err))
 	}
 	if !info.IsDir() {
-		return ground{}, refuse("%q is not a folder, and it was left alone; choose another name for the folder of the handbook", dir)
-	}
-	entries, err := os.ReadDir(path)
-	if err != nil {
-		return ground{}, fmt.Errorf("the folder %q could not be read: %w", dir, plain(err))
+		return nil, refuse("%q is not a folder, and it was left alone; choose another name for the folder of the handbook", dir)
 	}
 	const asItWas = fs.ModePerm | fs.ModeSetgid | fs.ModeSticky
-	g := ground{path: path, mode: info.Mode() & asItWas}
-	ours := marked(path)
-	for _, e := range entries {
-		switch {
-		case e.Name() == Marker && ours:
-		case strings.HasPrefix(e.Name(), "."):
-			g.kept = append(g.kept, e.Name())
-		case !ours:
-			return ground{}, refuse("the folder %q holds files that slipbook did not write, such as %q, and it was left alone; choose a new or an empty folder, or move those files away first", dir, e.Name())
-		}
+	t := &target{path: path, mode: info.Mode() & asItWas, marker: readMarker(path)}
+	if t.inventory, err = take(path, t.marker); err != nil {
+		return nil, fmt.Errorf("the folder %q could not be read: %w", dir, plain(err))
 	}
-	return g, nil
+	switch {
+	case len(t.foreign) > 0 && t.marker == nil:
+		return nil, refuse("the folder %q holds files that slipbook did not write, and it was left alone: %s; choose a new or an empty folder, or move those files away first", dir, quoted(t.foreign))
+	case len(t.foreign) > 0:
+		return nil, refuse("the folder %q holds files that slipbook did not write, and nothing was published: %s; move them out of it, or give them names that start with a dot, and publish again", dir, quoted(t.foreign))
+	}
+	return t, t.refuseOther(dir, copy)
 }
 
-// resolve gives the absolute path of dir with links followed. The part of it
+// refuseOther keeps each copy from the other's place.
+func (t *target) refuseOther(dir string, copy Copy) error {
+	switch {
+	case t.marker == nil || t.marker.copy == copy:
+		return nil
+	case t.marker.files != nil:
+		return refuse("the folder %q holds the %s copy, and it was left alone: whoever reads it must not find the %s copy there; choose another folder for that", dir, t.marker.copy.owner(), copy.owner())
+	case copy == Instructor:
+		return refuse("the folder %q was written by an earlier slipbook, and nothing in it tells whether students read it; choose another folder for the instructor's copy", dir)
+	}
+	return nil
+}
+
+// resolve returns the absolute path of dir with links followed. The part of it
 // that is absent stays as written.
 func resolve(dir string) (string, error) {
 	if dir == "" {
@@ -125,8 +129,8 @@ func resolve(dir string) (string, error) {
 	}
 }
 
-// spare refuses the places that nobody can mean, even when they look empty.
-func spare(dir, path string) error {
+// refuseUnsafe refuses the places that nobody can mean, even when they look empty.
+func refuseUnsafe(dir, path string) error {
 	if path == filepath.Dir(path) {
 		return refuse("%q is the root of the whole disk and cannot hold the handbook; choose a folder inside it", dir)
 	}
@@ -139,7 +143,7 @@ func spare(dir, path string) error {
 	return nil
 }
 
-// within says whether path is folder or lies below it. Folders are compared
+// within reports whether path is folder or lies below it. Folders are compared
 // as the file system knows them, so that links and the case of letters do not
 // hide a match.
 func within(path, folder string) bool {

@@ -1,0 +1,140 @@
+package shelf
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"io/fs"
+	"maps"
+	"os"
+	"path"
+	"path/filepath"
+	"slices"
+)
+
+// workPrefix begins the name of the folder in which a publish prepares what it
+// will put in place. A run that was killed leaves it; the next one finds it by
+// this name.
+const workPrefix = ".slipbook-new-"
+
+// work is such a folder. In it are
+//
+//	for     the name of the folder that the work is for
+//	marker  the marker of the new tree
+//	tree/   the new tree; after the exchange, the old one
+//	old/    the old tree, while it is moved by two renames
+//	next    a file on its way to its place
+type work string
+
+func (w work) tree() string   { return filepath.Join(string(w), "tree") }
+func (w work) old() string    { return filepath.Join(string(w), "old") }
+func (w work) next() string   { return filepath.Join(string(w), "next") }
+func (w work) marker() string { return filepath.Join(string(w), "marker") }
+func (w work) owner() string  { return filepath.Join(string(w), "for") }
+
+// remove removes the folder with what this package wrote into it. What says
+// how far the work had come goes last: a run may be killed here, too.
+func (w work) remove() {
+	_ = os.RemoveAll(w.tree())
+	for _, name := range []string{w.old(), w.next(), w.marker(), w.owner(), string(w)} {
+		_ = os.Remove(name)
+	}
+}
+
+// newWork makes a folder for work in parent, with an empty tree.
+func newWork(parent, path string) (work, error) {
+	dir, err := os.MkdirTemp(parent, workPrefix)
+	if err != nil {
+		return "", &unwritable{parent, err}
+	}
+	w := work(dir)
+	err = errors.Join(os.WriteFile(w.owner(), []byte(filepath.Base(path)), 0o644), os.Mkdir(w.tree(), 0o755))
+	if err != nil {
+		w.remove()
+		return "", fmt.Errorf("nothing could be written in %q: %w", parent, plain(err))
+	}
+	return w, nil
+}
+
+// unwritable is the error for a parent in which no folder can be made.
+type unwritable struct {
+	parent string
+	err    error
+}
+
+// Error returns the words for a person.
+func (u *unwritable) Error() string {
+	return fmt.Sprintf("nothing could be written in %q: %v; the new handbook is made there before it takes its place, so that folder must be writable", u.parent, plain(u.err))
+}
+
+// Unwrap returns what the system said.
+func (u *unwritable) Unwrap() error { return u.err }
+
+// staged is how things were when the new tree was finished.
+type staged struct {
+	fresh snapshot // everything in the new tree
+	dots  snapshot // the dot files in the old one that were copied
+}
+
+// stage makes the whole new tree: what is new, links to what stays, marker,
+// and the dot files of the folder it will replace.
+func (w work) stage(ctx context.Context, t *target, p *plan, files map[string][]byte) (*staged, error) {
+	if err := writeFiles(ctx, w.tree(), p.put, files); err != nil {
+		return nil, err
+	}
+	if err := makeFolders(w.tree(), append(slices.Clone(p.same), t.dots...)); err != nil {
+		return nil, err
+	}
+	err := each(ctx, len(p.same), func(i int) error {
+		name := filepath.FromSlash(p.same[i])
+		return link(filepath.Join(t.path, name), filepath.Join(w.tree(), name))
+	})
+	if err != nil {
+		return nil, err
+	}
+	text := p.next.text()
+	if err := errors.Join(write(w.marker(), text), write(filepath.Join(w.tree(), Marker), text)); err != nil {
+		return nil, err
+	}
+	dots := &dotCopier{t.path, w.tree(), snapshot{}}
+	for _, name := range t.dots {
+		if err := errors.Join(dots.copy(name), ctx.Err()); err != nil {
+			return nil, err
+		}
+	}
+	if err := os.Chmod(w.tree(), t.mode); err != nil {
+		return nil, err
+	}
+	fresh, err := everything(w.tree())
+	return &staged{fresh, dots.seen}, err
+}
+
+// addFolders adds the marker of a tree, and every folder that the names of a
+// snapshot need there.
+func (s snapshot) addFolders(root string) {
+	names := append(slices.Collect(maps.Keys(s)), Marker)
+	for _, name := range names {
+		for at := name; at != "."; at = path.Dir(at) {
+			if info, err := os.Lstat(filepath.Join(root, filepath.FromSlash(at))); err == nil && (at == Marker || info.IsDir()) {
+				s[at] = info
+			}
+		}
+	}
+}
+
+// everything takes a snapshot of a whole tree, without its root.
+func everything(root string) (snapshot, error) {
+	all := snapshot{}
+	err := filepath.WalkDir(root, func(at string, e fs.DirEntry, err error) error {
+		if err != nil || at == root {
+			return err
+		}
+		rel, err := filepath.Rel(root, at)
+		if err != nil {
+			return err
+		}
+		all[filepath.ToSlash(rel)], err = e.Info()
+		return err
+	})
+	return all, err
+}
