@@ -101,8 +101,10 @@ type Page struct {
 	File    string // content path, "units/slip/consistency.md"
 	Address string // where it is published, "slip/consistency.html"
 	Unit    *Unit  // nil for the home page
-	Source  []byte // the whole file, the opening block blanked with spaces, so that offsets are file offsets
-	Head    Head
+	// Language is that of the page, BCP 47.
+	Language string
+	Source   []byte // the whole file, the opening block blanked with spaces, so that offsets are file offsets
+	Head     Head
 }
 
 // Head is a page's opening block. The keys are Dublin Core or LRMI terms where

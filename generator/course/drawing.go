@@ -82,11 +82,13 @@ type drawing struct {
 // readDrawing reads an SVG file. The picture is nil when the source has an
 // error. What is made of it is the same for the same file: comments, titles,
 // white space between elements and the XML declaration are left out.
-func readDrawing(fsys fs.FS, file string) (*Picture, *source.Text) {
+func readDrawing(fsys fs.FS, file, language string) (*Picture, *source.Text) {
 	s, ok := source.Read(fsys, file, pictureLimit)
 	if !ok {
 		return nil, s
 	}
+	s.Language = language
+	s.CheckHidden()
 	d := &drawing{Text: s, decoder: xml.NewDecoder(bytes.NewReader(s.Bytes)), said: map[string]bool{}, picture: &Picture{Path: file, Data: s.Bytes}}
 	// Whatever encoding the file declares: it was found to be UTF-8.
 	d.decoder.CharsetReader = func(_ string, in io.Reader) (io.Reader, error) { return in, nil }
@@ -338,9 +340,21 @@ func (d *drawing) text(data []byte, at int) {
 	switch {
 	case within:
 		d.closeTag()
+		d.hidden(data, at)
 		escape(&d.out, spaces.ReplaceAllString(string(data), " "))
 	case len(bytes.TrimSpace(data)) > 0:
 		d.say(at+len(data)-len(bytes.TrimLeft(data, " \t\r\n")), "words stand outside a text element", `Put them into <text class="words" x="…" y="…">.`)
+	}
+}
+
+// hidden reports a reference for a character that cannot be seen; one that
+// stands in the file itself has been reported.
+func (d *drawing) hidden(data []byte, at int) {
+	for _, r := range string(data) {
+		if text, do := source.Hidden(d.Language, r); text != "" && r != '\r' && !bytes.ContainsRune(d.Bytes, r) {
+			d.Report(at, finding.HiddenCharacter, text, do)
+			return
+		}
 	}
 }
 

@@ -18,7 +18,7 @@ const (
 
 // drawn reads a drawing from text.
 func drawn(text string) (*Picture, finding.List) {
-	p, s := readDrawing(fstest.MapFS{"a.svg": {Data: []byte(text)}}, "a.svg")
+	p, s := readDrawing(fstest.MapFS{"a.svg": {Data: []byte(text)}}, "a.svg", "en")
 	return p, s.Found
 }
 
@@ -97,6 +97,7 @@ func TestDrawingFindings(t *testing.T) {
 		{"unit", in(`<circle r="1mm"/>`), "2:9: `r` of `circle` cannot be `1mm`"},
 		{"not a number", in(`<circle r="NaN"/>`), "2:9: `r` of `circle` cannot be `NaN`"},
 		{"path with other letters", in(`<path d="M0 0 url(x)"/>`), "2:7: `d` of `path` cannot be `M0 0 url(x)`"},
+		{"a reference for what cannot be seen", svgStart + `<text x="1">1&#x202E;2</text></svg>`, "1:174: this character, U+202E, turns the direction of the words behind it"},
 		{"long value", in(`<path d="` + strings.Repeat("k", 100) + `"/>`), "2:7: `d` of `path` cannot be `" + strings.Repeat("k", 40) + "…`"},
 		{"transform", in(`<g transform="perspective(1)"/>`), "2:4: `transform` of `g` cannot be `perspective(1)`"},
 		{"words outside text", in("<g>\n  Größe</g>"), "3:3: words stand outside a text element"},

@@ -385,7 +385,9 @@ var findingTests = []findingCase{
 		"home.md:2:20: error: `x` is not a key that is known here (unknown-key)\n" +
 			"    The keys are: title, description, creator, date, teaches, timeRequired, medium, technique, needs, before, after.\n"},
 	{"YAML line ends of another kind", []edit{{"home.md", "", "---\ntitle: a\u2028colour: b\n---\n"}},
-		"home.md:2:10: error: `colour` is not a key that is known here (unknown-key)\n" +
+		"home.md:2:9: error: this character, U+2028, ends a line for some programs and not for others (hidden-character)\n" +
+			"    Write an ordinary line end, or a space.\n" +
+			"home.md:2:10: error: `colour` is not a key that is known here (unknown-key)\n" +
 			"    The keys are: title, description, creator, date, teaches, timeRequired, medium, technique, needs, before, after.\n"},
 	{"all at once", []edit{{setting, "en-GB", "x"}, {setting, "metric", "miles"}, {mix, "2026-09-01", "soon"}, {words, "see: [bisque]", "see: [x]"}},
 		"course.yaml:3:11: error: `x` is not a language tag (value-form)\n" +

@@ -35,6 +35,8 @@ func (l *loader) readLeaf(e errand) *leaf {
 	if !ok {
 		return lf
 	}
+	s.Language, lf.page.Language = l.course.Language, l.course.Language
+	s.CheckHidden()
 	head, after := s.Opening()
 	if lf.end = after; after > 0 {
 		l.readHead(lf, head)

@@ -9,6 +9,19 @@ import (
 // region, variants. It looks at the form alone, not at what is registered.
 var languageTag = regexp.MustCompile(`^[A-Za-z]{2,3}(-[A-Za-z]{4})?(-([A-Za-z]{2}|[0-9]{3}))?(-([A-Za-z0-9]{5,8}|[0-9][A-Za-z0-9]{3}))*$`)
 
+// languageLine is how course.yaml says its language, found before the file is
+// read: some characters are needed in some languages alone.
+var languageLine = regexp.MustCompile(`(?m)^language:[ \t]*["']?([A-Za-z0-9-]+)`)
+
+// languageOf returns the language that course.yaml names; empty where it names
+// none.
+func languageOf(settings []byte) string {
+	if m := languageLine.FindSubmatch(settings); m != nil {
+		return string(m[1])
+	}
+	return ""
+}
+
 // pointed holds the languages that write 1.5, and the regions that do although
 // their language does not, or do not although it does. Common practice, no
 // standard; every other language writes 1,5.

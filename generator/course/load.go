@@ -79,8 +79,14 @@ func (l *loader) sheet(path, example string) source.Value {
 	if !ok {
 		return source.Value{}
 	}
+	s.Language = l.course.Language
+	if path == settingsFile {
+		s.Language = languageOf(s.Bytes)
+	}
+	s.CheckHidden()
+	before := s.Reported()
 	root := s.YAML()
-	if root.Absent() && s.Found == nil {
+	if root.Absent() && s.Reported() == before {
 		s.Report(-1, finding.MissingKey, "the file is empty", "Write its keys and values, first a line such as `"+example+"`.")
 	}
 	return root

@@ -43,7 +43,7 @@ func (l *loader) pictures() {
 	})
 	sources := make([]*source.Text, len(files))
 	pictures := pool.Map(len(files), func(i int) (p *Picture) {
-		p, sources[i] = readPicture(l.fsys, files[i])
+		p, sources[i] = readPicture(l.fsys, files[i], l.course.Language)
 		return p
 	})
 	l.open = append(l.open, sources...)
@@ -56,8 +56,8 @@ func (l *loader) pictures() {
 
 var pictureName = regexp.MustCompile(`^[A-Za-z0-9]+([._-][A-Za-z0-9]+)*$`)
 
-// readPicture reads one picture; it is nil when the source has an error.
-func readPicture(fsys fs.FS, file string) (*Picture, *source.Text) {
+// readPicture reads one picture of a course in a language; it is nil when the source has an error.
+func readPicture(fsys fs.FS, file, language string) (*Picture, *source.Text) {
 	ending := path.Ext(file)
 	kind := pictureKinds[strings.ToLower(ending)]
 	switch {
@@ -70,7 +70,7 @@ func readPicture(fsys fs.FS, file string) (*Picture, *source.Text) {
 		s.Report(-1, finding.IDForm, "a picture cannot have this name", "Name it with letters a to z, digits and single hyphens, such as jar-and-scale.jpg.")
 		return nil, s
 	case kind == "svg":
-		return readDrawing(fsys, file)
+		return readDrawing(fsys, file, language)
 	}
 	s := source.ReadBytes(fsys, file, pictureLimit)
 	if s.Found != nil {

@@ -50,9 +50,10 @@ type Finding struct {
 	Do     string // what to write instead
 }
 
-// String gives "file:line:col: error: text (rule)\n    do". Control characters,
-// which a file's name or a quoted value may hold, become U+FFFD, so that no
-// file can write to the terminal.
+// String returns "file:line:col: error: text (rule)\n    do". Control characters
+// and those that change the direction of words or cannot be seen, which a file's
+// name or a quoted value may hold, become U+FFFD, so that no file can write to
+// the terminal.
 func (f Finding) String() string {
 	return fmt.Sprintf("%s:%d:%d: %s: %s (%s)\n    %s", printable(f.File), f.Line, f.Column,
 		f.Rule.Severity, printable(f.Text), f.Rule.ID, printable(f.Do))
@@ -60,7 +61,7 @@ func (f Finding) String() string {
 
 func printable(s string) string {
 	return strings.Map(func(r rune) rune {
-		if unicode.IsControl(r) {
+		if unicode.IsControl(r) || unicode.Is(unicode.Cf, r) {
 			return unicode.ReplacementChar
 		}
 		return r

@@ -12,8 +12,9 @@ type Rule struct {
 // The rules, in the order of the stages that check them. A stage adds its own
 // here; Rules lists them for reports.
 var (
-	Unreadable = rule("unreadable-file", Error, "Every file that the course names can be read and is UTF-8 text of a reasonable size.")
-	TooMany    = rule("too-many", Warning, "Of one file no more is shown at once than can be read; the rest shows when that is mended.")
+	Unreadable      = rule("unreadable-file", Error, "Every file that the course names can be read and is UTF-8 text of a reasonable size.")
+	HiddenCharacter = rule("hidden-character", Error, "No text holds a character that cannot be seen, but those that its language needs.")
+	TooMany         = rule("too-many", Warning, "Of one file no more is shown at once than can be read; the rest shows when that is mended.")
 )
 
 // The rules of the content folder: its files, its YAML, its tables, its

@@ -15,6 +15,7 @@ const (
 	sayPages   = "Links lead to .md pages that course.yaml and the units list; write the path from this file."
 	sayFence   = "Write a line of at least as many of the same signs under it; around other fences use more signs than they do."
 	sayHTML    = "Write it in Markdown, or put a \\ before the < if you mean the sign itself."
+	sayCopied  = "Take it out; it may have come along with copied text."
 	sayBracket = "Write [words](address), or \\[ if you mean the bracket itself."
 )
 
@@ -81,6 +82,16 @@ func TestFindings(t *testing.T) {
 		{"HTML in a line", "a <br> b\n\n<!-- c -->", "1:3 raw-html: HTML in a page | " + sayHTML + "\n3:1 raw-html: HTML in a page | " + sayHTML},
 		{"HTML in a table cell and a caution", "| a |\n|---|\n| <b> |\n\n```caution\n<i>x</i>\n```",
 			"3:3 raw-html: HTML in a page | " + sayHTML + "\n6:1 raw-html: HTML in a page | " + sayHTML + "\n6:5 raw-html: HTML in a page | " + sayHTML},
+
+		// What cannot be seen.
+		{"references", "12&#x202E;34 &#8203; &zwj;\n\n> [a&rlm;](../../home.md \"&ZeroWidthSpace;\")",
+			"1:3 hidden-character: &#x202E; stands for a character, U+202E, that cannot be seen or turns words round | Take it out; where words of both directions meet, put the marks U+200E or U+200F beside them instead, in a course of a language written from right to left.\n" +
+				"1:14 hidden-character: &#8203; stands for a character, U+200B, that cannot be seen or turns words round | " + sayCopied + "\n" +
+				"1:22 hidden-character: &zwj; stands for a character, U+200D, that cannot be seen or turns words round | " + sayCopied + "\n" +
+				"3:5 hidden-character: &rlm; stands for a character, U+200F, that cannot be seen or turns words round | Take it out; only a course of a language written from right to left may have it.\n" +
+				"3:27 hidden-character: &ZeroWidthSpace; stands for a character, U+200B, that cannot be seen or turns words round | " + sayCopied},
+		{"a reference for a control character", "a &#7; b", "1:3 hidden-character: &#7; stands for a character, U+0007, that cannot be seen or turns words round | " + sayCopied},
+		{"references in code, escaped, and for what is seen", "`&#x202E;` \\&zwj; &shy;&eacute;&#169;\n\n    &zwj;\n\n```text\n&zwj;\n```\n\n- ```calculator slip-density\n  mass: 9 &zwj;\n  ```", ""},
 
 		// Pictures.
 		{"missing picture", "a ![b](../../pictures/x.svg)", `1:3 picture-file: picture "../../pictures/x.svg": there is no such picture (looked for pictures/x.svg) | ` + sayPicture},

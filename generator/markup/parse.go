@@ -63,6 +63,7 @@ func Parse(p *course.Page, s Surroundings) (*Document, finding.List) {
 	}
 	tree := r.tree()
 	r.walk(tree)
+	r.checkReferences(tree)
 	r.doc.Prose = r.prose(tree)
 	r.checkHeadings()
 	r.checkDefinitions()

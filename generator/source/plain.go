@@ -29,7 +29,7 @@ func findFault(text []byte) *fault {
 			return &fault{at, "the file starts with a byte-order mark", "Save it again as “UTF-8 without BOM”."}
 		case r == '\r' && (at+1 == len(text) || text[at+1] != '\n'):
 			return &fault{at, "a line ends with a carriage return alone", "Save the file again with the line ends LF or CRLF."}
-		case r < ' ' && r != '\r', r >= 0x7f && r < 0xa0, r == '\ufffe', r == '\uffff', r == '\ufeff':
+		case r < ' ' && r != '\r', r >= 0x7f && r < 0xa0, r == '\ufffe', r == '\uffff':
 			return &fault{at, fmt.Sprintf("this character, %U, cannot be seen or printed", r), "Take it out; it may have come along with copied text."}
 		}
 		at += size

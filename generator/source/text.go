@@ -25,6 +25,9 @@ type Text struct {
 	Path  string       // inside the content folder, with slashes
 	Bytes []byte       // empty when the file could not be read; may not change once something is reported
 	Found finding.List // in the order of the reports, one more than MostFindings at most
+	// Language is that of the course, BCP 47: some characters that cannot be
+	// seen are needed in some languages. Empty is one that needs none.
+	Language string
 
 	lines    *finding.Lines // made for the first finding
 	reported int

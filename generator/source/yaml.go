@@ -68,8 +68,8 @@ func (d *document) secondDocument() {
 }
 
 // refuseExtras reports what YAML can do and the handbook's files need not:
-// anchors, aliases, tags and merged keys. Without them a file means what it
-// looks like, and cannot unfold into gigabytes.
+// anchors, aliases, tags, and escapes for what cannot be seen. Without them a
+// file means what it looks like, and cannot unfold into gigabytes.
 func (d *document) refuseExtras(n *yaml.Node) {
 	switch {
 	case n.Kind == yaml.AliasNode:
@@ -81,6 +81,8 @@ func (d *document) refuseExtras(n *yaml.Node) {
 	case n.Style&yaml.TaggedStyle != 0:
 		d.report(d.at(n), finding.YAMLForm, "`!` gives this value a type, which the handbook does not use",
 			"Take it out; if the exclamation mark is meant, put the value in double quotes.")
+	case n.Style&yaml.DoubleQuotedStyle != 0:
+		d.checkEscapes(d.at(n), n.Value)
 	}
 	for _, c := range n.Content {
 		d.refuseExtras(c)
