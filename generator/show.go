@@ -3,6 +3,7 @@ package main
 import (
 	"context"
 
+	"slipbook/generator/course"
 	"slipbook/generator/finding"
 	"slipbook/generator/preview"
 )
@@ -21,6 +22,12 @@ func (c *showCommand) Run(s *streams) error {
 		return err
 	}
 	h.teaching = c.Teaching
+	lessons := h.lessons
+	h.lessons = func() (*course.Course, finding.List) {
+		shown, findings := lessons()
+		shown.PublishedAt = "/" // it is published nowhere yet: what starts from there starts here
+		return shown, findings
+	}
 	ctx, caught := catchSignals()
 	defer caught.release()
 	context.AfterFunc(ctx, caught.release)

@@ -24,7 +24,7 @@ func (i *impression) notFoundSheet() sheet {
 		})
 		s.Strip, s.Script = nil, ""
 		if i.course.PublishedAt != "" {
-			s.Base, s.Policy = i.course.PublishedAt, policy(false, true)
+			s.Base, s.Policy = i.course.PublishedAt, policy(false, i.course.PublishedAt)
 		}
 		return notFoundView{s, i.stateLinks(notFoundAddress)}, nil
 	}}

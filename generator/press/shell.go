@@ -1,6 +1,8 @@
 package press
 
 import (
+	"net/url"
+
 	"slipbook/generator/assets"
 	"slipbook/generator/course"
 )
@@ -64,7 +66,7 @@ func (i *impression) shell(a about) shell {
 		Date:        a.head.Date,
 		Licence:     i.course.Licence,
 		Studio:      i.course.Studio,
-		Policy:      policy(a.desk, false),
+		Policy:      policy(a.desk, ""),
 		Style:       at(i.bundle.Style),
 		Script:      at(i.bundle.Page),
 		Icon:        at(i.bundle.Icon),
@@ -128,15 +130,27 @@ func (i *impression) desk(a about) *assets.Desk {
 
 // policy is the Content-Security-Policy of a page: everything comes from the
 // handbook itself, nothing stands inline, and WebAssembly runs only where a
-// calculator is. A page with a base element must allow it.
-func policy(desk, base bool) string {
-	script, from := "'self'", "'none'"
+// calculator is. A page with a base element names where that leads: it may be
+// served from elsewhere, and then that is not the page's own server.
+func policy(desk bool, base string) string {
+	script, from, own := "'self'", "'none'", "'self'"
 	if desk {
 		script = "'self' 'wasm-unsafe-eval'"
 	}
-	if base {
-		from = "'self'"
+	if base != "" {
+		own += origin(base)
+		from = own
 	}
-	return "default-src 'none'; script-src " + script + "; style-src 'self'; img-src 'self'; " +
+	return "default-src 'none'; script-src " + script + "; style-src " + own + "; img-src " + own + "; " +
 		"connect-src 'self'; manifest-src 'self'; base-uri " + from + "; form-action 'self'"
+}
+
+// origin returns the server of an absolute address as a policy names it, after
+// a space; "" for an address that names none.
+func origin(address string) string {
+	at, err := url.Parse(address)
+	if err != nil || at.Host == "" {
+		return ""
+	}
+	return " " + at.Scheme + "://" + at.Host
 }

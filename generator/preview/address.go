@@ -15,7 +15,7 @@ import (
 // has to be chosen.
 type Refusal struct{ words string }
 
-// Error gives the words for a person.
+// Error returns the words for a person.
 func (r *Refusal) Error() string { return r.words }
 
 // listen opens the address, which must mean this machine and nobody else: what
@@ -46,7 +46,7 @@ func listen(address string) (net.Listener, error) {
 	return listener, nil
 }
 
-// next gives the port after this one.
+// next returns the port after this one.
 func next(port string) string {
 	n, err := strconv.Atoi(port)
 	if err != nil || n < 1024 || n >= 65535 {

@@ -7,6 +7,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"strings"
 	"sync"
 	"testing"
 	"time"
@@ -15,8 +16,8 @@ import (
 	"github.com/chromedp/chromedp"
 )
 
-// tab opens a page in a browser and gives a function that waits until it shows
-// words, and one that gives what the browser complained of.
+// tab opens a page in a browser and returns a function that waits until it shows
+// words, and one that returns what the browser complained of.
 func tab(t *testing.T, address string) (shows func(words string), complaints func() []string) {
 	t.Helper()
 	path, err := exec.LookPath("chromium")
@@ -47,7 +48,7 @@ func tab(t *testing.T, address string) (shows func(words string), complaints fun
 		for end := time.Now().Add(time.Minute); time.Now().Before(end); time.Sleep(20 * time.Millisecond) {
 			// A page that is just being loaded again cannot be asked.
 			text, _ = chromedp.Run(ctx, chromedp.Evaluate[string]("document.body.innerText"))
-			if contains(text, words) {
+			if strings.Contains(text, words) {
 				return
 			}
 		}
@@ -85,7 +86,7 @@ func TestAPageFollowsSavesInABrowser(t *testing.T) {
 	save("mended")
 	shows("mended")
 	for _, said := range complaints() {
-		if !contains(said, "500 (Internal Server Error)") {
+		if !strings.Contains(said, "500 (Internal Server Error)") {
 			t.Errorf("the browser complains: %s", said)
 		}
 	}

@@ -15,13 +15,13 @@ import (
 // dot, so they hide none.
 const (
 	own      = "/.preview/"
-	newsAt   = own + "news"
+	eventsAt = own + "events"
 	scriptAt = own + "follow.js"
-	styleAt  = own + "trouble.css"
-	lastAt   = own + "last" // the handbook as it last printed, below the list of troubles
+	styleAt  = own + "failure.css"
+	lastAt   = own + "last" // the handbook as it last printed, below the list of failures
 )
 
-//go:embed page/follow.js page/trouble.css page/trouble.html
+//go:embed page/follow.js page/failure.css page/failure.html
 var carried embed.FS
 
 // kinds says what a file is by the end of its name. The table is fixed, so
@@ -44,7 +44,7 @@ var kinds = map[string]string{
 	".pdf":         "application/pdf",
 }
 
-// kind gives the content type for a name.
+// kind returns the content type for a name.
 func kind(name string) string {
 	if k, ok := kinds[path.Ext(name)]; ok {
 		return k
@@ -52,22 +52,28 @@ func kind(name string) string {
 	return "application/octet-stream"
 }
 
-// pages answers requests from the board.
-type pages struct{ board *board }
+// pages answers requests from the current state.
+type pages struct {
+	current *current
+	write   time.Duration // how long a reader may take to read one answer; 0 is no limit
+}
 
 func (p *pages) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	h := w.Header()
 	h.Set("Cache-Control", "no-store")
 	h.Set("X-Content-Type-Options", "nosniff")
 	h.Set("Cross-Origin-Resource-Policy", "same-origin")
+	// The page of failures shows the last good page in a frame of its own.
+	h.Set("X-Frame-Options", "SAMEORIGIN")
+	h.Set("Content-Security-Policy", "frame-ancestors 'self'")
 	if r.Method != http.MethodGet && r.Method != http.MethodHead {
 		h.Set("Allow", "GET, HEAD")
 		http.Error(w, "A handbook can only be read.", http.StatusMethodNotAllowed)
 		return
 	}
 	switch r.URL.Path {
-	case newsAt:
-		p.news(w, r)
+	case eventsAt:
+		p.events(w, r)
 		return
 	case scriptAt, styleAt:
 		name := "page/" + strings.TrimPrefix(r.URL.Path, own)
@@ -78,22 +84,30 @@ func (p *pages) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 		send(w, r, name, http.StatusOK, data)
 		return
 	}
-	if s := p.board.wait(r.Context(), ""); s != nil {
+	if s := p.current.wait(r.Context(), ""); s != nil {
+		p.extend(w) // the wait was ours, not the reader's
 		p.page(w, r, s)
 	}
 }
 
-// page answers with a file of the sheet, or with its troubles where a page of
+// extend gives a reader the whole time from now on.
+func (p *pages) extend(w http.ResponseWriter) {
+	if p.write > 0 {
+		_ = http.NewResponseController(w).SetWriteDeadline(time.Now().Add(p.write))
+	}
+}
+
+// page answers with a file of the state, or with its failures where a page of
 // the handbook was asked for.
-func (p *pages) page(w http.ResponseWriter, r *http.Request, s *sheet) {
+func (p *pages) page(w http.ResponseWriter, r *http.Request, s *state) {
 	at, last := strings.CutPrefix(r.URL.Path, lastAt+"/")
 	if last {
 		at = "/" + at
 	}
 	name, right := find(s.files, at)
 	switch {
-	case s.trouble != nil && !last && mayBePage(at):
-		send(w, r, "index.html", http.StatusInternalServerError, troublePage(s, name))
+	case s.failure != nil && !last && mayBePage(at):
+		send(w, r, "index.html", http.StatusInternalServerError, failurePage(s, name))
 	case name == "":
 		missing(w, r, s, last)
 	case at != right:
@@ -105,14 +119,14 @@ func (p *pages) page(w http.ResponseWriter, r *http.Request, s *sheet) {
 	}
 }
 
-// mayBePage says whether an address could be that of a page, now or once the
+// mayBePage reports whether an address could be that of a page, now or once the
 // handbook is mended.
 func mayBePage(at string) bool {
 	end := path.Ext(strings.TrimSuffix(at, "/"))
 	return end == "" || end == ".html"
 }
 
-// find gives the name of the file that an address means, "" for none, and the
+// find returns the name of the file that an address means, "" for none, and the
 // address in its right form: clean, a folder with its slash. A folder means
 // its index.html.
 func find(files map[string][]byte, at string) (name, right string) {
@@ -130,7 +144,7 @@ func find(files map[string][]byte, at string) (name, right string) {
 
 // missing answers for an address that nothing has, with the handbook's own
 // page for that.
-func missing(w http.ResponseWriter, r *http.Request, s *sheet, last bool) {
+func missing(w http.ResponseWriter, r *http.Request, s *state, last bool) {
 	data, ok := s.files["404.html"]
 	if !ok {
 		http.Error(w, "There is no page at this address.", http.StatusNotFound)

@@ -25,10 +25,10 @@ var handbook = map[string][]byte{
 	"site.webmanifest":      []byte("{}"),
 }
 
-// shown makes pages with a board that shows files.
+// shown makes pages that show files.
 func shown(files map[string][]byte) *pages {
-	p := &pages{newBoard()}
-	p.board.print(files)
+	p := &pages{current: newCurrent()}
+	p.current.print(files)
 	return p
 }
 
@@ -88,17 +88,18 @@ func TestAddresses(t *testing.T) {
 			private(t, w)
 			head := get(p, "HEAD", c.target)
 			if head.Code != w.Code || head.Body.Len() != 0 && c.location == "" {
-				t.Errorf("HEAD gives %d and %d bytes", head.Code, head.Body.Len())
+				t.Errorf("HEAD answers %d and %d bytes", head.Code, head.Body.Len())
 			}
 		})
 	}
 }
 
 // private wants an answer to be kept by nobody, taken for nothing else than it
-// says it is, and read by no page of another server.
+// says it is, and read or framed by no page of another server.
 func private(t *testing.T, w *httptest.ResponseRecorder) {
 	t.Helper()
-	for name, want := range map[string]string{"Cache-Control": "no-store", "X-Content-Type-Options": "nosniff", "Cross-Origin-Resource-Policy": "same-origin"} {
+	for name, want := range map[string]string{"Cache-Control": "no-store", "X-Content-Type-Options": "nosniff", "Cross-Origin-Resource-Policy": "same-origin",
+		"X-Frame-Options": "SAMEORIGIN", "Content-Security-Policy": "frame-ancestors 'self'"} {
 		if got := w.Header().Get(name); got != want {
 			t.Errorf("%s is %q, want %q", name, got, want)
 		}
@@ -109,7 +110,7 @@ func TestOnlyReading(t *testing.T) {
 	for _, method := range []string{"POST", "PUT", "DELETE", "OPTIONS", "PATCH"} {
 		w := get(shown(handbook), method, "/")
 		if w.Code != 405 || w.Header().Get("Allow") != "GET, HEAD" {
-			t.Errorf("%s gives %d, Allow %q", method, w.Code, w.Header().Get("Allow"))
+			t.Errorf("%s answers %d, Allow %q", method, w.Code, w.Header().Get("Allow"))
 		}
 		private(t, w)
 	}
@@ -132,7 +133,7 @@ func TestWaitingPageHearsThatThePreviewLives(t *testing.T) {
 		heard := httptest.NewRecorder()
 		ended := make(chan struct{})
 		go func() {
-			p.ServeHTTP(heard, httptest.NewRequest("GET", newsAt, nil).WithContext(page))
+			p.ServeHTTP(heard, httptest.NewRequest("GET", eventsAt, nil).WithContext(page))
 			close(ended)
 		}()
 		time.Sleep(2*time.Minute + time.Second)
@@ -165,13 +166,13 @@ func TestWithScript(t *testing.T) {
 
 var testRule = &finding.Rule{ID: "missing-page", Severity: finding.Error, Means: "Links lead somewhere."}
 
-var broken = &trouble{Findings: finding.List{{
+var broken = &failure{Findings: finding.List{{
 	File: "units/slip/<b>.md", Line: 3, Column: 31, Rule: testRule, Text: "no page at nope.md", Do: "Write the name of a page.",
 }}}
 
-func TestTroublePage(t *testing.T) {
+func TestFailurePage(t *testing.T) {
 	p := shown(handbook)
-	p.board.report(broken)
+	p.current.report(broken)
 	for _, c := range []struct {
 		target string
 		last   string
@@ -211,38 +212,38 @@ func TestTroublePage(t *testing.T) {
 	if w.Code != 404 || strings.Contains(w.Body.String(), scriptAt) {
 		t.Errorf("last missing page: %d %q", w.Code, w.Body)
 	}
-	p.board.print(handbook)
+	p.current.print(handbook)
 	if w := get(p, "GET", "/"); w.Code != 200 || strings.Contains(w.Body.String(), "to mend") {
 		t.Errorf("after mending: %d %q", w.Code, w.Body)
 	}
 }
 
-func TestTroubleBeforeTheFirstPage(t *testing.T) {
-	p := &pages{newBoard()}
+func TestFailureBeforeTheFirstPage(t *testing.T) {
+	p := &pages{current: newCurrent()}
 	two := append(append(finding.List{}, broken.Findings...), broken.Findings...)
-	p.board.report(&trouble{Findings: two})
+	p.current.report(&failure{Findings: two})
 	if w := get(p, "GET", "/"); w.Code != 500 || !strings.Contains(w.Body.String(), "2 things to mend") || strings.Contains(w.Body.String(), "iframe") {
 		t.Errorf("%d %q", w.Code, w.Body)
 	}
 	if w := get(p, "GET", "/assets/x.css"); w.Code != 404 {
 		t.Errorf("a style that was never made: %d", w.Code)
 	}
-	p.board.report(&trouble{Words: "the disk <says> no"})
+	p.current.report(&failure{Words: "the disk <says> no"})
 	if w := get(p, "GET", "/"); !strings.Contains(w.Body.String(), "the disk &lt;says&gt; no") || !strings.Contains(w.Body.String(), "could not be printed") {
 		t.Errorf("%q", w.Body)
 	}
 }
 
 func TestRequestWaitsForTheFirstBuild(t *testing.T) {
-	p := &pages{newBoard()}
+	p := &pages{current: newCurrent()}
 	done := make(chan string)
 	go func() { done <- get(p, "GET", "/").Body.String() }()
-	p.board.print(handbook)
+	p.current.print(handbook)
 	if body := <-done; !strings.Contains(body, "home") {
 		t.Errorf("body %q", body)
 	}
 	ctx, cancel := context.WithCancel(context.Background())
 	cancel()
-	empty := &pages{newBoard()}
+	empty := &pages{current: newCurrent()}
 	empty.ServeHTTP(httptest.NewRecorder(), httptest.NewRequest("GET", "/", nil).WithContext(ctx)) // returns
 }

@@ -15,7 +15,7 @@ const look = time.Second / 3
 // have changed, until ctx ends. It works for any folder, even one that comes and goes.
 func poll(ctx context.Context, folder string, saves chan<- struct{}) {
 	seed := maphash.MakeSeed()
-	seen := impression(seed, folder)
+	seen := fingerprint(seed, folder)
 	signal(saves)
 	tick := time.NewTicker(look)
 	defer tick.Stop()
@@ -25,15 +25,15 @@ func poll(ctx context.Context, folder string, saves chan<- struct{}) {
 			return
 		case <-tick.C:
 		}
-		if now := impression(seed, folder); now != seen {
+		if now := fingerprint(seed, folder); now != seen {
 			seen = now
 			signal(saves)
 		}
 	}
 }
 
-// impression is a number made of every name, size and time below folder.
-func impression(seed maphash.Seed, folder string) uint64 {
+// fingerprint is a number made of every name, size and time below folder.
+func fingerprint(seed maphash.Seed, folder string) uint64 {
 	var h maphash.Hash
 	h.SetSeed(seed)
 	if real, err := filepath.EvalSymlinks(folder); err == nil {
@@ -44,7 +44,7 @@ func impression(seed maphash.Seed, folder string) uint64 {
 			fmt.Fprintf(&h, "%s\x00%v\x00", at, err)
 			return nil
 		}
-		if at != folder && aside(e.Name()) {
+		if at != folder && ignored(e.Name()) {
 			if e.IsDir() {
 				return fs.SkipDir
 			}

@@ -4,10 +4,10 @@
 // the server.
 //
 // Four things run side by side, and Serve returns only when all have ended:
-// the watcher notices saves (watch.go), the press room builds the handbook
-// again (room.go) and puts it on the board (board.go), and the server hands
-// out what is on the board (pages.go) and tells open pages of news (news.go).
-// What is on the board is never changed, only replaced.
+// the watcher notices saves (watch.go), the rebuild loop builds the handbook
+// again (rebuild.go) and makes it the current state (current.go), and the server
+// hands out that state (pages.go) and tells open pages of a new one (events.go).
+// A state is never changed, only replaced.
 package preview
 
 import (
@@ -48,20 +48,15 @@ func Serve(ctx context.Context, o Options) error {
 	}
 	ctx, end := context.WithCancel(ctx)
 	defer end()
-	b := newBoard()
+	now := newCurrent()
 	saves := make(chan struct{}, 1)
-	server := &http.Server{
-		Handler:           guard(listener.Addr(), &pages{board: b}),
-		ReadHeaderTimeout: 10 * time.Second,
-		BaseContext:       func(net.Listener) context.Context { return ctx },
-		ErrorLog:          log.New(io.Discard, "", 0), // browsers that hang up are not news
-	}
+	server := newServer(ctx, guard(listener.Addr(), &pages{now, usual.write}), usual)
 	say := &saying{to: o.Say}
 	say.line("Open http://%s/ to read the handbook; it follows every save. Ctrl-C ends it.", listener.Addr())
 
 	var running sync.WaitGroup
 	running.Go(func() { watch(ctx, o.Folder, saves, say) })
-	running.Go(func() { room{o.Build, b, say, o.Progress}.run(ctx, saves) })
+	running.Go(func() { rebuilder{o.Build, now, say, o.Progress}.run(ctx, saves) })
 	running.Go(func() {
 		<-ctx.Done()
 		shut(server)
@@ -73,6 +68,29 @@ func Serve(ctx context.Context, o Options) error {
 		return nil
 	}
 	return fmt.Errorf("the handbook is no longer shown: %w; start slipbook again", err)
+}
+
+// limits are how long the server waits for a reader.
+type limits struct {
+	write time.Duration // to read an answer
+	idle  time.Duration // to ask again
+}
+
+// usual are the limits of a preview. A page that listens for changes has none,
+// as long as it hears the heartbeat.
+var usual = limits{write: 30 * time.Second, idle: time.Minute}
+
+// newServer returns a server that closes the connections of readers who do
+// nothing.
+func newServer(ctx context.Context, handler http.Handler, l limits) *http.Server {
+	return &http.Server{
+		Handler:           handler,
+		ReadHeaderTimeout: 10 * time.Second,
+		WriteTimeout:      l.write,
+		IdleTimeout:       l.idle,
+		BaseContext:       func(net.Listener) context.Context { return ctx },
+		ErrorLog:          log.New(io.Discard, "", 0), // browsers that hang up do no harm
+	}
 }
 
 // shut lets answers under way finish, for a moment.

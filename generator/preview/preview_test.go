@@ -76,11 +76,11 @@ func (s *started) page(t *testing.T) (status int, body string) {
 
 var versionOf = regexp.MustCompile(`data-version="([^"]+)"`)
 
-// news opens the event stream and gives a function that waits for a version
+// events opens the event stream and returns a function that waits for a version
 // other than the page's.
-func (s *started) news(t *testing.T) func(page string) {
+func (s *started) events(t *testing.T) func(page string) {
 	t.Helper()
-	r, err := http.Get(s.url + ".preview/news")
+	r, err := http.Get(s.url + ".preview/events")
 	must(t, err)
 	t.Cleanup(func() { r.Body.Close() })
 	if got := r.Header.Get("Content-Type"); got != "text/event-stream" {
@@ -114,7 +114,7 @@ func TestServeFollowsSaves(t *testing.T) {
 	if status != 200 || !strings.Contains(page, "first") {
 		t.Fatalf("%d %q", status, page)
 	}
-	wait := s.news(t)
+	wait := s.events(t)
 	for _, c := range []struct {
 		text   string
 		status int
@@ -134,7 +134,7 @@ func TestServeChecksTheHost(t *testing.T) {
 	folder := t.TempDir()
 	must(t, os.WriteFile(filepath.Join(folder, "home.md"), []byte("x"), 0o644))
 	s := start(t, folder)
-	r, err := http.NewRequest("GET", s.url+".preview/news", nil)
+	r, err := http.NewRequest("GET", s.url+".preview/events", nil)
 	must(t, err)
 	r.Host = "kiln.example"
 	a, err := http.DefaultClient.Do(r)
@@ -153,7 +153,7 @@ func TestServeEndsCleanly(t *testing.T) {
 	must(t, os.WriteFile(filepath.Join(folder, "home.md"), []byte("x"), 0o644))
 	s := start(t, folder)
 	s.page(t)
-	listening, err := http.Get(s.url + ".preview/news")
+	listening, err := http.Get(s.url + ".preview/events")
 	must(t, err)
 	s.stop()
 	select {
@@ -185,5 +185,3 @@ func TestServeRefusesAnAddress(t *testing.T) {
 		t.Errorf("error %v", err)
 	}
 }
-
-func contains(text, words string) bool { return strings.Contains(text, words) }

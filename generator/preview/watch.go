@@ -12,8 +12,8 @@ import (
 )
 
 const (
-	quiet   = 20 * time.Millisecond  // editors save in several steps: wait until they pause
-	patient = 200 * time.Millisecond // but not longer than this
+	debounce = 20 * time.Millisecond  // editors save in several steps: wait until they pause
+	maxDelay = 200 * time.Millisecond // but not longer than this
 )
 
 // watch sends on saves once when it is ready, and then after every change below
@@ -84,21 +84,21 @@ func oneSave(ctx context.Context, w *fsnotify.Watcher, root string) error {
 			return err
 		}
 		if changed {
-			pause = time.After(quiet)
+			pause = time.After(debounce)
 		}
 		if changed && limit == nil {
-			limit = time.After(patient)
+			limit = time.After(maxDelay)
 		}
 	}
 }
 
-// take says whether an event may change the handbook, and follows a folder
+// take reports whether an event may change the handbook, and follows a folder
 // that is new.
 func take(w *fsnotify.Watcher, root string, e fsnotify.Event) (changed bool, err error) {
 	switch {
 	case e.Name == root && e.Has(fsnotify.Remove|fsnotify.Rename):
 		return true, errors.New("the folder was moved or removed")
-	case e.Op == fsnotify.Chmod || aside(filepath.Base(e.Name)):
+	case e.Op == fsnotify.Chmod || ignored(filepath.Base(e.Name)):
 		return false, nil
 	case e.Has(fsnotify.Create):
 		return true, follow(w, e.Name)
@@ -106,9 +106,9 @@ func take(w *fsnotify.Watcher, root string, e fsnotify.Event) (changed bool, err
 	return true, nil
 }
 
-// aside says whether a name is one that editors keep beside the file being
+// ignored reports whether a name is one that editors keep beside the file being
 // written, or is hidden: no part of a handbook.
-func aside(name string) bool {
+func ignored(name string) bool {
 	return strings.HasPrefix(name, ".") || strings.HasPrefix(name, "#") || strings.HasSuffix(name, "~")
 }
 
@@ -117,7 +117,7 @@ func aside(name string) bool {
 func follow(w *fsnotify.Watcher, name string) error {
 	return filepath.WalkDir(name, func(at string, e fs.DirEntry, err error) error {
 		if err == nil && e.IsDir() {
-			if at != name && aside(e.Name()) {
+			if at != name && ignored(e.Name()) {
 				return fs.SkipDir
 			}
 			err = w.Add(at)

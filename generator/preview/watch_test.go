@@ -102,7 +102,7 @@ func TestQuietChanges(t *testing.T) {
 	select {
 	case <-saves:
 		t.Error("a save was noticed")
-	case <-time.After(5 * patient):
+	case <-time.After(5 * maxDelay):
 	}
 	must(t, os.WriteFile(filepath.Join(root, "unit.md"), nil, 0o644))
 	saved(t, saves, "a real one after them")
@@ -128,9 +128,9 @@ func TestOneSaveWaitsForAPause(t *testing.T) {
 		steps       int
 		every, want time.Duration
 	}{
-		{"one step", 1, time.Millisecond, quiet},
-		{"ten steps", 10, 10 * time.Millisecond, 9*10*time.Millisecond + quiet},
-		{"without a pause", 30, 10 * time.Millisecond, patient},
+		{"one step", 1, time.Millisecond, debounce},
+		{"ten steps", 10, 10 * time.Millisecond, 9*10*time.Millisecond + debounce},
+		{"without a pause", 30, 10 * time.Millisecond, maxDelay},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			synctest.Test(t, func(t *testing.T) {
@@ -175,7 +175,7 @@ func TestTooManyChangesAtOnce(t *testing.T) {
 	for range cap(w.Events) + 2 { // whatever was told of them is lost
 		select {
 		case <-w.Events:
-		case <-time.After(quiet):
+		case <-time.After(debounce):
 		}
 	}
 	go func() { w.Errors <- fsnotify.ErrEventOverflow }()

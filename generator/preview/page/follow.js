@@ -8,7 +8,7 @@
 
   function listen() {
     if (source || document.visibilityState === 'hidden') return;
-    source = new EventSource('/.preview/news');
+    source = new EventSource('/.preview/events');
     source.addEventListener('version', function (event) {
       if (event.data !== mine) {
         rest();

@@ -11,14 +11,14 @@ import (
 	"slipbook/generator/finding"
 )
 
-// open runs a room until the test ends, with a build that takes its outcomes
+// open runs a rebuilder until the test ends, with a build that takes its outcomes
 // from a function, and returns the channel of saves and what was said.
-func open(t *testing.T, build Build) (*board, chan struct{}) {
+func open(t *testing.T, build Build) (*current, chan struct{}) {
 	t.Helper()
 	ctx, cancel := context.WithCancel(context.Background())
-	b, saves, done := newBoard(), make(chan struct{}, 1), make(chan struct{})
+	b, saves, done := newCurrent(), make(chan struct{}, 1), make(chan struct{})
 	go func() {
-		room{build, b, &saying{to: &bytes.Buffer{}}, true}.run(ctx, saves)
+		rebuilder{build, b, &saying{to: &bytes.Buffer{}}, true}.run(ctx, saves)
 		close(done)
 	}()
 	t.Cleanup(func() {
@@ -28,8 +28,8 @@ func open(t *testing.T, build Build) (*board, chan struct{}) {
 	return b, saves
 }
 
-// within gives the next sheet, or fails after a while.
-func within(t *testing.T, b *board, known string) *sheet {
+// within returns the next state, or fails after a while.
+func within(t *testing.T, b *current, known string) *state {
 	t.Helper()
 	ctx, cancel := context.WithTimeout(context.Background(), 10*time.Second)
 	defer cancel()
@@ -59,13 +59,13 @@ func TestEveryOutcomeIsShownAndTheNextSaveMends(t *testing.T) {
 		s := within(t, b, version)
 		version = s.version
 		if want == "" {
-			if s.trouble != nil {
-				t.Errorf("outcome %d: still in trouble: %v", i, s.trouble)
+			if s.failure != nil {
+				t.Errorf("outcome %d: still in failure: %v", i, s.failure)
 			}
 			continue
 		}
-		if s.trouble == nil || !strings.Contains(string(troublePage(s, "")), want) {
-			t.Errorf("outcome %d: %+v, want %q", i, s.trouble, want)
+		if s.failure == nil || !strings.Contains(string(failurePage(s, "")), want) {
+			t.Errorf("outcome %d: %+v, want %q", i, s.failure, want)
 		}
 	}
 }
@@ -74,8 +74,8 @@ func TestWarningsDoNotStop(t *testing.T) {
 	warning := finding.List{{File: "home.md", Line: 1, Column: 1, Rule: &finding.Rule{ID: "w", Severity: finding.Warning}, Text: "t", Do: "d"}}
 	b, saves := open(t, func(context.Context) (map[string][]byte, finding.List, error) { return handbook, warning, nil })
 	saves <- struct{}{}
-	if s := within(t, b, ""); s.trouble != nil {
-		t.Errorf("trouble %v", s.trouble)
+	if s := within(t, b, ""); s.failure != nil {
+		t.Errorf("failure %v", s.failure)
 	}
 }
 

@@ -9,31 +9,31 @@ import (
 	"slipbook/generator/finding"
 )
 
-var troubleTemplate = template.Must(template.ParseFS(carried, "page/trouble.html"))
+var failureTemplate = template.Must(template.ParseFS(carried, "page/failure.html"))
 
-// troublePage shows what keeps the handbook from being printed, each finding
+// failurePage shows what keeps the handbook from being printed, each finding
 // with its place and what to do, and below it the page as it last came out.
-func troublePage(s *sheet, name string) []byte {
+func failurePage(s *state, name string) []byte {
 	shown := struct {
 		Title, Words, Version string
 		Style, Script, Last   string
 		Findings              finding.List
 	}{
-		Title: title(s.trouble), Words: s.trouble.Words, Version: s.version,
-		Style: styleAt, Script: scriptAt, Findings: s.trouble.Findings,
+		Title: title(s.failure), Words: s.failure.Words, Version: s.version,
+		Style: styleAt, Script: scriptAt, Findings: s.failure.Findings,
 	}
 	if _, ok := s.files[name]; ok {
 		shown.Last = (&url.URL{Path: lastAt + "/" + name}).String()
 	}
 	var page bytes.Buffer
-	if err := troubleTemplate.Execute(&page, shown); err != nil {
+	if err := failureTemplate.Execute(&page, shown); err != nil {
 		panic(err) // the template and its fields are ours; a test runs every branch
 	}
 	return page.Bytes()
 }
 
 // title says in one line how much there is to mend.
-func title(t *trouble) string {
+func title(t *failure) string {
 	errors := 0
 	for _, f := range t.Findings {
 		if f.Rule.Severity == finding.Error {

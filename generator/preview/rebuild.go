@@ -10,10 +10,10 @@ import (
 	"slipbook/generator/finding"
 )
 
-// room is where the handbook is printed again after each save.
-type room struct {
+// rebuilder builds the handbook again after each save.
+type rebuilder struct {
 	build    Build
-	board    *board
+	current  *current
 	say      *saying
 	progress bool
 }
@@ -29,7 +29,7 @@ type outcome struct {
 // run builds after each save, the first of which is the watcher's being ready,
 // until ctx ends. A build that a newer save overtakes is told to give up and
 // its outcome is dropped. run returns when no build is under way any more.
-func (r room) run(ctx context.Context, saves <-chan struct{}) {
+func (r rebuilder) run(ctx context.Context, saves <-chan struct{}) {
 	for {
 		select {
 		case <-saves:
@@ -46,9 +46,9 @@ func (r room) run(ctx context.Context, saves <-chan struct{}) {
 	}
 }
 
-// turn runs one build to its end and says whether a save, or the end of the
+// turn runs one build to its end and reports whether a save, or the end of the
 // preview, has overtaken it.
-func (r room) turn(ctx context.Context, saves <-chan struct{}) (out outcome, overtaken bool) {
+func (r rebuilder) turn(ctx context.Context, saves <-chan struct{}) (out outcome, overtaken bool) {
 	building, cancel := context.WithCancel(ctx)
 	defer cancel()
 	done := make(chan outcome, 1)
@@ -84,13 +84,13 @@ type crash struct {
 	stack []byte
 }
 
-// Error gives the words for the page.
+// Error returns the words for the page.
 func (c *crash) Error() string {
 	return "slipbook itself failed: " + c.what + ". The mistake is in the program, not in your lesson; what you changed last shows the way to it. Details stand in the terminal."
 }
 
-// post puts an outcome on the board and tells the terminal.
-func (r room) post(out outcome) {
+// post makes an outcome the current state and tells the terminal.
+func (r rebuilder) post(out outcome) {
 	out.findings.Sort()
 	for _, f := range out.findings {
 		r.say.line("%s", f)
@@ -102,14 +102,14 @@ func (r room) post(out outcome) {
 		} else {
 			r.say.line("%s", out.err)
 		}
-		r.board.report(&trouble{Findings: out.findings, Words: out.err.Error()})
+		r.current.report(&failure{Findings: out.findings, Words: out.err.Error()})
 	case out.findings.Stop():
-		r.board.report(&trouble{Findings: out.findings})
+		r.current.report(&failure{Findings: out.findings})
 	default:
 		if r.progress {
 			r.say.line("Printed %s in %d ms.", count(out.files), out.took.Milliseconds())
 		}
-		r.board.print(out.files)
+		r.current.print(out.files)
 	}
 }
 

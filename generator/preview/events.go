@@ -11,10 +11,10 @@ import (
 // so that connections whose page has gone come to an end.
 const heartbeat = 15 * time.Second
 
-// news tells an open page, as server-sent events, which version is shown: at
+// events tells an open page, as server-sent events, which version is shown: at
 // once, and again at each change. The page compares it with its own, so that
 // nothing is lost between its being sent and its asking.
-func (p *pages) news(w http.ResponseWriter, r *http.Request) {
+func (p *pages) events(w http.ResponseWriter, r *http.Request) {
 	w.Header().Set("Content-Type", "text/event-stream")
 	if r.Method == http.MethodHead {
 		return
@@ -22,11 +22,12 @@ func (p *pages) news(w http.ResponseWriter, r *http.Request) {
 	out := http.NewResponseController(w)
 	text, known := "retry: 300\n\n", ""
 	for {
+		p.extend(w) // a page that waits is not one that does not read
 		if _, err := fmt.Fprint(w, text); err != nil || out.Flush() != nil {
 			return
 		}
 		beat, cancel := context.WithTimeout(r.Context(), heartbeat)
-		s := p.board.wait(beat, known)
+		s := p.current.wait(beat, known)
 		cancel()
 		switch {
 		case s != nil:

@@ -5,9 +5,9 @@ import (
 	"testing"
 )
 
-func TestBoardVersions(t *testing.T) {
+func TestVersions(t *testing.T) {
 	ctx := context.Background()
-	b := newBoard()
+	b := newCurrent()
 	b.print(map[string][]byte{"a": []byte("1")})
 	first := b.wait(ctx, "")
 	b.print(map[string][]byte{"a": []byte("1")})
@@ -21,21 +21,21 @@ func TestBoardVersions(t *testing.T) {
 	}
 	b.report(broken)
 	third := b.wait(ctx, second.version)
-	if third.trouble != broken || string(third.files["a"]) != "2" {
-		t.Errorf("trouble %v over %q", third.trouble, third.files)
+	if third.failure != broken || string(third.files["a"]) != "2" {
+		t.Errorf("failure %v over %q", third.failure, third.files)
 	}
 	b.print(map[string][]byte{"a": []byte("2")})
-	if fourth := b.wait(ctx, third.version); fourth.trouble != nil {
-		t.Error("mended with the bytes from before, and the trouble stays")
+	if fourth := b.wait(ctx, third.version); fourth.failure != nil {
+		t.Error("mended with the bytes from before, and the failure stays")
 	}
 }
 
-func TestBoardOfAnotherStartHasOtherVersions(t *testing.T) {
-	a, b := newBoard(), newBoard()
+func TestAnotherStartHasOtherVersions(t *testing.T) {
+	a, b := newCurrent(), newCurrent()
 	a.print(nil)
 	b.started = a.started + "x"
 	b.print(nil)
-	if a.current.version == b.current.version {
+	if a.state.version == b.state.version {
 		t.Error("a page of an earlier preview would not be loaded again")
 	}
 }
