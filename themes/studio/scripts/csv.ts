@@ -8,7 +8,7 @@ export function csv(records: readonly (readonly string[])[]): string {
 }
 
 /** plain makes a number that was set for reading one that a spreadsheet reads: no groups of digits, a minus from the keyboard. */
-function plain(text: string): string {
+export function plain(text: string): string {
   return text.replace(/^\u2212/, '-').replace(/(\d)\u202f(?=\d)/g, '$1')
 }
 

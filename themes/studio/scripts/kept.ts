@@ -16,12 +16,33 @@ function key(part: string): string {
   return `slipbook.bench.1:${location.pathname}#${part}`
 }
 
-/** recall gives what is kept for a part of this page. */
+/** isKept reports whether something is whole, as keep writes it: storage can hold anything. */
+function isKept(it: unknown): it is Kept {
+  if (typeof it !== 'object' || it === null) return false
+  const { request, bench, at, sheet, ticks } = it as Record<keyof Kept, unknown>
+  return typeof request === 'string' && typeof bench === 'boolean' && typeof sheet === 'boolean'
+    && Number.isSafeInteger(at) && (at as number) >= 0
+    && Array.isArray(ticks) && ticks.every((tick) => typeof tick === 'string')
+}
+
+/** recall returns what is kept for a part of this page. What does not hold is dropped. */
 export function recall(part: string): Kept | undefined {
   try {
-    const kept = JSON.parse(localStorage.getItem(key(part)) ?? '') as Partial<Kept>
-    const { request = '', bench = false, at = 0, sheet = false, ticks = [] } = kept
-    return { request, bench, at, sheet, ticks: Array.isArray(ticks) ? ticks : [] }
+    const text = localStorage.getItem(key(part))
+    if (text === null) return undefined
+    const kept = parsed(text)
+    if (isKept(kept)) return kept
+    localStorage.removeItem(key(part))
+  } catch {
+    // A browser that keeps nothing.
+  }
+  return undefined
+}
+
+/** parsed returns what a JSON text holds; nothing for a text that is none. */
+export function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text)
   } catch {
     return undefined
   }

@@ -3,6 +3,8 @@
 // therefore remembers which of its parts was at the top of the window, for as
 // long as the tab is open, and goes back to it once all of them stand again.
 
+import { parsed } from './kept'
+
 /** What stands in the same order before and after a reload. */
 const parts = ':is(main, .reckon, .reckon-result, .reckon-answers) > :not(.reckon-linked), .reckon-box, .tally-lines > li'
 
@@ -12,7 +14,7 @@ interface Spot {
   readonly top: number
 }
 
-const key = `slipbook.place:${location.pathname}`
+const key = (): string => `slipbook.place:${location.pathname}`
 let moved = false // the reader has scrolled, touched or typed since the page came
 
 /** cameAgain says whether the page was loaded again and not opened by a link. */
@@ -43,9 +45,19 @@ export function backToPlace(): void {
   if (part) scrollBy({ top: part.getBoundingClientRect().top - was.top, behavior: 'instant' })
 }
 
+/** spotOf returns the spot that a text tells of; nothing when it tells of none, for storage can hold anything. */
+export function spotOf(text: string | null): Spot | undefined {
+  const it = parsed(text ?? '')
+  if (typeof it !== 'object' || it === null) return undefined
+  const { n, top } = it as Record<keyof Spot, unknown>
+  return Number.isSafeInteger(n) && (n as number) >= 0 && Number.isFinite(top) ? { n: n as number, top: top as number } : undefined
+}
+
 function spot(): Spot | undefined {
   try {
-    return (JSON.parse(sessionStorage.getItem(key) ?? 'null') as Spot | null) ?? undefined
+    const found = spotOf(sessionStorage.getItem(key()))
+    if (!found) sessionStorage.removeItem(key())
+    return found
   } catch {
     return undefined
   }
@@ -58,7 +70,7 @@ function note(): void {
     if (height > 0 && (!best || Math.abs(top) <= Math.abs(best.top))) best = { n, top }
   })
   try {
-    sessionStorage.setItem(key, JSON.stringify(best))
+    sessionStorage.setItem(key(), JSON.stringify(best))
   } catch {
     return
   }

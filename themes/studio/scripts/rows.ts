@@ -26,7 +26,7 @@ function bare(medium: HTMLSelectElement): boolean {
 }
 
 /** A row in words, as the engine understands them. Nothing is said until all is chosen that is needed. */
-function said(row: Element): string {
+export function said(row: Element): string {
   const [medium, ...others] = choosers(row)
   const chosen = others.map((c) => c.value).filter((v) => v)
   if (!medium?.value || (bare(medium) && chosen.length === 0)) return ''
@@ -41,7 +41,7 @@ function begins(text: string, name: string, whole: boolean): boolean {
 }
 
 /** Chooses the option with the longest name that some words begin with, and gives the other words. */
-function choose(chooser: HTMLSelectElement, text: string, whole: boolean): string | undefined {
+export function choose(chooser: HTMLSelectElement, text: string, whole: boolean): string | undefined {
   const option = [...chooser.options]
     .filter((o) => o.value && begins(text, o.value, whole))
     .reduce<HTMLOptionElement | undefined>((a, b) => (a && a.value.length >= b.value.length ? a : b), undefined)

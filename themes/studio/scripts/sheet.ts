@@ -49,7 +49,7 @@ function tickOf(line: Line): string {
 }
 
 /** grouped sets a number as the answers are: digits in threes from five on. */
-function grouped(number: string, mark: string): string {
+export function grouped(number: string, mark: string): string {
   const [whole = '', after] = number.split('.')
   const parted = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, '\u202f') : whole
   return after === undefined ? parted : parted + mark + after

@@ -9,7 +9,7 @@ import { button, fill } from './say'
  * such as a fraction, has no next.
  */
 export function stepped(text: string, up: boolean, decimal: string, named: string | undefined): string | undefined {
-  const [, whole, mark = decimal, after = ''] = /^([\d\s]*)(?:([.,])(\d+))?$/.exec(text.trim()) ?? []
+  const [, whole, mark = decimal, after = ''] = /^(?=[\d.,])([\d\s]*)(?:([.,])(\d+))?$/.exec(text.trim()) ?? []
   // "1,745" may be one thousand and more: the calculator asks back, and so no step is sure.
   if (whole === undefined || (mark !== decimal && after.length === 3)) return undefined
   const value = Number(`${whole.replace(/\s/g, '')}.${after}`)
