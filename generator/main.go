@@ -17,6 +17,8 @@ import (
 
 	"github.com/alecthomas/kong"
 
+	"slipbook/generator/notices"
+
 	"slipbook/generator/finding"
 )
 
@@ -26,6 +28,21 @@ type commands struct {
 	Show    showCommand    `cmd:"" help:"Show the handbook in your own browser while you write; every save shows at once."`
 	Proof   proofCommand   `cmd:"" help:"Say everything that is wrong with the lessons, with file, line and column."`
 	Calc    calcCommand    `cmd:"" help:"Use the handbook's calculators here."`
+
+	Notices noticesFlag `help:"Print the licences of the libraries in this program."`
+}
+
+// noticesFlag prints the notices of everybody else's code, which have to go
+// with the program, and ends it.
+type noticesFlag bool
+
+// BeforeApply does so before any command runs.
+func (noticesFlag) BeforeApply(app *kong.Kong) error {
+	if err := notices.Write(app.Stdout); err != nil {
+		return err
+	}
+	app.Exit(done)
+	return nil
 }
 
 const about = "Turns a folder of lessons into a handbook with calculators for the decorating bench. " +

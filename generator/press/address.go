@@ -16,6 +16,7 @@ const (
 	answersAddress     = "answers.html"
 	faultsAddress      = "faults.html"
 	hazardsAddress     = "hazards.html"
+	noticesAddress     = "notices.html"
 	teachingAddress    = "teaching.html"
 	bookAddress        = "book.html"
 	cardsAddress       = "cards/index.html"

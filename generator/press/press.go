@@ -102,7 +102,7 @@ func (p *Press) Print(r *proof.Reading, b *assets.Bundle) (Edition, error) {
 	sheets = append(sheets, i.mediumSheets()...)
 	sheets = append(sheets, i.calculatorSheets()...)
 	sheets = append(sheets, i.gatheredSheets()...)
-	sheets = append(sheets, i.glossarySheet(), i.contentsSheet(), i.notFoundSheet())
+	sheets = append(sheets, i.glossarySheet(), i.contentsSheet(), i.noticesSheet(), i.notFoundSheet())
 	pages, err := i.printAll(sheets)
 	if err != nil {
 		return nil, err

@@ -36,6 +36,7 @@ type shell struct {
 	Strip       *strip       // not on pages that show the states in another way
 
 	Home, Contents, Calculators, Glossary string
+	Notices                               string
 	Chart                                 string // empty while the course has no table
 	Hazards                               string // empty while it has no hazards
 	Answers, Faults                       string // empty while there are none
@@ -75,6 +76,7 @@ func (i *impression) shell(a about) shell {
 		Contents:    at(contentsAddress),
 		Calculators: at(calculatorsAddress),
 		Glossary:    at(glossaryAddress),
+		Notices:     at(noticesAddress),
 	}
 	if len(i.table.States) > 0 {
 		s.Chart = at(chartAddress)

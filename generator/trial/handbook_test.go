@@ -190,7 +190,7 @@ func (h *handbook) read(t *testing.T, address string) []byte {
 // kinds are the kinds of page of a student's handbook; an instructor's copy has
 // the kind "teaching" too.
 var kinds = []string{"home", "unit", "lesson", "calculators", "calculator", "chart", "state", "medium", "glossary", "contents",
-	"answers", "faults", "hazards", "course-card", "card", "book", "style", "not-found"}
+	"answers", "faults", "hazards", "notices", "course-card", "card", "book", "style", "not-found"}
 
 // kind says what a page is by its address.
 func kind(address string) string {
