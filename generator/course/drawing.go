@@ -83,7 +83,7 @@ type drawing struct {
 // error. What is made of it is the same for the same file: comments, titles,
 // white space between elements and the XML declaration are left out.
 func readDrawing(fsys fs.FS, file, language string) (*Picture, *source.Text) {
-	s, ok := source.Read(fsys, file, pictureLimit)
+	s, ok := source.Read(fsys, file, drawingLimit)
 	if !ok {
 		return nil, s
 	}

@@ -57,6 +57,7 @@ func Load(fsys fs.FS) (*Course, finding.List) {
 const (
 	textLimit    = 2 << 20
 	pictureLimit = 5 << 20
+	pagesLimit   = 40 << 20 // of all pages together: four thousand lessons of the usual length
 )
 
 // loader is a course being read.
@@ -66,6 +67,7 @@ type loader struct {
 	found  finding.List
 	open   []*source.Text // files read, whose findings are gathered at the end
 
+	pageBytes   int64 // of the pages read so far
 	hazardIDs   unique
 	hazardsRead bool           // hazards.yaml could be read, or is not there
 	taught      []source.Value // the lessons that hazards name

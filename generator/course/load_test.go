@@ -1,6 +1,7 @@
 package course_test
 
 import (
+	"bytes"
 	"fmt"
 	"io/fs"
 	"os"
@@ -159,6 +160,45 @@ func TestLoadOfManyFaults(t *testing.T) {
 	const want = "glossary.yaml:202:1: warning: more than 200 things are wrong with this file (too-many)\n    Mend those shown first; the rest will show then."
 	if got := found[200].String(); got != want {
 		t.Errorf("got %s", got)
+	}
+}
+
+// TestTablesThatThePlannerCannotTake makes sure that nobody publishes a table
+// with which no page could plan.
+func TestTablesThatThePlannerCannotTake(t *testing.T) {
+	for _, c := range []struct {
+		products int
+		want     string
+	}{{300, ""}, {1000, "decoration.yaml:1:1: error: the calculators cannot take this decoration table with the course's clays and scales: "}} {
+		files := coursetest.Small()
+		var b strings.Builder
+		b.Write(bytes.TrimSuffix(files["decoration.yaml"].Data, []byte("base: no\n")))
+		for i := range c.products {
+			fmt.Fprintf(&b, "  - {id: engobe-%d, kind: product, name: Engobe %d of the house that nobody makes, medium: coloured-slip, words: [the engobe of the house number %d], states: {bone-dry: {verdict: yes, reason: It is made for bone-dry clay and says so on the label of its bucket., short: Its label says so.}}}\n", i, i, i)
+		}
+		files["decoration.yaml"] = &fstest.MapFile{Data: []byte(b.String() + "base: no\n")}
+		_, found := course.Load(files)
+		if got := findings(found); !strings.HasPrefix(got, c.want) || (got == "") != (c.want == "") {
+			t.Errorf("%d products: %s", c.products, got)
+		}
+	}
+}
+
+// TestPagesTogether makes sure that a course of any size is read in bounded
+// memory.
+func TestPagesTogether(t *testing.T) {
+	files := coursetest.Small()
+	page := append(files["units/slip/mix.md"].Data, bytes.Repeat([]byte("a\n\n"), 600_000)...)
+	list := ""
+	for i := range 30 {
+		files[fmt.Sprintf("units/slip/more-%d.md", i)] = &fstest.MapFile{Data: page}
+		list += fmt.Sprintf("  - more-%d\n", i)
+	}
+	unit := files["units/slip/unit.md"]
+	unit.Data = bytes.Replace(unit.Data, []byte("lessons:\n"), []byte("lessons:\n"+list), 1)
+	_, found := course.Load(files)
+	if got := findings(found); !strings.Contains(got, "units/slip/more-23.md:1:1: error: up to this one, all pages together are larger than 40 MiB (unreadable-file)\n    Divide the course in two.\n") {
+		t.Errorf("got %s", got[:min(len(got), 3000)])
 	}
 }
 

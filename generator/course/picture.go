@@ -2,6 +2,7 @@ package course
 
 import (
 	"bytes"
+	"crypto/sha256"
 	"fmt"
 	"image"
 	_ "image/gif"
@@ -11,6 +12,7 @@ import (
 	"path"
 	"regexp"
 	"strings"
+	"sync"
 
 	"slipbook/generator/finding"
 	"slipbook/generator/pool"
@@ -24,9 +26,48 @@ var pictureKinds = map[string]string{".svg": "svg", ".png": "png", ".jpg": "jpeg
 
 const pictureHelp = "Save a photo as JPEG, a screen or a scan as PNG, and draw a drawing as SVG."
 
+// What the pictures of a course may hold, far above what its pages need, so
+// that reading them all takes neither a gigabyte nor ten seconds.
+const (
+	mostPicturePoints = 16_000_000  // of one: as a phone's camera makes them
+	mostPoints        = 400_000_000 // of all together
+	mostPictureBytes  = 256 << 20   // of all together
+	drawingLimit      = 128 << 10   // of one drawing, which stands in its page as often as it is shown
+)
+
+const smallerHelp = "Make it smaller: 1600 points are wide enough for a page, also in print."
+
 // pictures reads the pictures folder with its folders. A course may do without.
 func (l *loader) pictures() {
+	files := l.pictureFiles()
+	read := pool.Map(len(files), func(i int) *photo { return readPicture(l.fsys, files[i], l.course.Language) })
+	points, names := 0, map[string]string{}
+	for _, p := range read {
+		small := strings.ToLower(p.Path)
+		if other, there := names[small]; there {
+			p.fail(finding.SharedAddress, fmt.Sprintf("this name differs from that of %s in capital letters alone", other), "Rename one of the two: many disks and memory sticks hold only one.")
+		}
+		names[small] = p.Path
+		if p.sound && points+p.points() > mostPoints {
+			p.Report(-1, finding.PictureSize, fmt.Sprintf("up to this one, all pictures together have more than %d million points", mostPoints/1_000_000), smallerHelp)
+			p.sound = false
+		}
+		points += p.points()
+	}
+	pool.Each(len(read), func(i int) { read[i].decode() })
+	for i, p := range read {
+		l.open = append(l.open, p.Text)
+		if p.sound {
+			l.course.Pictures[files[i]] = p.picture
+		}
+	}
+}
+
+// pictureFiles lists the files of the pictures folder, up to the size that all
+// may have together.
+func (l *loader) pictureFiles() []string {
 	var files []string
+	size := int64(0)
 	// Nothing stops the walk: of a folder that cannot be read, the pictures are
 	// missing where they are shown.
 	_ = fs.WalkDir(l.fsys, picturesFolder, func(file string, e fs.DirEntry, err error) error {
@@ -36,54 +77,116 @@ func (l *loader) pictures() {
 			return fs.SkipDir
 		case strings.HasPrefix(e.Name(), ".") && e.IsDir():
 			return fs.SkipDir
-		case !strings.HasPrefix(e.Name(), ".") && !e.IsDir():
-			files = append(files, file)
+		case strings.HasPrefix(e.Name(), ".") || e.IsDir():
+			return nil
 		}
+		if info, err := e.Info(); err == nil {
+			size += info.Size()
+		}
+		if size > mostPictureBytes {
+			l.report(file, finding.PictureSize, fmt.Sprintf("up to this one, all pictures together are larger than %d MiB", mostPictureBytes>>20), smallerHelp)
+			return fs.SkipAll
+		}
+		files = append(files, file)
 		return nil
 	})
-	sources := make([]*source.Text, len(files))
-	pictures := pool.Map(len(files), func(i int) (p *Picture) {
-		p, sources[i] = readPicture(l.fsys, files[i], l.course.Language)
-		return p
-	})
-	l.open = append(l.open, sources...)
-	for i, p := range pictures {
-		if p != nil {
-			l.course.Pictures[files[i]] = p
-		}
-	}
+	return files
 }
 
 var pictureName = regexp.MustCompile(`^[A-Za-z0-9]+([._-][A-Za-z0-9]+)*$`)
 
-// readPicture reads one picture of a course in a language; it is nil when the source has an error.
-func readPicture(fsys fs.FS, file, language string) (*Picture, *source.Text) {
+// photo is a picture being read.
+type photo struct {
+	*source.Text
+	kind    string
+	picture *Picture
+	sound   bool // nothing is wrong with it so far
+}
+
+// points is how many points must be read to know that the picture is whole.
+func (p *photo) points() int {
+	if p.picture == nil || p.kind == "svg" {
+		return 0
+	}
+	return p.picture.Width * p.picture.Height
+}
+
+func (p *photo) fail(rule *finding.Rule, text, do string) *photo {
+	p.Report(-1, rule, text, do)
+	p.sound = false
+	return p
+}
+
+// readPicture reads one picture of a course in a language, all but its points.
+func readPicture(fsys fs.FS, file, language string) *photo {
 	ending := path.Ext(file)
-	kind := pictureKinds[strings.ToLower(ending)]
+	p := &photo{Text: source.New(file, nil), kind: pictureKinds[strings.ToLower(ending)]}
+	stem, _, _ := strings.Cut(path.Base(file), ".")
 	switch {
-	case kind == "":
-		s := source.New(file, nil)
-		s.Report(-1, finding.PictureKind, fmt.Sprintf("the handbook cannot show a picture with the ending `%s`", ending), pictureHelp)
-		return nil, s
+	case p.kind == "":
+		return p.fail(finding.PictureKind, fmt.Sprintf("the handbook cannot show a picture with the ending `%s`", ending), pictureHelp)
 	case !pictureName.MatchString(path.Base(file)):
-		s := source.New(file, nil)
-		s.Report(-1, finding.IDForm, "a picture cannot have this name", "Name it with letters a to z, digits and single hyphens, such as jar-and-scale.jpg.")
-		return nil, s
-	case kind == "svg":
-		return readDrawing(fsys, file, language)
+		return p.fail(finding.IDForm, "a picture cannot have this name", "Name it with letters a to z, digits and single hyphens, such as jar-and-scale.jpg.")
+	case source.IsDevice(stem):
+		return p.fail(finding.IDForm, fmt.Sprintf("Windows keeps the name `%s` for itself", stem), source.DeviceHelp)
+	case p.kind == "svg":
+		p.picture, p.Text = readDrawing(fsys, file, language)
+	default:
+		p.Text = source.ReadBytes(fsys, file, pictureLimit)
+		p.head()
 	}
-	s := source.ReadBytes(fsys, file, pictureLimit)
-	if s.Found != nil {
-		return nil, s
+	p.sound = p.Found == nil
+	return p
+}
+
+// head reads the size of a picture and takes out what is not seen.
+func (p *photo) head() {
+	if p.Found != nil {
+		return
 	}
-	config, format, err := image.DecodeConfig(bytes.NewReader(s.Bytes))
+	config, format, err := image.DecodeConfig(bytes.NewReader(p.Bytes))
 	switch {
 	case err != nil || config.Width < 1 || config.Height < 1:
-		s.Report(-1, finding.PictureKind, "the picture is damaged, or not of the kind its name says", pictureHelp)
-		return nil, s
-	case format != kind:
-		s.Report(-1, finding.PictureKind, fmt.Sprintf("the name says %s, but the picture is %s", strings.ToUpper(kind), strings.ToUpper(format)), "Rename the file to fit, or save it again.")
-		return nil, s
+		p.damaged()
+		return
+	case format != p.kind:
+		p.fail(finding.PictureKind, fmt.Sprintf("the name says %s, but the picture is %s", strings.ToUpper(p.kind), strings.ToUpper(format)), "Rename the file to fit, or save it again.")
+		return
+	case config.Width > mostPicturePoints/config.Height:
+		p.fail(finding.PictureSize, fmt.Sprintf("the picture has %d × %d points, more than %d million", config.Width, config.Height, mostPicturePoints/1_000_000), smallerHelp)
+		return
 	}
-	return &Picture{Path: file, Width: config.Width, Height: config.Height, Data: s.Bytes}, s
+	plain, onItsSide, err := plainPicture(p.kind, p.Bytes)
+	if err != nil {
+		p.damaged()
+		return
+	}
+	p.picture = &Picture{Path: p.Path, Width: config.Width, Height: config.Height, Data: plain}
+	if onItsSide {
+		p.picture.Width, p.picture.Height = config.Height, config.Width
+	}
+}
+
+func (p *photo) damaged() {
+	p.fail(finding.PictureKind, "the picture is damaged, or not of the kind its name says", pictureHelp)
+}
+
+// whole remembers the digests of pictures whose points were read: a course is
+// read again at every save, and its pictures hardly ever change.
+var whole sync.Map
+
+// decode reads the points, so that no picture is published that breaks off.
+func (p *photo) decode() {
+	if !p.sound || p.kind == "svg" {
+		return
+	}
+	digest := sha256.Sum256(p.picture.Data)
+	if _, known := whole.Load(digest); known {
+		return
+	}
+	if _, _, err := image.Decode(bytes.NewReader(p.picture.Data)); err != nil {
+		p.damaged()
+		return
+	}
+	whole.Store(digest, true)
 }

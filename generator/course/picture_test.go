@@ -8,6 +8,7 @@ import (
 	"image/jpeg"
 	"image/png"
 	"io"
+	"strings"
 	"testing"
 	"testing/fstest"
 )
@@ -22,6 +23,20 @@ func encoded(t *testing.T, encode func(io.Writer, image.Image) error) []byte {
 	return b.Bytes()
 }
 
+// withoutPoints takes the chunk of points out of a PNG.
+func withoutPoints(data []byte) []byte {
+	at := bytes.Index(data, []byte("IDAT")) - 4
+	end := bytes.Index(data, []byte("IEND")) - 4
+	return append(bytes.Clone(data[:at]), data[end:]...)
+}
+
+// sized gives a GIF another size.
+func sized(data []byte, width, height int) []byte {
+	data = bytes.Clone(data)
+	data[6], data[7], data[8], data[9] = byte(width), byte(width>>8), byte(height), byte(height>>8)
+	return data
+}
+
 func TestPictures(t *testing.T) {
 	asPNG := encoded(t, png.Encode)
 	asJPEG := encoded(t, func(w io.Writer, m image.Image) error { return jpeg.Encode(w, m, nil) })
@@ -31,7 +46,6 @@ func TestPictures(t *testing.T) {
 		data []byte
 		want string // the finding; empty when the picture is good
 	}{
-		{"pictures/a.png", asPNG, ""},
 		{"pictures/IMG_1234.JPG", asJPEG, ""},
 		{"pictures/b.jpeg", asJPEG, ""},
 		{"pictures/more/c.gif", asGIF, ""},
@@ -42,6 +56,15 @@ func TestPictures(t *testing.T) {
 		{"pictures/größe.png", asPNG, "a picture cannot have this name"},
 		{"pictures/.thumbs/a.png", nil, ""},
 		{"pictures/.hidden", nil, ""},
+		{"pictures/aux.jpg", asJPEG, "Windows keeps the name `aux` for itself"},
+		{"pictures/COM1.more.gif", asGIF, "Windows keeps the name `COM1` for itself"},
+		{"pictures/console.gif", asGIF, ""},
+		{"pictures/A.png", asPNG, ""},
+		{"pictures/a.png", asPNG, "this name differs from that of pictures/A.png in capital letters alone"},
+		{"pictures/cut.png", asPNG[:len(asPNG)-14], "the picture is damaged, or not of the kind its name says"},
+		{"pictures/empty.png", withoutPoints(asPNG), "the picture is damaged, or not of the kind its name says"},
+		{"pictures/wide.gif", sized(asGIF, 65535, 65535), "the picture has 65535 × 65535 points, more than 16 million"},
+		{"pictures/large.svg", []byte(svgStart + strings.Repeat(" ", drawingLimit) + "</svg>"), "the file is larger than 128 KiB"},
 	}
 	files := fstest.MapFS{"course.yaml": {Data: []byte("title: x\n")}}
 	for _, tt := range tests {

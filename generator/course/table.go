@@ -2,9 +2,12 @@ package course
 
 import (
 	"fmt"
+	"net/url"
 	"regexp"
+	"slices"
 	"strings"
 
+	"slipbook/calculators/form"
 	"slipbook/generator/finding"
 	"slipbook/generator/source"
 )
@@ -37,6 +40,21 @@ func (l *loader) decoration(known bool) {
 		t.readFiring(firing)
 	} else if t.onGlaze() {
 		root.Report(finding.MissingKey, "`firing` is missing, and there are on-glaze media", "Write a line such as `firing: {name: Fire it to the cone on its label., who: instructor}`.")
+	}
+	l.checkPlanner(root)
+}
+
+// checkPlanner hands the table to the planner as a page will, and reports one
+// that it does not take: there it would only say that it cannot start.
+func (l *loader) checkPlanner(root source.Value) {
+	if root.Absent() || slices.ContainsFunc(l.open, func(t *source.Text) bool { return t.Found.Stop() }) {
+		return
+	}
+	// A script writes a space as %20, which is longer than a plus sign.
+	table := strings.ReplaceAll(url.QueryEscape(l.course.Decoration.Table().Encode()), "+", "%20")
+	if _, err := form.Configure([]byte(l.course.Answers().Encode() + "&table=" + table)); err != nil {
+		root.Report(finding.TableSize, "the calculators cannot take this decoration table with the course's clays and scales: "+err.Error(),
+			"Leave out products and recipes that differ in nothing from their medium, and say the rest in fewer words.")
 	}
 }
 

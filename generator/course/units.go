@@ -75,11 +75,28 @@ func (l *loader) style() []errand {
 
 // readAll reads pages in parallel and gives them in order.
 func (l *loader) readAll(errands []errand) []*leaf {
+	errands = l.withinLimit(errands)
 	leaves := pool.Map(len(errands), func(i int) *leaf { return l.readLeaf(errands[i]) })
 	for _, lf := range leaves {
 		l.open = append(l.open, lf.source)
 	}
 	return leaves
+}
+
+// withinLimit returns the errands up to the size that all pages may have
+// together, so that a course that is read at all is read in bounded memory.
+func (l *loader) withinLimit(errands []errand) []errand {
+	for i, e := range errands {
+		info, err := fs.Stat(l.fsys, e.file)
+		if err != nil {
+			continue // said by whoever reads it
+		}
+		if l.pageBytes += info.Size(); l.pageBytes > pagesLimit {
+			l.report(e.file, finding.Unreadable, fmt.Sprintf("up to this one, all pages together are larger than %d MiB", pagesLimit>>20), "Divide the course in two.")
+			return errands[:i]
+		}
+	}
+	return errands
 }
 
 // unit makes the unit that course.yaml names, or nil when it cannot be had.

@@ -15,7 +15,7 @@ type Lines struct {
 // NewLines notes where each line of src starts. A line ends with "\n", so "\r\n"
 // counts once. NewLines keeps src, which must not change afterwards.
 func NewLines(src []byte) *Lines {
-	starts := []int{0}
+	starts := make([]int, 1, 1+bytes.Count(src, []byte("\n")))
 	for at := 0; ; {
 		n := bytes.IndexByte(src[at:], '\n')
 		if n < 0 {

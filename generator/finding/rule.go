@@ -40,8 +40,10 @@ var (
 	TableOver     = rule("table-over", Error, "Every medium that is put on before the glaze says once what may lie on it while it is not yet fired.")
 	TableMove     = rule("table-move", Error, "Every state is reached from the first, by moves that clay can make, and every kind of move is described.")
 	TablePhysics  = rule("table-physics", Error, "No exception allows what the table calls never by physics.")
+	TableSize     = rule("table-size", Error, "The decoration table is one that the calculators can load.")
 	HazardLesson  = rule("hazard-lesson", Warning, "Every hazard names the lesson that teaches what to do about it.")
 	DrawingForm   = rule("drawing-form", Error, "A drawing holds only plain shapes and words in the handbook's own line and colours.")
+	PictureSize   = rule("picture-size", Error, "No picture has more points than a phone's camera makes, and all together no more than a page can load.")
 	PictureKind   = rule("picture-kind", Error, "Every picture is SVG, PNG, JPEG or GIF, as its name says.")
 )
 
@@ -64,6 +66,7 @@ var (
 	BlockWords   = rule("block-words", Error, "A block's opening line says what its kind needs, and nothing else.")
 	BlockBody    = rule("block-body", Error, "A block's body is written the way its kind asks.")
 	TooDeep      = rule("too-deep", Error, "Quotes and lists are nested at most 50 deep.")
+	TableRow     = rule("table-row", Error, "Every row of a table has a cell for each of its columns.")
 	TooLong      = rule("too-long", Error, "A paragraph, table or heading is short enough to read.")
 )
 

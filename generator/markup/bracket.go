@@ -18,7 +18,7 @@ func (p *page) checkBrackets(n *ast.Text) {
 	if n.IsRaw() || p.text.Full() {
 		return
 	}
-	for at := n.Segment.Start; at < n.Segment.Stop; at++ {
+	for at := n.Segment.Start; at < n.Segment.Stop && !p.text.Full(); at++ {
 		c := p.Source[at]
 		if c != '[' && c != ']' || at < p.explained || isEscaped(p.Source, at) {
 			continue

@@ -15,6 +15,7 @@ const (
 	sayPages   = "Links lead to .md pages that course.yaml and the units list; write the path from this file."
 	sayFence   = "Write a line of at least as many of the same signs under it; around other fences use more signs than they do."
 	sayHTML    = "Write it in Markdown, or put a \\ before the < if you mean the sign itself."
+	sayRow     = "Write a | between the cells, also beside an empty one; write a | that is meant as itself as \\|. An empty line ends the table."
 	sayCopied  = "Take it out; it may have come along with copied text."
 	sayBracket = "Write [words](address), or \\[ if you mean the bracket itself."
 )
@@ -133,10 +134,18 @@ func TestFindings(t *testing.T) {
 		// Limits.
 		{"too deep in one line", strings.Repeat("> ", 51) + "a", "1:101 too-deep: quotes or lists nested more than 50 deep | Take out the > signs and list markers that are too many."},
 		{"too deep line by line", ladder(51), "51:101 too-deep: quotes or lists nested more than 50 deep | Take out the > signs and list markers that are too many."},
-		{"paragraph too long", "a\n\n" + strings.Repeat("word word\n", 2000), "3:1 too-long: this paragraph or table is longer than 16384 bytes | Part it with a blank line."},
-		{"table too wide", "a\n\n|" + strings.Repeat("b|", 41) + "\n|" + strings.Repeat("-|", 41), "3:1 too-long: a table of more than 40 columns | Part it into smaller tables."},
+		{"paragraph too long", "a\n\n" + strings.Repeat("word word\n", 2000), "3:1 too-long: this paragraph or table is longer than 16384 bytes | Divide it with a blank line."},
+		{"table too wide", "a\n\n|" + strings.Repeat("b|", 41) + "\n|" + strings.Repeat("-|", 41), "3:1 too-long: a table of more than 40 columns | Divide it into smaller tables."},
+		{"rows that do not fit", "> | a | b |\n> |---|--:|\n> | c |\n> | d | e | f |\n> | g \\| h | i\n> |",
+			"3:3 table-row: this row has 1 cells, the table has 2 columns | " + sayRow + "\n4:3 table-row: this row has 3 cells, the table has 2 columns | " + sayRow + "\n6:3 table-row: this row has 0 cells, the table has 2 columns | " + sayRow},
+		{"rows that fit", "a | b\n--|--\nc | d\n`e\\|f` | g\n", ""},
+		{"head that does not fit is no table", "| a |\n|--|--|\n| b | c | d |", ""},
+		{"too many brackets", "a\n\n" + strings.Repeat("[x](../../home.md)\n", 501), "3:1 too-long: this paragraph has more than 500 square brackets | Divide it with a blank line."},
+		{"too many signs of emphasis", "a\n\n" + strings.Repeat("*x* _y_\n", 251), "3:1 too-long: this paragraph has more than 1000 asterisks and underscores | Divide it with a blank line; write one that is meant as itself as \\* or \\_."},
+		{"a line to fill in", strings.Repeat("_", 3000) + " " + strings.Repeat("\\*", 1001), ""},
+		{"too many footnotes", strings.Repeat("a[^b]\n\n", 1000) + "[^b]: c", "2001:1 too-long: more than 1000 footnotes and marks of footnotes | Divide the page, or write what the notes say where it belongs."},
 		{"indented too far", "- a\n" + strings.Repeat(" ", 201) + "- b", "2:202 too-deep: quotes or lists nested more than 50 deep | Take out the > signs and list markers that are too many."},
-		{"line too long", strings.Repeat("[a](b", 4000), "1:1 too-long: this paragraph or table is longer than 16384 bytes | Part it with a blank line."},
+		{"line too long", strings.Repeat("[a](b", 4000), "1:1 too-long: this paragraph or table is longer than 16384 bytes | Divide it with a blank line."},
 		{"heading too long", "## a" + strings.Repeat("ü", 512), "1:4 too-long: this heading is longer than 1024 bytes | Say it in a few words."},
 	}
 	for _, test := range tests {

@@ -24,6 +24,9 @@ func (p *page) checkReferences(tree ast.Node) {
 	}
 	code := codeIn(tree)
 	for _, at := range found {
+		if p.text.Full() {
+			return
+		}
 		for len(code) > 0 && code[0].Stop <= at[0] {
 			code = code[1:]
 		}

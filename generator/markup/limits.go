@@ -20,6 +20,10 @@ const (
 	widestTable      = 40       // columns; goldmark fills short rows up to them
 	longestHeading   = 1 << 10  // bytes of a heading
 	widestIndent     = 200      // columns before a quote sign or list marker
+	mostBrackets     = 500      // opening square brackets in a paragraph
+	mostEmphasis     = 1000     // asterisks and underscores in a paragraph, those side by side together as one
+	mostPictures     = 100      // on a page, where each drawing stands as often as it is shown
+	mostNotes        = 1000     // footnotes, and marks that refer to them
 )
 
 // tooDeep finds the first line that opens more quotes and lists than a page may
@@ -90,31 +94,75 @@ func isRule(line []byte) bool {
 	return len(signs) > 0 && (signs[0] == '-' || signs[0] == '*') && len(bytes.Trim(signs, string(signs[:1]))) == 0
 }
 
-// paragraphLimit cuts a paragraph that is too long to read, by people and by
-// the parser, and says so.
+// paragraphLimit cuts a paragraph or table that is too long to read, by people
+// and by the parser, or whose rows do not fit its columns, and says so.
 type paragraphLimit struct{}
 
 // Transform looks at a paragraph before it is read.
 func (paragraphLimit) Transform(node *ast.Paragraph, reader text.Reader, pc parser.Context) {
-	lines, size := node.Lines(), 0
+	lines, p := node.Lines(), pageOf(pc)
+	read, at, text, do := tooLong(lines, reader.Source())
+	if text != "" && p != nil {
+		p.find(at, finding.TooLong, text, do)
+	}
+	if p != nil {
+		read = min(read, p.checkRows(lines.Sliced(0, read)))
+	}
+	if read < lines.Len() {
+		first := lines.At(0)
+		lines.SetSliced(0, read)
+		if read == 0 {
+			first.Stop = first.Start
+			lines.Append(first)
+		}
+	}
+}
+
+// tooLong returns how many lines of a paragraph may be read and, where that is
+// not all of them, what to say of it, and where.
+func tooLong(lines *text.Segments, source []byte) (read, at int, words, do string) {
+	size, brackets, emphasis := 0, 0, 0
 	for i := range lines.Len() {
 		seg := lines.At(i)
-		wide := bytes.Count(seg.Value(reader.Source()), []byte("|")) > widestTable+1
-		if size += seg.Len(); size <= longestParagraph && !wide {
-			continue
+		line := seg.Value(source)
+		size += seg.Len()
+		brackets += bytes.Count(line, []byte("["))
+		emphasis += signsOf(line)
+		switch {
+		case bytes.Count(line, []byte("|")) > widestTable+1:
+			return i, seg.Start, fmt.Sprintf("a table of more than %d columns", widestTable), "Divide it into smaller tables."
+		case size > longestParagraph:
+			return i, lines.At(0).Start, fmt.Sprintf("this paragraph or table is longer than %d bytes", longestParagraph), "Divide it with a blank line."
+		case brackets > mostBrackets:
+			return i, lines.At(0).Start, fmt.Sprintf("this paragraph has more than %d square brackets", mostBrackets), "Divide it with a blank line."
+		case emphasis > mostEmphasis:
+			return i, lines.At(0).Start, fmt.Sprintf("this paragraph has more than %d asterisks and underscores", mostEmphasis), "Divide it with a blank line; write one that is meant as itself as \\* or \\_."
 		}
-		if p := pageOf(pc); p != nil && wide {
-			p.find(seg.Start, finding.TooLong, fmt.Sprintf("a table of more than %d columns", widestTable), "Part it into smaller tables.")
-		} else if p != nil {
-			p.find(lines.At(0).Start, finding.TooLong,
-				fmt.Sprintf("this paragraph or table is longer than %d bytes", longestParagraph),
-				"Part it with a blank line.")
-		}
-		lines.SetSliced(0, i)
-		if i == 0 {
-			seg.Stop = seg.Start
-			lines.Append(seg)
-		}
-		return
 	}
+	return lines.Len(), 0, "", ""
+}
+
+// signsOf counts the signs of emphasis in a line, those side by side as one.
+func signsOf(line []byte) int {
+	n := 0
+	for i, c := range line {
+		if (c == '*' || c == '_') && (i == 0 || line[i-1] != c && line[i-1] != '\\') {
+			n++
+		}
+	}
+	return n
+}
+
+// tooManyNotes finds the place of one mark of a footnote too many: each is
+// looked for among all of them.
+func tooManyNotes(src []byte) (offset int, found bool) {
+	at := 0
+	for range mostNotes + 1 {
+		n := bytes.Index(src[at:], []byte("[^"))
+		if n < 0 {
+			return 0, false
+		}
+		at += n + 2
+	}
+	return at - 2, true
 }

@@ -61,6 +61,10 @@ func Parse(p *course.Page, s Surroundings) (*Document, finding.List) {
 		r.foundTooDeep(at)
 		return r.doc, r.text.Found
 	}
+	if at, many := tooManyNotes(p.Source); many {
+		r.find(at, finding.TooLong, fmt.Sprintf("more than %d footnotes and marks of footnotes", mostNotes), "Divide the page, or write what the notes say where it belongs.")
+		return r.doc, r.text.Found
+	}
 	tree := r.tree()
 	r.walk(tree)
 	r.checkReferences(tree)
@@ -136,6 +140,10 @@ func (p *page) gather(n ast.Node) ast.WalkStatus {
 	case *xast.FootnoteBacklink:
 		p.backs = append(p.backs, n)
 	case *ast.Image:
+		if len(p.pictures) == mostPictures {
+			p.find(position(n), finding.TooLong, fmt.Sprintf("more than %d pictures on this page", mostPictures), "Divide the page.")
+			return ast.WalkSkipChildren
+		}
 		p.pictures = append(p.pictures, n)
 	case *ast.FencedCodeBlock:
 		p.fences = append(p.fences, n)

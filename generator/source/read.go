@@ -94,7 +94,11 @@ func Exists(fsys fs.FS, path string) bool {
 }
 
 func (t *Text) tooLarge(limit int64) {
-	t.Report(-1, finding.Unreadable, fmt.Sprintf("the file is larger than %d MiB", limit>>20),
+	size := fmt.Sprintf("%d MiB", limit>>20)
+	if limit < 1<<20 {
+		size = fmt.Sprintf("%d KiB", limit>>10)
+	}
+	t.Report(-1, finding.Unreadable, "the file is larger than "+size,
 		"Divide it, or make it smaller; no page of a handbook needs so much.")
 }
 

@@ -202,10 +202,24 @@ func (v Value) ID() string {
 	return text
 }
 
+// devices are the names that Windows keeps for itself, with any ending: no file
+// there can have one, so neither can anything that names a file.
+var devices = regexp.MustCompile(`^(?i:con|prn|aux|nul|com[0-9]|lpt[0-9])$`)
+
+// DeviceHelp says what to do with a name that Windows keeps for itself.
+const DeviceHelp = "Give it another name, such as one with a word more: the handbook can then be kept on any computer and memory stick."
+
+// IsDevice reports whether Windows keeps a name for itself.
+func IsDevice(name string) bool { return devices.MatchString(name) }
+
 // CheckID reports a text made of the value that is no id.
 func (v Value) CheckID(text string) {
-	if text != "" && !IsID(text) {
+	switch {
+	case text == "":
+	case !IsID(text):
 		v.Report(finding.IDForm, fmt.Sprintf("`%s` cannot be an id", text), idHelp)
+	case IsDevice(text):
+		v.Report(finding.IDForm, fmt.Sprintf("Windows keeps the name `%s` for itself", text), DeviceHelp)
 	}
 }
 
