@@ -112,8 +112,9 @@ func onlyShapes(t *testing.T, svg []byte) {
 	}
 }
 
-// FuzzSheet reads any text as each of the YAML files.
+// FuzzSheet reads any text as one of the YAML files.
 func FuzzSheet(f *testing.F) {
+	sheets := []string{settingsFile, hazardsFile, tableFile, glossaryFile}
 	for _, text := range []string{
 		"title: x\nlanguage: en\nstudio: {name: y}\nunits: [a]\n", "states:\n  - {id: wet}\nmedia:\n  - {id: a, states: {wet: {verdict: never}}}\n",
 		"media:\n  - {id: a, kind: clay, best: wet, words: [b], states: {wet: {verdict: yes, reason: c}}}\ntechniques:\n  - {id: d, with: [a]}\nover:\n  - {under: a, above: [a, a], unless: [d], verdict: yes, reason: e}\n" +
@@ -125,23 +126,23 @@ func FuzzSheet(f *testing.F) {
 		"base: no\nplaces: [{id: a, name: b}, {id: a}]\nhazards:\n  - {id: c, title: d, harm: e, do: f, short: g, wear: [h], place: a, lesson: ../x.md, health: yes}\n", "hazards: [{id: mist, lesson: units/a/b.md}, mist, {id: mist}]\nplaces: x\n",
 		"terms:\n  - {id: a, word: b, means: c, see: [a, b]}\n", "bodies: [{shrinkage: 1e9}]\n", "- a\n", "a: &b [*b]\n", "units: *x\n", "%YAML 1.1\n", "a: !!binary x\n", "[", "{? a}",
 	} {
-		f.Add(text)
-	}
-	f.Fuzz(func(t *testing.T, text string) {
-		for _, file := range []string{settingsFile, hazardsFile, tableFile, glossaryFile} {
-			files := fstest.MapFS{settingsFile: {}, file: {Data: []byte(text)}}
-			c, found := Load(files)
-			var here finding.List
-			for _, f := range found {
-				if f.File == file {
-					here = append(here, f)
-				}
-			}
-			inRange(t, text, here)
-			if c.Decoration == nil || c.Language == "" || c.Measures == "" {
-				t.Errorf("%q: not usable: %+v", text, c)
-			}
-			_ = c.Decoration.Table().Encode()
+		for kind := range sheets {
+			f.Add(text, uint8(kind))
 		}
+	}
+	f.Fuzz(func(t *testing.T, text string, kind uint8) {
+		file := sheets[int(kind)%len(sheets)]
+		c, found := Load(fstest.MapFS{settingsFile: {}, file: {Data: []byte(text)}})
+		var here finding.List
+		for _, f := range found {
+			if f.File == file {
+				here = append(here, f)
+			}
+		}
+		inRange(t, text, here)
+		if c.Decoration == nil || c.Language == "" || c.Measures == "" {
+			t.Errorf("%q: not usable: %+v", text, c)
+		}
+		_ = c.Decoration.Table().Encode()
 	})
 }
