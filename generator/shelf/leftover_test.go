@@ -172,6 +172,23 @@ func TestWhoWaitsTooLongIsTold(t *testing.T) {
 	same(t, tree(t, dir), before)
 }
 
+// A folder around it that cannot be locked keeps nobody else away; one that is
+// not there yet needs no lock.
+func TestWhatALockIsWorth(t *testing.T) {
+	dir := t.TempDir()
+	for _, c := range []struct {
+		parent, path string
+		alone        bool
+	}{{dir, filepath.Join(dir, "absent"), true}, {filepath.Join(dir, "absent"), dir, false}} {
+		release, alone, err := lock(context.Background(), c.parent, c.path)
+		must(t, err)
+		release()
+		if alone != c.alone {
+			t.Errorf("with %q and %q locked: alone %v", c.parent, c.path, alone)
+		}
+	}
+}
+
 // Without locks only what has not been touched for a day is a leftover.
 func TestLeftoversWithoutLocks(t *testing.T) {
 	parent := t.TempDir()

@@ -68,6 +68,30 @@ func TestForeignFilesThatComeMeanwhile(t *testing.T) {
 		same(t, tree(t, dir), map[string]string{"thesis.txt": "years", "index.html": "by hand", Marker: "students, 1 files"})
 		noLitter(t, parent, "public")
 	})
+	for name, meddle := range map[string]func(t *testing.T, page string){
+		"a page that is removed": func(t *testing.T, page string) { must(t, os.Remove(page)) },
+		"a page that is another one of the same size and time": func(t *testing.T, page string) {
+			info, err := os.Stat(page)
+			must(t, err)
+			must(t, os.WriteFile(page+"~", []byte("odl"), 0o644))
+			must(t, os.Chtimes(page+"~", info.ModTime(), info.ModTime()))
+			must(t, os.Rename(page+"~", page))
+		},
+	} {
+		t.Run(name, func(t *testing.T) {
+			parent := t.TempDir()
+			dir := filepath.Join(parent, "public")
+			must(t, publish(dir, text(map[string]string{"index.html": "old"})))
+			_, err := replace(context.Background(), dir, students(pages), lastSteps{func(string) error {
+				meddle(t, filepath.Join(dir, "index.html"))
+				return nil
+			}, swap})
+			if _, ok := errors.AsType[*Refusal](err); !ok || !strings.Contains(err.Error(), `nothing was published: "index.html"`) {
+				t.Errorf("error %v", err)
+			}
+			noLitter(t, parent, "public")
+		})
+	}
 	t.Run("after it", func(t *testing.T) {
 		parent := t.TempDir()
 		dir := filepath.Join(parent, "public")

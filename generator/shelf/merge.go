@@ -94,12 +94,12 @@ func (m merge) entry(name string) error {
 	if err != nil {
 		return ignoreAbsent(err)
 	}
-	there, err := os.Lstat(to)
-	absent := errors.Is(err, fs.ErrNotExist)
-	bothDots := dotted(name) && !info.IsDir() && !absent && !there.IsDir()
 	if was := m.was[name]; was != nil && !info.IsDir() && sameState(was, info) {
 		return ignoreAbsent(os.Remove(from))
 	}
+	there, err := os.Lstat(to)
+	absent := errors.Is(err, fs.ErrNotExist)
+	bothDots := dotted(name) && !info.IsDir() && !absent && !there.IsDir()
 	switch {
 	case info.IsDir() && (m.was[name] != nil || !absent && there.IsDir()):
 		return m.folder(name)

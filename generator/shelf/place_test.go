@@ -136,6 +136,30 @@ func TestAHalfUpdatedFolderIsCompleted(t *testing.T) {
 	}
 }
 
+// An update that fails in the middle leaves a marker by which the next publish
+// knows the files of both editions.
+func TestAFailedUpdateIsKnown(t *testing.T) {
+	dir := filepath.Join(t.TempDir(), "public")
+	must(t, publish(dir, text(map[string]string{"a.html": "old", "b.html": "old", "gone.html": "old"})))
+	target, err := inspect(dir, dir, Students)
+	must(t, err)
+	e := students(text(map[string]string{"a.html": "new", "b.html": "new", "c.html": "new"}))
+	p, err := compare(context.Background(), target, []string{"a.html", "b.html", "c.html"}, e)
+	must(t, err)
+	w, err := newWork(dir, dir)
+	must(t, err)
+	must(t, writeFiles(context.Background(), w.tree(), p.put, e.Files))
+	must(t, os.Remove(filepath.Join(w.tree(), "b.html")))
+	u := update{root: dir, from: w.tree(), next: w.next()}
+	if err := u.run(target, p); !errors.Is(err, os.ErrNotExist) {
+		t.Fatalf("error %v", err)
+	}
+	w.remove()
+	same(t, tree(t, dir), map[string]string{"a.html": "new", "b.html": "old", "gone.html": "old", Marker: "students, 4 files"})
+	must(t, publish(dir, pages))
+	same(t, tree(t, dir), planted)
+}
+
 func TestInPlaceLeavesTheFirstFormatAlone(t *testing.T) {
 	dir := filepath.Join(t.TempDir(), "public")
 	put(t, dir, map[string]string{Marker: firstFormat, "index.html": "old"})

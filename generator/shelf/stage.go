@@ -105,6 +105,9 @@ func (w work) stage(ctx context.Context, t *target, p *plan, files map[string][]
 	if err := os.Chmod(w.tree(), t.mode); err != nil {
 		return nil, err
 	}
+	if t.absent {
+		return &staged{}, nil
+	}
 	fresh, err := everything(w.tree())
 	return &staged{fresh, dots.seen}, err
 }

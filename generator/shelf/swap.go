@@ -13,12 +13,12 @@ import (
 // swapper puts a work folder's tree where the folder path stands. When the
 // system can exchange two folders in one step, the old tree is then where the
 // new one was, and may be exchanged back; otherwise it was moved to the work's
-// old place. After an error path stands as before, but for *stranded.
+// old place. After an error path stands as before, but for *failedRollback.
 type swapper func(w work, path string) (back bool, err error)
 
 // takePlace puts the finished tree where the target is, and removes what is no
 // longer needed. After an error the old tree stands where it did, but for
-// *stranded, or both words and error say what remains to be done.
+// *failedRollback, or both words and error say what remains to be done.
 func (w work) takePlace(t *target, p *plan, s *staged, last lastSteps) error {
 	if t.absent {
 		if err := os.Rename(w.tree(), t.path); err != nil {
@@ -31,7 +31,7 @@ func (w work) takePlace(t *target, p *plan, s *staged, last lastSteps) error {
 	}
 	back, err := last.swap(w, t.path)
 	if err != nil {
-		if _, lost := errors.AsType[*stranded](err); !lost {
+		if _, lost := errors.AsType[*failedRollback](err); !lost {
 			w.remove()
 		}
 		return misplaced(t.path, err)
@@ -101,7 +101,7 @@ func setAside(old, path string) (string, error) {
 
 // misplaced explains why the new tree did not get to path.
 func misplaced(path string, err error) error {
-	if lost, ok := errors.AsType[*stranded](err); ok {
+	if lost, ok := errors.AsType[*failedRollback](err); ok {
 		return fmt.Errorf("the new handbook could not take the place of %q: %w; the old one stands whole in %q: publish again, or rename that folder back by hand", path, lost, lost.aside)
 	}
 	return &notMoved{path, err}
@@ -131,16 +131,16 @@ func twoRenames(w work, path string) (back bool, err error) {
 	}
 	if err := os.Rename(w.tree(), path); err != nil {
 		if failed := os.Rename(w.old(), path); failed != nil {
-			return false, &stranded{w.old(), plain(failed)}
+			return false, &failedRollback{w.old(), plain(failed)}
 		}
 		return false, err
 	}
 	return false, nil
 }
 
-// stranded is the error for an old tree that was moved aside and could not be
+// failedRollback is the error for an old tree that was moved aside and could not be
 // moved back.
-type stranded struct {
+type failedRollback struct {
 	aside string
 	error
 }

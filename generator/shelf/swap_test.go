@@ -46,14 +46,14 @@ func TestTwoRenamesTakesTheFirstBack(t *testing.T) {
 	same(t, tree(t, parent), map[string]string{"old/": "", "old/a": "old", "work/": "", "work/for": "old"})
 }
 
-func TestStrandedTreeIsNamedAndPutBackByTheNextPublish(t *testing.T) {
+func TestATreeMovedAsideIsNamedAndPutBackByTheNextPublish(t *testing.T) {
 	parent := t.TempDir()
 	dir := filepath.Join(parent, "public")
 	published(t, dir, map[string]string{"old.html": "old"})
 	put(t, dir, map[string]string{".htaccess": "deny"})
 	_, err := replace(context.Background(), dir, students(pages), lastSteps{flush, func(w work, path string) (bool, error) {
 		must(t, os.Rename(path, w.old()))
-		return false, &stranded{w.old(), os.ErrPermission}
+		return false, &failedRollback{w.old(), os.ErrPermission}
 	}})
 	want := "rename that folder back by hand"
 	if err == nil || !contains(err.Error(), "/old", want) {
