@@ -1,6 +1,7 @@
 package catalog_test
 
 import (
+	"strings"
 	"testing"
 
 	"slipbook/calculators/catalog"
@@ -44,4 +45,25 @@ func TestPlanSaysWhatWasUnderstood(t *testing.T) {
 			}
 		}
 	}
+}
+
+// TestPlanOfTooMuch wants a wish that takes more work than a page can do to be
+// refused with what to write instead.
+func TestPlanOfTooMuch(t *testing.T) {
+	table, wishes := stagetest.Wide(70, 40)
+	for _, w := range wishes {
+		if !table.Plan(w).TooMany {
+			continue
+		}
+		layers := ""
+		for _, layer := range w.Layers {
+			layers += table.Media[layer.Medium].Name + ", "
+		}
+		a := catalog.Solve("stage-plan", []catalog.Setting{{Name: "state", Text: table.States[w.State].ID}, {Name: "layers", Text: layers}, {Name: "places", Text: "different"}, {Name: "food", Text: "no"}}, catalog.Settings{Table: table})
+		if len(a.Errors) != 1 || a.Errors[0].Input != "layers" || !strings.Contains(a.Errors[0].Text, "too many ways") || len(a.Outputs) > 0 {
+			t.Errorf("%s: %+v", layers, a)
+		}
+		return
+	}
+	t.Error("no wish takes too much work")
 }

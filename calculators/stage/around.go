@@ -6,13 +6,16 @@ package stage
 // working, another medium of the same look, one layer left out, a new pot; of
 // one kind the best by the order of preference counts. None that is worse for
 // health than what was asked for is named.
-func (t *Table) around(s *search) Plan {
+func (s *search) around() Plan {
 	c := s.conflict()
 	p := Plan{Conflict: c}
 	if near, best := s.nearest(c.Layer); best != nil {
-		steps := best.path(best.run())
-		p = best.tell(steps)
-		c.Changed, c.Nearest = near.changed, t.say(near.wish)
+		at := best.run()
+		if at < 0 {
+			return p // the bound on work was reached, and the answer says so
+		}
+		p = best.tell(best.path(at))
+		c.Changed, c.Nearest = near.changed, s.t.say(near.wish)
 		p.Conflict = c
 	}
 	p.Today = s.today(nil)
@@ -35,7 +38,7 @@ func (s *search) nearest(blocked int) (change, *search) {
 		var best *search
 		node, least := int32(-1), unreachable
 		for _, try := range kind {
-			found := s.t.newSearch(try.wish, safest)
+			found := s.another(try.wish, safest)
 			found.free, found.limit = try.free, least
 			at := found.run()
 			if at < 0 || s.t.worse(found.pathPeril(found.path(at), false), asked) {
@@ -49,7 +52,7 @@ func (s *search) nearest(blocked int) (change, *search) {
 		if near.free {
 			near.wish = best.reordered(node)
 		}
-		return near, s.t.newSearch(near.wish, safest)
+		return near, s.another(near.wish, safest)
 	}
 	return change{}, nil
 }
@@ -188,11 +191,11 @@ func (s *search) newPots() []change {
 func (s *search) conflict() *Conflict {
 	k := 0
 	for ; k+1 < len(s.w.Layers); k++ {
-		if s.t.newSearch(s.w.upTo(k+1), safest).run() < 0 {
+		if s.another(s.w.upTo(k+1), safest).run() < 0 {
 			break
 		}
 	}
-	all := s.t.newSearch(s.w.upTo(k+1), safest)
+	all := s.another(s.w.upTo(k+1), safest)
 	all.blind = true
 	all.run()
 	c := &Conflict{Layer: k}

@@ -69,3 +69,12 @@ func Less(a, b [6]int) bool {
 func (t *Table) Worse(one, other Hazards, who, otherWho Who) bool {
 	return t.worse(peril{one, who}, peril{other, otherWho})
 }
+
+// MostWork is the bound on the work for a plan.
+const MostWork = mostWork
+
+// PlanWork is Plan with the number of pots that were expanded for it.
+func (t *Table) PlanWork(w Wish) (Plan, int) {
+	s := t.newSearch(w, safest)
+	return s.plan(), *s.work
+}

@@ -9,7 +9,7 @@ const most = 3
 func (s *search) shorter(best []step) string {
 	text := ""
 	for _, o := range []order{shortest, coolest} {
-		other := s.t.newSearch(s.w, o)
+		other := s.another(s.w, o)
 		at := other.run()
 		if at < 0 {
 			continue
@@ -73,7 +73,7 @@ func (s *search) fewer(best []step) string {
 		var steps int
 		for _, ways := range s.t.otherLaying(layer) {
 			w := s.w.with(swapped(s.w.Layers, i, Layer{Medium: layer.Medium, Ways: ways, Metal: layer.Metal}))
-			other := s.t.newSearch(w, safest)
+			other := s.another(w, safest)
 			at := other.run()
 			if at < 0 {
 				continue
@@ -179,7 +179,7 @@ func (s *search) worksNow(best []step, layer, medium int) bool {
 }
 
 func (s *search) worksNowAs(best []step, layer int, as Layer) bool {
-	other := s.t.newSearch(s.w.with(swapped(s.w.Layers, layer, as)), safest)
+	other := s.another(s.w.with(swapped(s.w.Layers, layer, as)), safest)
 	other.begin = layer
 	at := other.run()
 	if at < 0 {

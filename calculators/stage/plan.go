@@ -16,6 +16,7 @@ type Plan struct {
 	Fewer     string    // the way with a firing fewer; may be empty
 	Shorter   string    // a way with fewer actions and more risk, named as such; may be empty
 	Conflict  *Conflict // nil when there is a plan; then Steps are those of the nearest wish
+	TooMany   bool      // the layers can be laid in more ways than may be tried; nothing else is said
 }
 
 // Step is one action at the bench.
@@ -51,12 +52,19 @@ type Conflict struct {
 // Plan finds the best plan for a wish: nothing undone, then fewest risky steps,
 // then fewest questions, then fewest firings, then nearest to each layer's best
 // state, then fewest actions; of equals the first in the table's order. What it
-// names beside the plan is never worse for health.
-func (t *Table) Plan(w Wish) Plan {
-	s := t.newSearch(w, safest)
+// names beside the plan is never worse for health. The work of finding it is
+// bounded: of a wish that takes more, it only says so.
+func (t *Table) Plan(w Wish) Plan { return t.newSearch(w, safest).plan() }
+
+func (s *search) plan() Plan {
 	at := s.run()
+	if at < 0 && !s.spent() {
+		if p := s.around(); !s.spent() {
+			return p
+		}
+	}
 	if at < 0 {
-		return t.around(s)
+		return Plan{TooMany: true}
 	}
 	steps := s.path(at)
 	p := s.tell(steps)

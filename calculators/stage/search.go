@@ -22,6 +22,7 @@ type search struct {
 	facts
 	heuristic
 	steps   []step // out of the pot being expanded
+	work    *int   // pots expanded so far, by all searches for one plan
 	reached []node
 	index   index // of reached
 }
@@ -58,7 +59,7 @@ type node struct {
 }
 
 func (t *Table) newSearch(w Wish, o order) *search {
-	s := &search{t: t, w: w, order: o, acts: t.acts(w.Layers), glaze: t.clear(), limit: unreachable, begin: -1}
+	s := &search{t: t, w: w, order: o, acts: t.acts(w.Layers), glaze: t.clear(), limit: unreachable, begin: -1, work: new(int)}
 	s.index = make(index, 128)
 	s.coat, s.last = uint8(len(t.States)), uint8(len(t.States))
 	for i := len(t.Transitions) - 1; i >= 0; i-- {
@@ -84,6 +85,24 @@ func (t *Table) newSearch(w Wish, o order) *search {
 	s.from, s.asks = s.start(), s.asksFirst()
 	return s
 }
+
+// mostWork is how many pots all searches for one plan may expand. It is counted
+// and not timed, so that every machine answers the same. Of wishes with eight
+// layers in the program's own table one in a thousand needs more, and no page is
+// still for longer than BenchmarkPlans says.
+const mostWork = 100_000
+
+// another is a question that belongs to the same plan: it shares the bound on
+// work.
+func (s *search) another(w Wish, o order) *search {
+	other := s.t.newSearch(w, o)
+	other.work = s.work
+	return other
+}
+
+// spent reports whether the searches for a plan have done all the work that
+// they may. What was not found then may still be there.
+func (s *search) spent() bool { return *s.work > mostWork }
 
 // note takes the facts from a transition. The first glaze firing of the table
 // starts from an unfired coat and leads to a finished pot; it is noted last.
@@ -250,7 +269,8 @@ func (s *search) finished(p *pot) bool {
 // all are all acts of the wish.
 func (s *search) all() set { return 1<<len(s.acts) - 1 }
 
-// run looks for the cheapest way to a finished pot and returns its node, or -1.
+// run looks for the cheapest way to a finished pot and returns its node, or -1,
+// also where the bound on work was reached first.
 // It closes each pot at its smallest cost; of equal costs the first found
 // counts, which follows the order of the wish and of the table.
 func (s *search) run() int32 {
@@ -264,6 +284,9 @@ func (s *search) run() int32 {
 		at := top.node
 		if s.reached[at].closed {
 			continue
+		}
+		if *s.work++; s.spent() {
+			return -1
 		}
 		s.reached[at].closed = true
 		if s.finished(&s.reached[at].pot) {

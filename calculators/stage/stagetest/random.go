@@ -3,6 +3,7 @@ package stagetest
 import (
 	"math/rand/v2"
 	"slices"
+	"strconv"
 
 	"slipbook/calculators/stage"
 )
@@ -167,4 +168,30 @@ func randomLayer(random *rand.Rand, t *stage.Table) stage.Layer {
 		}
 	}
 	return layer
+}
+
+// Wide returns a random table of so many media, more than any studio has, and
+// wishes for eight layers of it, each on a place of its own. It answers the same
+// each time.
+func Wide(media, wishes int) (*stage.Table, []stage.Wish) {
+	random := rand.New(rand.NewPCG(70, 2))
+	t, _ := Random(random, stage.MostLayers)
+	for len(t.Media) < media {
+		more, _ := Random(random, stage.MostLayers)
+		for _, m := range more.Media {
+			m.ID += strconv.Itoa(len(t.Media))
+			m.Base, m.Kind = m.ID, stage.Kind(random.IntN(4))
+			m.Name, m.Words = "Medium "+strconv.Itoa(len(t.Media)), nil
+			t.Media = append(t.Media, m)
+		}
+	}
+	var all []stage.Wish
+	for range wishes {
+		w := stage.Wish{State: random.IntN(len(t.States)), Apart: true, Body: -1}
+		for range stage.MostLayers {
+			w.Layers = append(w.Layers, stage.Layer{Medium: random.IntN(len(t.Media))})
+		}
+		all = append(all, w)
+	}
+	return t, all
 }
