@@ -33,19 +33,20 @@ func (c *calcCommand) Run(s *streams) error {
 	if err != nil {
 		return err
 	}
-	declared := catalog.Find(c.Name)
+	calculators := catalog.In(settings.Language())
+	declared := calculators.Find(c.Name)
 	switch {
 	case c.Name == "" && c.JSON:
-		return terminal.JSONList(s.out)
+		return terminal.JSONList(s.out, calculators)
 	case c.Name == "":
-		return terminal.List(s.out)
+		return terminal.List(s.out, calculators)
 	case len(c.Given) == 0 && !c.JSON && declared != nil:
-		return terminal.Describe(s.out, declared)
+		return terminal.Describe(s.out, declared, settings)
 	}
 	given, wrong := split(c.Given)
 	var answer *catalog.Answer
 	if declared != nil && len(wrong) > 0 {
-		answer = &catalog.Answer{Calculator: c.Name, Errors: wrong}
+		answer = &catalog.Answer{Calculator: c.Name, Language: settings.Language(), Errors: wrong}
 	} else {
 		answer = catalog.Solve(c.Name, given, settings)
 	}

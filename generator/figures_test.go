@@ -123,7 +123,7 @@ func answered(t *testing.T, calculator, request, output string) (float64, bool) 
 		if o.Name != output || o.IsText {
 			continue
 		}
-		if as := catalog.Find(calculator).Output(output).As; as == catalog.Bucket || as == catalog.Poured {
+		if as := catalog.In("en-GB").Find(calculator).Output(output).As; as == catalog.Bucket || as == catalog.Poured {
 			return printed(t, o.Text), true
 		}
 		return math.Abs(o.Value), true

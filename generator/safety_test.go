@@ -117,7 +117,7 @@ func (b *bench) metalWord() string {
 // states are the choices of the form for the state of the pot.
 func states() []string {
 	var all []string
-	for _, c := range catalog.Find("stage-plan").Input("state").Choices {
+	for _, c := range catalog.In("en-GB").Find("stage-plan").Input("state").Choices {
 		all = append(all, c.ID)
 	}
 	return all
@@ -232,7 +232,7 @@ func rowsOf(a *catalog.Answer) []map[string]string {
 	var all []map[string]string
 	for _, cells := range a.Rows {
 		row := map[string]string{}
-		for i, c := range catalog.Find("stage-plan").Columns {
+		for i, c := range catalog.In("en-GB").Find("stage-plan").Columns {
 			row[c.Name] = cells[i].Text
 		}
 		all = append(all, row)

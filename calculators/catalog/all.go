@@ -1,9 +1,10 @@
 // Package catalog declares every calculator once, each in a file of its own:
-// its inputs with their units, limits and help, its outputs, its notes, the
-// arithmetic behind it, its drawing, and what its page shows: a worked example,
-// a printed table and formulas. The form on the page, the command line, the
-// WebAssembly reactor, the documentation and the tests are all made from this
-// one declaration by package form, so that none of them can disagree.
+// its inputs with their units and limits, its outputs, its notes, the arithmetic
+// behind it, its drawing, and what its page shows: a worked example, a printed
+// table and formulas. The form on the page, the command line, the WebAssembly
+// reactor, the documentation and the tests are all made from this one
+// declaration by package form, so that none of them can disagree. Its words
+// stand in package words under its name; In fills them in.
 //
 // It is part of the WebAssembly reactor: no fmt, no encoding/json, no reflect,
 // no sort, no net/url. Arithmetic is + - * / and math.Sqrt, each product in
@@ -28,12 +29,6 @@ var all = form.List{
 	tilePlan,
 	stagePlan,
 }
-
-// All lists the calculators in the order of the handbook.
-func All() form.List { return all }
-
-// Find returns the calculator of that name, or nil.
-func Find(name string) *form.Calculator { return all.Find(name) }
 
 // Solve answers a request in the course's style. It never panics: what the
 // arithmetic cannot do is an error of the answer.

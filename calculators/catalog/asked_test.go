@@ -100,7 +100,7 @@ func TestAsPeopleAsk(t *testing.T) {
 		{"too many parts to blend", "calculator=tile-plan&kind=doubling&points=6&low=0.25&base=500", "Cut 6 tiles: 6 mixes.", "", "by-volume"},
 	} {
 		t.Run(test.name, func(t *testing.T) {
-			a := solveText(t, test.request, Plain())
+			a := solveText(t, test.request, british())
 			if len(a.Errors) > 0 {
 				t.Fatal(a.Errors)
 			}
@@ -156,7 +156,7 @@ func TestBlendsAreNear(t *testing.T) {
 // TestClays holds what a choice among the studio's clays fills in, and what is
 // known where it is refused.
 func TestClays(t *testing.T) {
-	s := Plain()
+	s := british()
 	s.Bodies = []Body{{ID: "yard-stoneware", Name: "Yard stoneware", Shrinkage: 12.5, Cone: "6"}, {ID: "attic-porcelain", Name: "Attic porcelain", Shrinkage: 14, Cone: ""}}
 	back, err := Configure([]byte(s.Encode()))
 	if err != nil || back.Encode() != s.Encode() || len(back.Bodies) != 2 || back.Bodies[0] != s.Bodies[0] {

@@ -12,34 +12,28 @@ import (
 )
 
 var shrinkageBars = &form.Calculator{
-	Name:    "shrinkage-test",
-	Title:   "What did my test bars shrink?",
-	Purpose: "Works out how much a clay shrinks in drying and in firing, from the marks on its test bars.",
+	Name: "shrinkage-test",
 	Inputs: []form.Input{
-		{Name: "plastic", Label: "Between the marks, fresh clay", Help: "As you scratched them in: 100 mm makes the sum easy.", Kind: quantity.Length, List: true, Most: shrinkage.MostBars, Needed: true, First: true, Low: form.Limit{End: form.Above}, High: form.Limit{End: form.UpTo, Value: 1e5}},
-		{Name: "dry", Label: "Between the marks, bone dry", Help: "The same bars in the same order.", Kind: quantity.Length, List: true, Most: shrinkage.MostBars, Needed: true, First: true, Low: form.Limit{End: form.Above}, High: form.Limit{End: form.UpTo, Value: 1e5}},
-		{Name: "fired", Label: "Between the marks, fired", Help: "The same bars in the same order, after the glaze firing.", Kind: quantity.Length, List: true, Most: shrinkage.MostBars, Needed: true, First: true, Low: form.Limit{End: form.Above}, High: form.Limit{End: form.UpTo, Value: 1e5}},
-		{Name: "leather-hard", Label: "Between the marks, leather-hard", Help: "Only if you measured them then: a minute’s work, and it says how much is over when you put slip on or cut a stencil.", Kind: quantity.Length, List: true, Most: shrinkage.MostBars, Low: form.Limit{End: form.Above}, High: form.Limit{End: form.UpTo, Value: 1e5}},
-		{Name: "length-resolution", Label: "The callipers’ smallest step", Help: "0.1 mm for most.", Kind: quantity.Length, Default: "0.1", Low: form.Limit{End: form.Above}, High: form.Limit{End: form.UpTo, Value: 10}},
+		{Name: "plastic", Kind: quantity.Length, List: true, Most: shrinkage.MostBars, Needed: true, First: true, Low: form.Limit{End: form.Above}, High: form.Limit{End: form.UpTo, Value: 1e5}},
+		{Name: "dry", Kind: quantity.Length, List: true, Most: shrinkage.MostBars, Needed: true, First: true, Low: form.Limit{End: form.Above}, High: form.Limit{End: form.UpTo, Value: 1e5}},
+		{Name: "fired", Kind: quantity.Length, List: true, Most: shrinkage.MostBars, Needed: true, First: true, Low: form.Limit{End: form.Above}, High: form.Limit{End: form.UpTo, Value: 1e5}},
+		{Name: "leather-hard", Kind: quantity.Length, List: true, Most: shrinkage.MostBars, Low: form.Limit{End: form.Above}, High: form.Limit{End: form.UpTo, Value: 1e5}},
+		{Name: "length-resolution", Kind: quantity.Length, Default: "0.1", Low: form.Limit{End: form.Above}, High: form.Limit{End: form.UpTo, Value: 10}},
 	},
 	Outputs: []form.Output{
-		{Name: "total", Label: "Shrinks in all", Unit: "%", Digits: 4},
-		{Name: "drying", Label: "In drying, of the fresh length", Unit: "%", Digits: 4},
-		{Name: "firing", Label: "In firing, of the dry length", Unit: "%", Digits: 4},
-		{Name: "firing-plastic", Label: "In firing, of the fresh length", Unit: "%", Digits: 4, Aside: true},
-		{Name: "so-far", Label: "Gone at leather-hard, of the fresh length", Unit: "%", Digits: 3},
-		{Name: "volume", Label: "Volume shrinks by", Unit: "%", Digits: 4},
-		{Name: "total-ci", Label: "Sure to within, ± (95 %)", Unit: "%", Digits: 2},
-		{Name: "bars", Label: "Bars", Unit: "1", Digits: 3, Aside: true},
+		{Name: "total", Unit: "%", Digits: 4},
+		{Name: "drying", Unit: "%", Digits: 4},
+		{Name: "firing", Unit: "%", Digits: 4},
+		{Name: "firing-plastic", Unit: "%", Digits: 4, Aside: true},
+		{Name: "so-far", Unit: "%", Digits: 3},
+		{Name: "volume", Unit: "%", Digits: 4},
+		{Name: "total-ci", Unit: "%", Digits: 2},
+		{Name: "bars", Unit: "1", Digits: 3, Aside: true},
 	},
-	Notes: []string{
-		"Make three bars or more, dry them flat and turn them, and scratch the same marks into each.",
-		"Drying and firing percentages are of different lengths. They must not be added: 6 % and then 7 % make 12.58 %, not 13 %.",
-		"The figure belongs to this clay at this cone. Another cone, another figure.",
-	},
+	Says: []string{"make-three-bars", "drying-firing-percentages", "figure-belongs-clay"},
 	Next: []form.Next{
-		{Words: "What size must I make it?", Calculator: "shrinkage-size", Carry: []form.Carry{{Into: "shrinkage", From: "total"}, {Into: "so-far", From: "so-far"}}},
-		{Words: "Will the slip stay on it?", Calculator: "slip-fit", Carry: []form.Carry{{Into: "body", From: "total"}, {Into: "body-so-far", From: "so-far"}, {Into: "bars-ci", From: "total-ci"}}},
+		{Calculator: "shrinkage-size", Carry: []form.Carry{{Into: "shrinkage", From: "total"}, {Into: "so-far", From: "so-far"}}},
+		{Calculator: "slip-fit", Carry: []form.Carry{{Into: "body", From: "total"}, {Into: "body-so-far", From: "so-far"}, {Into: "bars-ci", From: "total-ci"}}},
 	},
 	Work: workBars,
 	Draw: drawBars,
@@ -49,16 +43,14 @@ var shrinkageBars = &form.Calculator{
 func init() {
 	if form.Pages {
 		shrinkageBars.Example = form.Example{
-			Case:  "Three bars with marks 100 mm apart when fresh.",
 			Given: []form.Setting{{Name: "plastic", Text: "100 100 100"}, {Name: "dry", Text: "94 93.8 94.1"}, {Name: "fired", Text: "88 87.9 88.2"}},
 		}
 		shrinkageBars.Table = form.Table{
-			Caption: "One bar with marks 100 mm apart when fresh and 94 mm when dry",
-			Down:    "fired", Values: []string{"92 mm", "91 mm", "90 mm", "89 mm", "88 mm", "87 mm", "86 mm", "85 mm", "84 mm"},
+			Down: "fired", Values: []string{"92 mm", "91 mm", "90 mm", "89 mm", "88 mm", "87 mm", "86 mm", "85 mm", "84 mm"},
 			Show: []string{"total", "firing", "volume"},
 			Also: []form.Setting{{Name: "plastic", Text: "100"}, {Name: "dry", Text: "94"}},
 		}
-		shrinkageBars.Formulas = barsFormulas
+		shrinkageBars.Formula = barsFormulas
 	}
 }
 
@@ -77,8 +69,8 @@ func workBars(e *form.Evaluation) {
 		bars[i] = shrinkage.Bar{Plastic: plastic[i], Dry: dry[i], Fired: fired[i]}
 		barPossible(e, i, bars[i])
 	}
-	stray(e, "dry", "in drying", plastic, dry)
-	stray(e, "fired", "in the firing", dry, fired)
+	stray(e, "dry", plastic, dry, "astray-in-drying", "apart-in-drying")
+	stray(e, "fired", dry, fired, "astray-in-firing", "apart-in-firing")
 	so := lossSoFar(e, plastic, dry)
 	if e.Refused() {
 		return
@@ -88,7 +80,7 @@ func workBars(e *form.Evaluation) {
 
 func sameCount(e *form.Evaluation, name string, count, plastic int) {
 	if count != plastic {
-		e.Refuse(name, "This has {}, and fresh clay has {}. Give one of each for every bar, in the same order.", form.Plural(count, "length"), form.Plural(plastic, "length"))
+		e.Refuse(name, "count", "these", e.Count("lengths", count), "fresh", e.Count("lengths", plastic))
 	}
 }
 
@@ -105,24 +97,24 @@ const (
 func barPossible(e *form.Evaluation, i int, bar shrinkage.Bar) {
 	switch {
 	case bar.Dry > bar.Plastic:
-		refuseBar(e, i, "dry", "dry", "plastic", "Bar {} is longer dry ({}) than fresh ({}). Clay does not grow in drying; are the bars in the same order?")
+		refuseBar(e, i, "dry", "dry", "plastic", "longer-dry")
 	case shrinkage.Linear(bar.Plastic, bar.Dry) > mostDrying:
-		refuseBar(e, i, "dry", "plastic", "dry", "Bar {} would shrink from {} to {} in drying. No clay loses a quarter of its length so; is one of the two mistyped?")
+		refuseBar(e, i, "dry", "plastic", "dry", "dries-too-much")
 	}
 	switch {
 	case shrinkage.Linear(bar.Plastic, bar.Fired) > 50:
-		refuseBar(e, i, "fired", "plastic", "fired", "Bar {} would shrink from {} to {}. No clay shrinks by more than half; has the decimal mark slipped?")
+		refuseBar(e, i, "fired", "plastic", "fired", "shrinks-too-much")
 	case bar.Fired > bar.Plastic:
-		refuseBar(e, i, "fired", "fired", "plastic", "Bar {} is longer fired ({}) than fresh ({}). Are the bars in the same order?")
+		refuseBar(e, i, "fired", "fired", "plastic", "longer-fired")
 	case shrinkage.Linear(bar.Dry, bar.Fired) < -mostGrowth:
-		refuseBar(e, i, "fired", "fired", "dry", "Bar {} is longer fired ({}) than dry ({}). Clay hardly grows in a firing; is one of the two mistyped?")
+		refuseBar(e, i, "fired", "fired", "dry", "grows")
 	}
 }
 
 // refuseBar refuses a bar, at one of the lists, by its number and two of its
 // lengths as they were typed.
 func refuseBar(e *form.Evaluation, i int, input, first, second, sentence string) {
-	e.Answer.RefuseValue(input, i, e.Words(sentence, strconv.Itoa(i+1), typedLength(e, first, i), typedLength(e, second, i)))
+	e.Answer.RefuseValue(input, i, e.Say(sentence, "bar", strconv.Itoa(i+1), "first", typedLength(e, first, i), "second", typedLength(e, second, i)))
 }
 
 // typedLength gives one length of a list in the unit it was typed in.
@@ -133,7 +125,7 @@ func typedLength(e *form.Evaluation, list string, i int) string {
 
 // stray refuses the bar that shrank quite otherwise than the others of the
 // same clay, and doubts one that merely stands apart.
-func stray(e *form.Evaluation, input, when string, before, after []float64) {
+func stray(e *form.Evaluation, input string, before, after []float64, mistyped, apart string) {
 	if e.Refused() {
 		return
 	}
@@ -142,12 +134,12 @@ func stray(e *form.Evaluation, input, when string, before, after []float64) {
 		losses[i] = shrinkage.Linear(before[i], after[i])
 	}
 	bar, others, off := shrinkage.Astray(losses)
-	said := []string{strconv.Itoa(bar + 1), form.WithUnit(e.Text(losses[bar], 3), "%"), when, form.WithUnit(e.Text(others, 3), "%")}
+	said := []string{"bar", strconv.Itoa(bar + 1), "loss", form.WithUnit(e.Text(losses[bar], 3), "%"), "others", form.WithUnit(e.Text(others, 3), "%")}
 	switch {
 	case math.Abs(off) > mostStray:
-		e.Answer.RefuseValue(input, bar, e.Words("Bar {} would shrink {} {}, and the others about {}. Is one of its lengths mistyped?", said...))
+		e.Answer.RefuseValue(input, bar, e.Say(mistyped, said...))
 	case math.Abs(off) > likeOthers:
-		e.Note("Bar {} stands apart: it shrinks {} {}, the others about {}. Measure it again, and leave it out if it is bent or cracked.", said...)
+		e.Note(apart, said...)
 	}
 }
 
@@ -160,9 +152,9 @@ func lossSoFar(e *form.Evaluation, plastic, dry []float64) float64 {
 	sum := 0.0
 	for i, length := range e.List("leather-hard") {
 		if length > plastic[i] {
-			refuseBar(e, i, "leather-hard", "leather-hard", "plastic", "Bar {} is longer leather-hard ({}) than fresh ({}). Are the bars in the same order?")
+			refuseBar(e, i, "leather-hard", "leather-hard", "plastic", "longer-leather-hard")
 		} else if length < dry[i] {
-			refuseBar(e, i, "leather-hard", "leather-hard", "dry", "Bar {} is shorter leather-hard ({}) than bone dry ({}). Are the bars in the same order?")
+			refuseBar(e, i, "leather-hard", "leather-hard", "dry", "shorter-leather-hard")
 		}
 		sum += shrinkage.Linear(plastic[i], length)
 	}
@@ -189,20 +181,20 @@ func sayBars(e *form.Evaluation, found shrinkage.Bars, bars []shrinkage.Bar, so 
 	judgeBars(e, bars)
 	switch {
 	case found.Total == 0:
-		e.Headline("These bars have not shrunk at all. Are the fired lengths those of the fired bars?")
+		e.Headline("these-bars-have")
 	case len(bars) == 1:
-		e.Headline("It shrinks {total} in all, by one bar.")
+		e.Headline("shrinks-all-one")
 	default:
-		e.Headline("It shrinks {total} in all.")
+		e.Headline("shrinks-all")
 	}
 	if found.Half == found.Callipers {
-		e.Note("The bars agree better than the callipers can tell: their step of {length-resolution} alone leaves {total-ci} either way.")
+		e.Note("bars-agree-better")
 	}
 	if len(bars) < 3 {
-		e.Note("With fewer than three bars nobody can tell luck from clay. Make three.")
+		e.Note("fewer-than-three")
 	}
 	if found.Firing < 0 {
-		e.Note("The bars grew in the firing. Clay that swells was fired too hot, or the marks were misread.")
+		e.Note("bars-grew-firing")
 	}
 }
 
@@ -213,12 +205,12 @@ func judgeBars(e *form.Evaluation, bars []shrinkage.Bar) {
 		total := shrinkage.Linear(bar.Plastic, bar.Fired)
 		least, most = math.Min(least, total), math.Max(most, total)
 	}
-	verdict := "they agree"
+	verdict := "agree"
 	if most-least > likeOthers {
-		verdict = "more than good bars do. Measure again, or make another"
+		verdict = "differ"
 	}
 	if len(bars) > 1 {
-		e.Answer.Judged = append(e.Answer.Judged, e.Words("The totals lie {} apart: "+verdict+". No more than 1\u00a0% is our own rule.", form.WithUnit(e.Text(most-least, 2), "%")))
+		e.Judged(verdict, "apart", form.WithUnit(e.Text(most-least, 2), "%"))
 	}
 }
 
@@ -226,7 +218,7 @@ func judgeBars(e *form.Evaluation, bars []shrinkage.Bar) {
 func drawBars(e *form.Evaluation) string {
 	drying, _ := e.Result("drying")
 	total, _ := e.Result("total")
-	d := sheet(e, "A bar fresh, {drying} shorter when dry, and {total} shorter when fired, to scale.")
+	d := sheet(e, "alternative")
 	const full = 440.0
 	for i, bar := range []struct {
 		words string
@@ -239,34 +231,34 @@ func drawBars(e *form.Evaluation) string {
 		d.Box("ink", 30, y, length, height)
 		d.Line("fine", 30+float64(0.06*length), y+12, 30+float64(0.06*length), y+height-12)
 		d.Line("fine", 30+float64(0.94*length), y+12, 30+float64(0.94*length), y+height-12)
-		d.Words(bar.words, 490, y+40, sketch.TextSize, "start")
+		d.Words(e.Say(bar.words), 490, y+40, sketch.TextSize, "start")
 	}
 	d.Line("ghost", 30+full, 16, 30+full, 300)
 	return d.String()
 }
 
-func barsFormulas() []Formula {
+func barsFormulas(say func(string) string) []Formula {
 	return []Formula{
 		{
 			Math: Equal(Letter("S"), Row(Hundred, Times, Fraction(Row(Sub(Letter("L"), Letter("p")), Minus, Sub(Letter("L"), Letter("f"))), Sub(Letter("L"), Letter("p"))))),
 			Where: []Symbol{
-				{Letter: "S", Means: "shrinkage in all, % of the fresh length"},
-				{Letter: "L_p, L_d, L_f", Means: "between the marks: fresh, dry, fired"},
+				{Letter: "S", Means: say("S")},
+				{Letter: "L_p, L_d, L_f", Means: say("L_p-L_d-L_f")},
 			},
 		},
 		{
-			Math: Equal(Sub(Letter("S"), Words("firing")), Row(Hundred, Times, Fraction(Row(Sub(Letter("L"), Letter("d")), Minus, Sub(Letter("L"), Letter("f"))), Sub(Letter("L"), Letter("d"))))),
+			Math: Equal(Sub(Letter("S"), Words(say("firing"))), Row(Hundred, Times, Fraction(Row(Sub(Letter("L"), Letter("d")), Minus, Sub(Letter("L"), Letter("f"))), Sub(Letter("L"), Letter("d"))))),
 		},
 		{
-			Math: Equal(Words("give or take"), Row(Letter("t"), Times, Fraction(Letter("s"), Root(Letter("n"))))),
+			Math: Equal(Words(say("give-take")), Row(Letter("t"), Times, Fraction(Letter("s"), Root(Letter("n"))))),
 			Where: []Symbol{
-				{Letter: "t", Means: "Student’s t for 95 %: 4.303 for three bars"},
-				{Letter: "s", Means: "standard deviation of the bars’ totals, %; no less is said than the callipers’ step alone leaves"},
-				{Letter: "n", Means: "number of bars"},
+				{Letter: "t", Means: say("t")},
+				{Letter: "s", Means: say("s")},
+				{Letter: "n", Means: say("n")},
 			},
 		},
 		{
-			Math: Equal(Sub(Letter("S"), Words("volume")), Row(Hundred, Times, Bracket(One, Minus, Power(Bracket(One, Minus, Fraction(Letter("S"), Hundred)), Number("3"))))),
+			Math: Equal(Sub(Letter("S"), Words(say("volume"))), Row(Hundred, Times, Bracket(One, Minus, Power(Bracket(One, Minus, Fraction(Letter("S"), Hundred)), Number("3"))))),
 		},
 	}
 }

@@ -9,35 +9,29 @@ import (
 )
 
 var slipColour = &form.Calculator{
-	Name:    "slip-colour",
-	Title:   "Colour a bucket of slip",
-	Purpose: "Says how much stain a bucket takes for the colour you want, reckoned on the dry clay in it, and how much water that may need.",
+	Name: "slip-colour",
 	Inputs: []form.Input{
-		{Name: "volume", Label: "Slip in the bucket, by volume", Help: "If you know its volume.", Kind: quantity.Volume, Needed: true, Group: "amount", First: true, Low: form.Limit{End: form.Above}, High: form.Limit{End: form.UpTo, Value: 1e7}},
-		{Name: "slip-mass", Label: "Slip in the bucket, by weight", Help: "Instead of the volume: the bucket's weight less the empty bucket's.", Kind: quantity.Mass, Needed: true, Group: "amount", First: true, Low: form.Limit{End: form.Above}, High: form.Limit{End: form.UpTo, Value: 2e7}},
-		{Name: "specific-gravity", Label: "Specific gravity now", Help: "As you measured it, for example 1.45.", Kind: quantity.Gravity, Needed: true, First: true,
-			Low: form.Limit{End: form.Above, Value: 1, Why: "1 is plain water, and less than 1 is thinner than water. A slip is more than 1, for example 1.45."}},
-		{Name: "stain", Label: "Stain wanted", Help: "Grams for every 100 g of dry base, from your test tile.", Kind: quantity.Percent, Needed: true, First: true, Low: form.Limit{End: form.From}, High: form.Limit{End: form.UpTo, Value: 100}},
-		{Name: "stain-now", Label: "Stain in it already", Help: "The same way. Leave 0 for a slip without stain.", Kind: quantity.Percent, Default: "0", First: true, Low: form.Limit{End: form.From}, High: form.Limit{End: form.UpTo, Value: 100}},
+		{Name: "volume", Kind: quantity.Volume, Needed: true, Group: "amount", First: true, Low: form.Limit{End: form.Above}, High: form.Limit{End: form.UpTo, Value: 1e7}},
+		{Name: "slip-mass", Kind: quantity.Mass, Needed: true, Group: "amount", First: true, Low: form.Limit{End: form.Above}, High: form.Limit{End: form.UpTo, Value: 2e7}},
+		{Name: "specific-gravity", Kind: quantity.Gravity, Needed: true, First: true,
+			Low: form.Limit{End: form.Above, Value: 1, Why: "low"}},
+		{Name: "stain", Kind: quantity.Percent, Needed: true, First: true, Low: form.Limit{End: form.From}, High: form.Limit{End: form.UpTo, Value: 100}},
+		{Name: "stain-now", Kind: quantity.Percent, Default: "0", First: true, Low: form.Limit{End: form.From}, High: form.Limit{End: form.UpTo, Value: 100}},
 		solidsDensity,
 		stainDensity,
 	},
 	Outputs: []form.Output{
-		{Name: "stain-mass", Label: "Stain to add", Unit: "g", Digits: 4, As: form.Weighed},
-		{Name: "water-to-hold", Label: "Water to add, at most", Unit: "g", Digits: 4, As: form.Bucket},
-		{Name: "new-volume", Label: "With both the bucket holds", Unit: "mL", Digits: 4, As: form.Bucket},
-		{Name: "specific-gravity-if-no-water", Label: "Specific gravity without that water", Unit: "1", Digits: 4, Places: 2},
-		{Name: "dry-base", Label: "Dry base in the bucket", Unit: "g", Digits: 4, As: form.Weighed},
+		{Name: "stain-mass", Unit: "g", Digits: 4, As: form.Weighed},
+		{Name: "water-to-hold", Unit: "g", Digits: 4, As: form.Bucket},
+		{Name: "new-volume", Unit: "mL", Digits: 4, As: form.Bucket},
+		{Name: "specific-gravity-if-no-water", Unit: "1", Digits: 4, Places: 2},
+		{Name: "dry-base", Unit: "g", Digits: 4, As: form.Weighed},
 	},
-	Notes: []string{
-		"Stain is counted over the dry base alone: not over the wet slip, and not over base and stain together.",
-		"Stir the stain to a paste in a little of the water, pour it in, stir, and sieve the bucket through 100 to 120 mesh.",
-		"The water is a ceiling. It holds the number, not the feel: stir in half of it, wait, look how the slip runs, and measure.",
-	},
+	Says:    []string{"stain-counted-over", "stir-stain-paste", "water-ceiling-holds"},
 	Hazards: []string{stainPowder},
 	Next: []form.Next{
-		{Words: "Bring it to a number", Calculator: "slip-adjust", Carry: []form.Carry{{Into: "volume", From: "new-volume"}, {Into: "from", From: "specific-gravity"}, {Into: "stain", From: "stain"}, {Into: "solids-density", From: "solids-density"}}},
-		{Words: "Measure it", Calculator: "slip-density", Carry: []form.Carry{{Into: "solids-density", From: "solids-density"}}},
+		{Calculator: "slip-adjust", Carry: []form.Carry{{Into: "volume", From: "new-volume"}, {Into: "from", From: "specific-gravity"}, {Into: "stain", From: "stain"}, {Into: "solids-density", From: "solids-density"}}},
+		{Calculator: "slip-density", Carry: []form.Carry{{Into: "solids-density", From: "solids-density"}}},
 	},
 	Work: workColour,
 	Draw: drawColour,
@@ -47,17 +41,15 @@ var slipColour = &form.Calculator{
 func init() {
 	if form.Pages {
 		slipColour.Example = form.Example{
-			Case:  "Two litres of slip at 1.45 have 3 % of stain in them, and the tile that pleased had 8 %.",
 			Given: []form.Setting{{Name: "volume", Text: "2 L"}, {Name: "specific-gravity", Text: "1.45"}, {Name: "stain", Text: "8"}, {Name: "stain-now", Text: "3"}},
 		}
 		slipColour.Table = form.Table{
-			Caption: "Stain to add to one litre of slip without stain, g",
-			Down:    "specific-gravity", Values: []string{"1.30", "1.35", "1.40", "1.45", "1.50", "1.55", "1.60", "1.65", "1.70", "1.75"},
+			Down: "specific-gravity", Values: []string{"1.30", "1.35", "1.40", "1.45", "1.50", "1.55", "1.60", "1.65", "1.70", "1.75"},
 			Across: "stain", AcrossValues: []string{"2 %", "4 %", "6 %", "8 %", "10 %", "15 %"},
 			Show: []string{"stain-mass"},
 			Also: []form.Setting{{Name: "volume", Text: "1 L"}, {Name: "stain-now", Text: "0"}},
 		}
-		slipColour.Formulas = colourFormulas
+		slipColour.Formula = colourFormulas
 	}
 }
 
@@ -69,11 +61,11 @@ func workColour(e *form.Evaluation) {
 	}
 	switch {
 	case wanted < now:
-		e.Refuse("stain", "There is more stain in it already ({stain-now}) than the {stain} you want, and stain cannot be taken out. Mix in slip without stain instead.")
+		e.Refuse("stain", "there-more-stain")
 	case gravity > bucket.Solid():
-		tooHeavy(e, gravity, "specific-gravity", "A slip of {specific-gravity} would be heavier than its dry powder ({}). Measure it again.", form.WithUnit(e.Text(bucket.Solid(), 4), "g/mL"))
+		tooHeavy(e, gravity, "specific-gravity", "heavier-than-powder", "powder", form.WithUnit(e.Text(bucket.Solid(), 4), "g/mL"))
 	case gravity > bucket.Stain:
-		e.Refuse("stain-density", "A stain of {stain-density} is lighter than the slip ({specific-gravity}) and would thin it, so there is no water to add. Check its density; most stains are about 4.5.")
+		e.Refuse("stain-density", "stain-lighter-than")
 	}
 	if e.Refused() {
 		return
@@ -89,7 +81,7 @@ func workColour(e *form.Evaluation) {
 	sayColour(e, stain, float64(bucket.Volume*gravity)/base)
 	judgeGravity(e, gravity)
 	if wanted > 0 {
-		e.Judge(form.OfStain, wanted, e.Shown("stain")+" of stain")
+		e.Judge(form.OfStain, wanted, e.Say("judge.of-stain", "stain", e.Shown("stain")))
 	}
 }
 
@@ -97,20 +89,20 @@ func workColour(e *form.Evaluation) {
 // it: percent of the wet slip, which weighs so many times its dry base.
 func sayColour(e *form.Evaluation, stain, times float64) {
 	if stain == 0 {
-		e.Headline("Nothing to do: the slip already has {} of stain.", form.WithUnit(e.Text(e.Value("stain"), 6), "%"))
+		e.Headline("has-it", "stain", form.WithUnit(e.Text(e.Value("stain"), 6), "%"))
 		if e.Value("stain") == 0 {
-			e.Headline("Nothing to do: there is no stain in the slip, and none is wanted.")
+			e.Headline("nothing-do-there")
 		}
 		return
 	}
-	e.Headline("Add {stain-mass} of stain, and at most {water-to-hold} of water.")
+	e.Headline("add-stain-most")
 	if !e.Weighable("water-to-hold") {
-		e.Headline("Add {stain-mass} of stain, and no water.")
+		e.Headline("add-stain-no")
 	}
 	if !e.Weighable("stain-mass") {
-		e.Headline("Nothing to do on this scale: the stain is {stain-mass}.")
+		e.Headline("nothing-do-scale")
 	}
-	e.Note("Reckoned on the wet slip it would have been {} of stain, {} times as much.", e.Amount(float64(stain*times), "g", 4, 0, form.Weighed), e.Text(times, 2))
+	e.Note("on-wet", "stain", e.Amount(float64(stain*times), "g", 4, 0, form.Weighed), "times", e.Text(times, 2))
 	littleStain(e, stain)
 }
 
@@ -122,32 +114,32 @@ func drawColour(e *form.Evaluation) string {
 	after, _ := e.Result("new-volume")
 	room := stain.Value / e.Value("stain-density")
 	scale := (sketch.JarFloor - sketch.JarTop) / after.Value
-	d := sheet(e, "The bucket before, and after {stain-mass} of stain and {water-to-hold} of water, to one scale.")
-	d.Pair(float64((after.Value-room-water.Value)*scale), brief(e, "+ {stain-mass}"), e.Words("{stain-now}"), e.Words("{stain}"),
+	d := sheet(e, "alternative")
+	d.Pair(float64((after.Value-room-water.Value)*scale), brief(e, "more"), e.Shown("stain-now"), e.Shown("stain"),
 		sketch.Layer{Class: "colour", Height: float64(room * scale)}, sketch.Layer{Class: "water", Height: float64(water.Value * scale)})
-	d.Words("of stain", 460, sketch.JarTop+float64((room+water.Value)*scale/2)+41, sketch.TextSize, "start")
+	d.Words(e.Say("of-stain"), 460, sketch.JarTop+float64((room+water.Value)*scale/2)+41, sketch.TextSize, "start")
 	return d.String()
 }
 
-func colourFormulas() []Formula {
+func colourFormulas(say func(string) string) []Formula {
 	return []Formula{
 		{
-			Math: Equal(Words("stain to add"), Row(Letter("D"), Times, Fraction(Row(Letter("p"), Minus, Sub(Letter("p"), Number("0"))), Hundred))),
+			Math: Equal(Words(say("stain-add")), Row(Letter("D"), Times, Fraction(Row(Letter("p"), Minus, Sub(Letter("p"), Number("0"))), Hundred))),
 			Where: []Symbol{
-				{Letter: "D", Means: "dry base in the bucket, g"},
-				{Letter: "p, p_0", Means: "stain wanted, and in it already, g for 100 g of base"},
+				{Letter: "D", Means: say("D")},
+				{Letter: "p, p_0", Means: say("p-p_0")},
 			},
 		},
 		{
 			Math: Equal(Letter("D"), Fraction(Row(Letter("V"), Times, Bracket(Letter("d"), Minus, One)),
 				Row(One, Minus, Fraction(One, Letter("s")), Plus, Fraction(Sub(Letter("p"), Number("0")), Hundred), Times, Bracket(One, Minus, Fraction(One, Sub(Letter("s"), Letter("c"))))))),
 			Where: []Symbol{
-				{Letter: "V, d", Means: "slip in the bucket, mL, and its specific gravity now"},
-				{Letter: "s, s_c", Means: "densities of the dry base and of the stain, g/mL"},
+				{Letter: "V, d", Means: say("V-d")},
+				{Letter: "s, s_c", Means: say("s-s_c")},
 			},
 		},
 		{
-			Math: Equal(Words("water to hold"), Row(Words("stain to add"), Times, Fraction(Row(Sub(Letter("s"), Letter("c")), Minus, Letter("d")), Row(Sub(Letter("s"), Letter("c")), Times, Bracket(Letter("d"), Minus, One))))),
+			Math: Equal(Words(say("water-hold")), Row(Words(say("stain-add")), Times, Fraction(Row(Sub(Letter("s"), Letter("c")), Minus, Letter("d")), Row(Sub(Letter("s"), Letter("c")), Times, Bracket(Letter("d"), Minus, One))))),
 		},
 	}
 }

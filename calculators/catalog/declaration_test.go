@@ -5,11 +5,12 @@ import (
 	"errors"
 	"io"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
 	"slipbook/calculators/form"
-	"slipbook/calculators/quantity"
+	"slipbook/calculators/letters"
 	"slipbook/calculators/stage/stagetest"
 )
 
@@ -59,9 +60,10 @@ func checkInput(t *testing.T, c *Calculator, in Input) {
 	} else if in.Low.End == form.NoEnd && in.Name != "from" && in.Name != "to" {
 		t.Errorf("input %q has no lower limit", in.Name)
 	} else if in.Default != "" {
-		q, err := quantity.Read(in.Default, in.Kind, "", Plain().Style)
-		if err != nil || in.Outside(q.Value, Plain().Style) != "" {
-			t.Errorf("input %q: its default %q is refused", in.Name, in.Default)
+		for _, wrong := range c.Solve([]Setting{{Name: in.Name, Text: in.Default}}, british()).Errors {
+			if wrong.Input == in.Name {
+				t.Errorf("input %q: its default %q is refused", in.Name, in.Default)
+			}
 		}
 	}
 	if in.List && in.Most == 0 {
@@ -81,24 +83,30 @@ func checkWords(t *testing.T, in Input) {
 	if in.Words && len(in.Choices) > 0 || in.Whole || in.Low.End != form.NoEnd || in.High.End != form.NoEnd {
 		t.Errorf("input %q is words and something else", in.Name)
 	}
-	if id, _ := in.Choice(in.Choices, in.Default); in.Default != "" && len(in.Choices) > 0 && id != in.Default {
+	known := func(id string) bool {
+		return slices.ContainsFunc(in.Choices, func(c form.Choice) bool { return c.ID == id })
+	}
+	if in.Default != "" && len(in.Choices) > 0 && !known(in.Default) {
 		t.Errorf("input %q: its default %q is none of the choices", in.Name, in.Default)
 	}
-	for _, c := range in.Choices {
-		if id, _ := in.Choice(in.Choices, c.Label); !kebab.MatchString(c.ID) || c.Label == "" || id != c.ID {
+	for i, c := range in.Choices {
+		same := func(other form.Choice) bool {
+			return letters.SameWord(other.Label, c.Label) || letters.SameWord(other.ID, c.Label) && other.ID != c.ID
+		}
+		if !kebab.MatchString(c.ID) || c.Label == "" || slices.ContainsFunc(in.Choices[:i], same) {
 			t.Errorf("input %q: choice %+v", in.Name, c)
 		}
 	}
-	for _, s := range in.Said {
-		if id, _ := in.Choice(in.Choices, s.ID); (s.ID == "") == (s.Ask == "") || s.ID != "" && id != s.ID {
-			t.Errorf("input %q: %+v means no choice, and asks nothing", in.Name, s)
+	for _, id := range in.Said {
+		if !known(id) {
+			t.Errorf("input %q: other words for %q, which is no choice", in.Name, id)
 		}
 	}
 }
 
 // studio is the settings of a course with a decoration table.
 func studio() Settings {
-	s := Plain()
+	s := british()
 	s.Table = stagetest.Table()
 	return s
 }

@@ -10,8 +10,8 @@ import (
 // likely mistyped as the gravity: the refusal then stands there and names both.
 func tooHeavy(e *form.Evaluation, gravity float64, input, sentence string, texts ...string) {
 	if solids := e.Value("solids-density"); solids <= gravity && !form.Same(solidsDensity.Default, solids) {
-		e.Refuse("solids-density", "Powder of {solids-density} cannot make a slip of {}: dry powder is heavier than any slip of it. Either number may be mistyped; clay is about 2.6.",
-			e.Gravity(gravity))
+		e.Refuse("solids-density", "doubt.light-powder",
+			"gravity", e.Gravity(gravity))
 		return
 	}
 	e.Refuse(input, sentence, texts...)
@@ -22,9 +22,9 @@ func tooHeavy(e *form.Evaluation, gravity float64, input, sentence string, texts
 func littleStain(e *form.Evaluation, stain float64) {
 	switch {
 	case stain > 0 && !e.Weighable("stain-mass"):
-		e.Note("The stain would be {}, less than the scale can show. Make a larger lot, or weigh on a finer scale.", form.WithUnit(e.Text(stain, 2), "g"))
+		e.Note("doubt.no-stain", "stain", form.WithUnit(e.Text(stain, 2), "g"))
 	case stain > 0 && stain < 1:
-		e.Note("This is less than 1 g of stain. Weigh on a scale that shows hundredths, or make more than you need.")
+		e.Note("doubt.little-stain")
 	}
 }
 
@@ -32,14 +32,14 @@ func littleStain(e *form.Evaluation, stain float64) {
 // 0.12 where 12 is meant.
 func doubtPercent(e *form.Evaluation, name string) {
 	if v := e.Value(name); v > 0 && v < 1 {
-		e.Note("{} is less than 1\u00a0%. Did you mean {}?", e.Shown(name), form.WithUnit(e.Text(float64(100*v), 4), "%"))
+		e.Note("doubt.percent", "typed", e.Shown(name), "meant", form.WithUnit(e.Text(float64(100*v), 4), "%"))
 	}
 }
 
 // doubtShare says so where a percentage looks like a part of one.
 func doubtShare(e *form.Evaluation, name string) {
 	if v := e.Value(name); v > 0 && v < 1 {
-		e.Note("{} is read as a percentage, less than 1 in 100. If you mean a part of the whole, such as 0.2 for a fifth, write 20.", e.Shown(name))
+		e.Note("doubt.share", "typed", e.Shown(name))
 	}
 }
 
@@ -55,9 +55,9 @@ func judgeGravity(e *form.Evaluation, gravity float64) {
 	text := quantity.FormatPlaces(gravity, 3, 2, e.Settings.Style)
 	switch {
 	case gravity > thickest:
-		e.Answer.Judged = append(e.Answer.Judged, text+": thicker than any slip that moves, which ends near "+e.Text(thickest, 2)+". Check the numbers.")
+		e.Judged("doubt.thickest", "gravity", text, "thickest", e.Text(thickest, 2))
 	case gravity < thinnest:
-		e.Answer.Judged = append(e.Answer.Judged, text+": too thin to be judged by weighing a jar, which begins near "+e.Text(thinnest, 3)+". A small error in the weight becomes a large one in the dry clay: go by what was weighed in.")
+		e.Judged("doubt.thinnest", "gravity", text, "thinnest", e.Text(thinnest, 3))
 	default:
 		e.Judge(form.OfSlip, gravity, text)
 	}

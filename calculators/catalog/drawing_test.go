@@ -36,7 +36,7 @@ func drawn(t *testing.T, request string) (*Answer, map[string][]shape) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	a := Solve(name, given, Plain())
+	a := Solve(name, given, british())
 	if len(a.Errors) > 0 {
 		t.Fatalf("%s: %v", request, a.Errors)
 	}

@@ -8,3 +8,6 @@ const (
 	wetColour   = "colour"       // colour on hands and lips
 	washColour  = "wash-colour"  // a wash, which runs over the fingers
 )
+
+// HazardIDs lists the hazards whose words a course brings.
+func HazardIDs() []string { return []string{dryPowder, stainPowder, rinseWater, wetColour, washColour} }

@@ -16,3 +16,10 @@ func unescape(encoded string) string {
 	}
 	return text
 }
+
+// british are the settings of a command line in British English.
+func british() Settings {
+	s := Plain()
+	s.Words = WordsIn("en-GB")
+	return s
+}

@@ -56,9 +56,3 @@ func Configure(encoded []byte) (Settings, error) { return form.Configure(encoded
 
 // Request encodes a calculator's name and its inputs.
 func Request(calculator string, given []Setting) string { return form.Request(calculator, given) }
-
-// HazardIDs lists the hazards whose words a course brings.
-func HazardIDs() []string { return form.HazardIDs() }
-
-// StandingWords returns what is said of a hazard without a course.
-func StandingWords(id string) string { return form.StandingWords(id) }

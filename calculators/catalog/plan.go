@@ -14,52 +14,48 @@ import (
 const Plan = "stage-plan"
 
 var stagePlan = &form.Calculator{
-	Name:    Plan,
-	Title:   "What may I do now, and in which order?",
-	Purpose: "Plans the layers you want on a pot in the state it is in: the safest order the studio’s table allows, step by step.",
+	Name: Plan,
 	Inputs: []form.Input{
-		{Name: "state", Label: "Your pot is now", Help: "See the pages of the six states if you are not sure.", Kind: quantity.Number, Needed: true, First: true, Choices: []form.Choice{
-			{ID: "wet", Label: "Wet"}, {ID: "leather-hard", Label: "Leather-hard"}, {ID: "soft-leather-hard", Label: "Soft leather-hard"}, {ID: "firm-leather-hard", Label: "Firm leather-hard"}, {ID: "stiff-leather-hard", Label: "Stiff leather-hard"},
-			{ID: "bone-dry", Label: "Bone dry"}, {ID: "bisque", Label: "Bisque"}, {ID: "unfired-glaze", Label: "Unfired glaze"}, {ID: "glaze-fired", Label: "Glaze-fired"}}, Said: saidStates, States: true},
-		{Name: "already", Label: "On the pot already, the lowest first", Help: "For example: slip fixed, wash loose. Leave it blank for a bare pot.", Kind: quantity.Number, First: true, Words: true, List: true, Most: stage.MostLayers},
-		{Name: "layers", Label: "Layers you want, the lowest first", Help: "For example: slip by paper stencil then scratched, wash wiped back, clear glaze.", Kind: quantity.Number, Needed: true, First: true, Words: true, List: true, Most: stage.MostLayers},
-		{Name: "places", Label: "Where they go", Help: "On the same place they lie on one another; on different places they do not touch.", Kind: quantity.Number, Default: "same", First: true, Choices: []form.Choice{{ID: "same", Label: "All on the same place"}, {ID: "different", Label: "Each on a place of its own"}}},
-		{Name: "food", Label: "For food or drink", Help: "Say no only for a pot that nobody will eat or drink from.", Kind: quantity.Number, Default: "yes", Choices: []form.Choice{{ID: "yes", Label: "Yes"}, {ID: "no", Label: "No"}}},
-		{Name: "finish", Label: "The pot ends", Help: "A bare pot is fired without glaze, like a sculpture.", Kind: quantity.Number, Default: "glazed", Choices: []form.Choice{{ID: "glazed", Label: "Glazed"}, {ID: "bare", Label: "Bare"}}},
-		{Name: "body", Label: "Clay", Help: "Only if the studio’s table makes an exception for yours.", Kind: quantity.Number, Words: true},
+		{Name: "state", Kind: quantity.Number, Needed: true, First: true, Choices: []form.Choice{
+			{ID: "wet"}, {ID: "leather-hard"}, {ID: "soft-leather-hard"}, {ID: "firm-leather-hard"}, {ID: "stiff-leather-hard"},
+			{ID: "bone-dry"}, {ID: "bisque"}, {ID: "unfired-glaze"}, {ID: "glaze-fired"}}, Asks: asksStates, States: true},
+		{Name: "already", Kind: quantity.Number, First: true, Words: true, List: true, Most: stage.MostLayers},
+		{Name: "layers", Kind: quantity.Number, Needed: true, First: true, Words: true, List: true, Most: stage.MostLayers},
+		{Name: "places", Kind: quantity.Number, Default: "same", First: true, Choices: []form.Choice{{ID: "same"}, {ID: "different"}}},
+		{Name: "food", Kind: quantity.Number, Default: "yes", Choices: []form.Choice{{ID: "yes"}, {ID: "no"}}},
+		{Name: "finish", Kind: quantity.Number, Default: "glazed", Choices: []form.Choice{{ID: "glazed"}, {ID: "bare"}}},
+		{Name: "body", Kind: quantity.Number, Words: true},
 	},
 	Outputs: []form.Output{
-		{Name: "conflict", Label: "It does not work", Unit: "1", Text: true, Headed: true},
-		{Name: "rule", Label: "Because", Unit: "1", Text: true},
-		{Name: "nearest", Label: "The nearest that works", Unit: "1", Text: true},
-		{Name: "changed", Label: "What is changed", Unit: "1", Text: true, Headed: true},
-		{Name: "today", Label: "What works today", Unit: "1", Text: true},
-		{Name: "fewer-firings", Label: "To save a firing", Unit: "1", Text: true},
-		{Name: "wish", Label: "You asked for", Unit: "1", Text: true},
-		{Name: "steps", Label: "Steps", Unit: "1", Digits: 3},
-		{Name: "firings", Label: "Firings", Unit: "1", Digits: 3},
-		{Name: "risky", Label: "Risky steps", Unit: "1", Digits: 3},
-		{Name: "questions", Label: "Questions to ask first", Unit: "1", Digits: 3},
+		{Name: "conflict", Unit: "1", Text: true, Headed: true},
+		{Name: "rule", Unit: "1", Text: true},
+		{Name: "nearest", Unit: "1", Text: true},
+		{Name: "changed", Unit: "1", Text: true, Headed: true},
+		{Name: "today", Unit: "1", Text: true},
+		{Name: "fewer-firings", Unit: "1", Text: true},
+		{Name: "wish", Unit: "1", Text: true},
+		{Name: "steps", Unit: "1", Digits: 3},
+		{Name: "firings", Unit: "1", Digits: 3},
+		{Name: "risky", Unit: "1", Digits: 3},
+		{Name: "questions", Unit: "1", Digits: 3},
 	},
 	Columns: []form.Column{
-		{Name: "step", Label: "Step", Unit: "1", Digits: 3},
-		{Name: "state", Label: "The pot is", Text: true},
-		{Name: "action", Label: "Action", Text: true},
-		{Name: "title", Label: "In short", Text: true},
-		{Name: "wear", Label: "Wear", Text: true},
-		{Name: "place", Label: "Place", Text: true},
-		{Name: "who", Label: "Who", Text: true},
-		{Name: "caution", Label: "Take care", Text: true},
-		{Name: "lesson", Label: "Where to read about it", Text: true},
-		{Name: "ask", Label: "Ask first", Text: true},
-		{Name: "wait", Label: "Wait", Text: true},
-		{Name: "what", Label: "Do this", Text: true},
-		{Name: "why", Label: "Why", Text: true},
-		{Name: "trouble", Label: "What goes wrong, and what then", Text: true},
+		{Name: "step", Unit: "1", Digits: 3},
+		{Name: "state", Text: true},
+		{Name: "action", Text: true},
+		{Name: "title", Text: true},
+		{Name: "wear", Text: true},
+		{Name: "place", Text: true},
+		{Name: "who", Text: true},
+		{Name: "caution", Text: true},
+		{Name: "lesson", Text: true},
+		{Name: "ask", Text: true},
+		{Name: "wait", Text: true},
+		{Name: "what", Text: true},
+		{Name: "why", Text: true},
+		{Name: "trouble", Text: true},
 	},
-	Notes: []string{
-		"The plan rests on the studio’s table, which is common practice of the trade. The product’s label, its safety data sheet and your own test tiles come first.",
-	},
+	Says:       []string{"plan-rests-studio"},
 	NeedsTable: true,
 	Steps:      true,
 
@@ -71,53 +67,42 @@ var stagePlan = &form.Calculator{
 func init() {
 	if form.Pages {
 		stagePlan.Example = form.Example{
-			Case:  "A leather-hard mug gets slip, scratched through, then a wash wiped back on the bisque, and a clear glaze.",
 			Given: []form.Setting{{Name: "state", Text: "leather-hard"}, {Name: "layers", Text: "slip poured then scratched, wash wiped back, clear glaze"}},
 		}
 		stagePlan.Table = form.Table{
-			Caption: "One layer and a clear glaze, from where the pot is",
 			Cases: []form.Case{
-				{Words: "Slip, leather-hard", Given: []form.Setting{{Name: "state", Text: "leather-hard"}, {Name: "layers", Text: "slip"}}},
-				{Words: "Slip, bone dry", Given: []form.Setting{{Name: "state", Text: "bone-dry"}, {Name: "layers", Text: "slip"}}},
-				{Words: "Underglaze, bone dry", Given: []form.Setting{{Name: "state", Text: "bone-dry"}, {Name: "layers", Text: "underglaze"}}},
-				{Words: "Underglaze, bisque", Given: []form.Setting{{Name: "state", Text: "bisque"}, {Name: "layers", Text: "underglaze"}}},
-				{Words: "Wash, bisque", Given: []form.Setting{{Name: "state", Text: "bisque"}, {Name: "layers", Text: "stain wash"}}},
-				{Words: "Wash, unfired glaze", Given: []form.Setting{{Name: "state", Text: "unfired-glaze"}, {Name: "layers", Text: "stain wash"}}},
-				{Words: "Enamel, glaze-fired", Given: []form.Setting{{Name: "state", Text: "glaze-fired"}, {Name: "layers", Text: "enamel"}}},
+				{ID: "slip-leather-hard", Given: []form.Setting{{Name: "state", Text: "leather-hard"}, {Name: "layers", Text: "slip"}}},
+				{ID: "slip-bone-dry", Given: []form.Setting{{Name: "state", Text: "bone-dry"}, {Name: "layers", Text: "slip"}}},
+				{ID: "underglaze-bone-dry", Given: []form.Setting{{Name: "state", Text: "bone-dry"}, {Name: "layers", Text: "underglaze"}}},
+				{ID: "underglaze-bisque", Given: []form.Setting{{Name: "state", Text: "bisque"}, {Name: "layers", Text: "underglaze"}}},
+				{ID: "wash-bisque", Given: []form.Setting{{Name: "state", Text: "bisque"}, {Name: "layers", Text: "stain wash"}}},
+				{ID: "wash-unfired-glaze", Given: []form.Setting{{Name: "state", Text: "unfired-glaze"}, {Name: "layers", Text: "stain wash"}}},
+				{ID: "enamel-glaze-fired", Given: []form.Setting{{Name: "state", Text: "glaze-fired"}, {Name: "layers", Text: "enamel"}}},
 			},
 			Show: []string{"firings", "risky", "questions", "changed"},
 		}
-		stagePlan.Formulas = planFormulas
+		stagePlan.Formula = planFormulas
 	}
 }
 
-// saidStates are words that may mean two states. What else people say for one
+// asksStates are words that may mean two states. What else people say for one
 // stands in the table.
-var saidStates = []form.Said{
-	{Words: "greenware", Ask: "Greenware is any clay that was not fired. Say leather-hard if it is cool and dark, bone dry if it is pale all over."},
-	{Words: "glazed", Ask: "A glazed pot may be fired or not. Say unfired glaze if the coat rubs off as powder, glaze-fired if it is glassy."},
-	{Words: "fired", Ask: "Which firing has it had? Say bisque after the first, glaze-fired after the glaze firing."},
-	{Words: "raw", Ask: "Raw clay, or raw glaze? Say leather-hard or bone dry for clay, unfired glaze for a coat that rubs off."},
-}
+var asksStates = []string{"greenware", "glazed", "fired", "raw"}
 
 // people says who may do a step.
-var people = [...]string{stage.Student: "you", stage.WithInstructor: "you, with the instructor beside you", stage.Instructor: "the instructor; you watch"}
-
-// Doer says in words who does a step.
-func Doer(who stage.Who) string { return people[who] }
+var people = [...]string{stage.Student: "plan.who.student", stage.WithInstructor: "plan.who.with-instructor", stage.Instructor: "plan.who.instructor"}
 
 // bases says what a rule rests on.
 var bases = [...]string{
-	stage.Physics: "That is physics: there is no way round it.",
-	stage.Trade:   "That is the custom of the trade: whoever does it knows the exception and has tested it. Ask the instructor before you try it.",
-	stage.House:   "That is a rule of the house: ask the instructor.",
-	stage.Unsaid:  "",
+	stage.Physics: "plan.basis.physics",
+	stage.Trade:   "plan.basis.trade",
+	stage.House:   "plan.basis.house",
 }
 
 func workPlan(e *form.Evaluation) {
 	t := e.Settings.Table
 	if t == nil {
-		e.Refuse("calculator", "Planning needs a course’s decoration table. On the command line name its folder with --content.")
+		e.Refuse("calculator", "needs-table")
 		return
 	}
 	wish, odd, ok := wish(e, t)
@@ -150,10 +135,10 @@ func workPlan(e *form.Evaluation) {
 		if step.Part > 0 && wish.Part > 0 {
 			state = letters.UpperFirst(t.States[step.State].Parts[step.Part-1].Name)
 		}
-		e.Row(float64(i+1), state, step.Action, step.Title, step.Wear, step.Place, Doer(step.Who), step.Caution, step.Lesson, step.Ask, step.Wait, step.What, step.Why, step.Trouble)
+		e.Row(float64(i+1), state, step.Action, step.Title, step.Wear, step.Place, e.Say(people[step.Who]), step.Caution, step.Lesson, step.Ask, step.Wait, step.What, step.Why, step.Trouble)
 	}
 	if p.Conflict == nil {
-		e.Headline("{}", form.Join(odd, works(p)))
+		e.Answer.Headline = form.Join(odd, works(e, p))
 	}
 	e.Answer.Notes = append(e.Answer.Notes, p.Notes...)
 	if p.Shorter != "" {
@@ -163,19 +148,20 @@ func workPlan(e *form.Evaluation) {
 
 // works is the headline of a plan: what must be known before anything else,
 // then how long it takes and how it ends.
-func works(p stage.Plan) string {
+func works(e *form.Evaluation, p stage.Plan) string {
 	if len(p.Steps) == 0 {
-		return "Nothing is left to do."
+		return e.Say("nothing-left")
 	}
-	text := "Works: " + form.Plural(len(p.Steps), "step") + ", " + form.Plural(p.Firings, "firing") + "."
+	steps, firings := e.Count("steps", len(p.Steps)), e.Count("firings", p.Firings)
+	text := e.Say("works", "steps", steps, "firings", firings)
 	if p.Undone > 0 {
-		text = "Works only if what is on the pot comes off again: " + form.Plural(len(p.Steps), "step") + ", " + form.Plural(p.Firings, "firing") + "."
+		text = e.Say("works-only-if", "steps", steps, "firings", firings)
 	}
 	if p.Risky > 0 {
-		text = form.Join(text, letters.UpperFirst(form.Plural(p.Risky, "risky step"))+".")
+		text = form.Join(text, e.Count("risky", p.Risky))
 	}
 	if p.Questions > 0 {
-		text = form.Join(text, letters.UpperFirst(form.Plural(p.Questions, "question"))+" to ask first.")
+		text = form.Join(text, e.Count("questions", p.Questions))
 	}
 	for _, end := range p.Ends {
 		text = form.Join(text, end)
@@ -186,15 +172,19 @@ func works(p stage.Plan) string {
 // conflict says why a wish cannot be had and what can, and of that, whether it
 // is not for food though that was asked for.
 func conflict(e *form.Evaluation, c *stage.Conflict, notFood string) {
+	basis := ""
+	if c.Basis != stage.Unsaid {
+		basis = e.Say(bases[c.Basis])
+	}
 	e.Tell("conflict", c.What)
-	e.Tell("rule", form.Join(c.Rule, bases[c.Basis]))
+	e.Tell("rule", form.Join(c.Rule, basis))
 	if c.Changed == "" {
-		e.Headline("That does not work: {}", c.What)
+		e.Headline("does-not-work", "what", c.What)
 		return
 	}
 	e.Tell("nearest", c.Nearest)
 	e.Tell("changed", c.Changed)
-	e.Headline("That does not work: {} The nearest that does: {}", c.What, form.Join(c.Changed, notFood))
+	e.Headline("nearest", "what", c.What, "nearest", form.Join(c.Changed, notFood))
 }
 
 // wish reads what is asked for, and says which words of it the table does not
@@ -216,11 +206,11 @@ func wish(e *form.Evaluation, t *stage.Table) (w stage.Wish, odd string, ok bool
 	w.Body = body(e, t)
 	for _, layer := range w.Layers {
 		if w.Bare && layer.Medium >= 0 && t.Media[layer.Medium].Kind == stage.Glaze {
-			e.Refuse("finish", "A pot with a glaze on it does not end bare. Say glazed, or leave the glaze out.")
+			e.Refuse("finish", "glazed-not-bare")
 		}
 	}
 	if len(understood.Odd) > 0 {
-		odd = "The table does not know “" + letters.Join(understood.Odd, "”, “") + "”; this is the plan without it."
+		odd = e.Say("unknown-left-out", "words", e.Settings.Words.Quoted(understood.Odd))
 	}
 	return w, odd, !e.Refused()
 }
@@ -229,7 +219,7 @@ func wish(e *form.Evaluation, t *stage.Table) (w stage.Wish, odd string, ok bool
 func state(e *form.Evaluation, t *stage.Table, w *stage.Wish) {
 	w.State, w.Part = t.FindState(e.Word("state"))
 	if w.State < 0 {
-		e.Refuse("state", "The studio’s table has no such state.")
+		e.Refuse("state", "no-such-state")
 	}
 }
 
@@ -250,14 +240,14 @@ func heard(e *form.Evaluation, input string, u stage.Understood) {
 		e.Answer.Chosen = append(e.Answer.Chosen, form.Phrase{Input: input, Text: u.Chosen})
 	}
 	for _, read := range u.Read {
-		e.Note("{}.", read)
+		e.Answer.Notes = append(e.Answer.Notes, read+".")
 	}
 	if len(u.Left) > 0 {
-		e.Note("Left out: “{}”. The plan goes by the medium and by how it is worked.", letters.Join(u.Left, "”, “"))
+		e.Note("left-out", "words", e.Settings.Words.Quoted(u.Left))
 	}
 	for _, w := range u.Left {
 		if w == "inside" || w == "outside" {
-			e.Note("If inside and outside get different layers, say under “Where they go” that each has a place of its own, or plan them one after the other.")
+			e.Note("inside-outside")
 			return
 		}
 	}
@@ -274,9 +264,9 @@ func body(e *form.Evaluation, t *stage.Table) int {
 		names = append(names, body.Name)
 	}
 	if typed != "" && len(names) == 0 {
-		e.Refuse("body", "The studio’s table makes no exception for any clay. Leave this blank.")
+		e.Refuse("body", "no-exceptions")
 	} else if typed != "" {
-		e.Refuse("body", "The studio’s table makes no exception for “{}”. Leave this blank, or give one of: {}.", form.Clip(typed), form.Listing(names))
+		e.Refuse("body", "no-exception", "typed", form.Clip(typed), "clays", e.Listing(names))
 	}
 	return -1
 }
@@ -285,16 +275,16 @@ func body(e *form.Evaluation, t *stage.Table) int {
 // for each fire.
 func drawPlan(e *form.Evaluation) string {
 	rows := e.Answer.Rows
-	words := "The steps in order:"
+	steps := ""
 	for i, row := range rows {
 		if i > 0 {
-			words += ","
+			steps += e.Say("language.list.between")
 		}
-		words += " " + row[2].Text
+		steps += row[2].Text
 	}
-	d := sketch.New(sketch.Width, 120, words+".")
+	d := sketch.New(sketch.Width, 120, e.Say("steps-in-order", "steps", steps))
 	if len(rows) == 0 {
-		d.Words("no plan", sketch.Width/2, 70, sketch.TextSize, "middle")
+		d.Words(e.Say("no-plan"), sketch.Width/2, 70, sketch.TextSize, "middle")
 		return d.String()
 	}
 	room := (sketch.Width - 40) / float64(len(rows))
@@ -316,12 +306,12 @@ func drawPlan(e *form.Evaluation) string {
 	return d.String()
 }
 
-func planFormulas() []Formula {
+func planFormulas(say func(string) string) []Formula {
 	return []Formula{
 		{
-			Math: Equal(Words("best plan"), Lines(
-				Words("least undone of what is on the pot,"), Words("then fewest risky steps,"), Words("then fewest questions to the label,"),
-				Words("then fewest firings,"), Words("then nearest to each medium’s best state,"), Words("then fewest steps"))),
+			Math: Equal(Words(say("best-plan")), Lines(
+				Words(say("least-undone-what-pot")), Words(say("then-fewest-risky-steps")), Words(say("then-fewest-questions-label")),
+				Words(say("then-fewest-firings")), Words(say("then-nearest-each-medium")), Words(say("then-fewest-steps")))),
 		},
 	}
 }

@@ -60,7 +60,7 @@ func output(calculator, name string, inputs ...any) float64 {
 		}
 		given = append(given, Setting{Name: inputs[i].(string), Text: text})
 	}
-	for _, r := range Solve(calculator, given, Plain()).Outputs {
+	for _, r := range Solve(calculator, given, british()).Outputs {
 		if r.Name == name {
 			return r.Value
 		}
@@ -74,7 +74,7 @@ func atGravity(name string, gravity, solids float64) float64 {
 }
 
 func cup(n int, from, to, cups float64) float64 {
-	a := Solve("wash-dilute", []Setting{{Name: "volume", Text: "100"}, {Name: "from", Text: number(from)}, {Name: "to", Text: number(to)}, {Name: "steps", Text: number(cups)}}, Plain())
+	a := Solve("wash-dilute", []Setting{{Name: "volume", Text: "100"}, {Name: "from", Text: number(from)}, {Name: "to", Text: number(to)}, {Name: "steps", Text: number(cups)}}, british())
 	return a.Rows[n-1][1].Value
 }
 
@@ -172,7 +172,7 @@ func plan(inputs ...any) [][]Cell {
 		}
 		given = append(given, Setting{Name: inputs[i].(string), Text: text})
 	}
-	return Solve("tile-plan", given, Plain()).Rows
+	return Solve("tile-plan", given, british()).Rows
 }
 
 // mix gives the addition in mix i of a line from nothing.

@@ -172,7 +172,7 @@ func TestAccepted(t *testing.T) {
 		"calculator=wash-mix&volume=3 tbsp&flux-density=2.5 kg/L",
 		"calculator=tile-plan&kind=Triaxial&points=6&base=20&low=3&high=1",
 	} {
-		if wire := string(Respond([]byte(request), Plain())); strings.Contains(wire, "error.") {
+		if wire := string(Respond([]byte(request), british())); strings.Contains(wire, "error.") {
 			t.Errorf("%s\n%s", request, unescape(wire))
 		}
 	}
@@ -183,7 +183,7 @@ func TestAccepted(t *testing.T) {
 func TestTriaxialWithoutEnds(t *testing.T) {
 	const note = "A triaxial has no lowest or highest addition: its three corners are 100 % each, so what you gave was not used."
 	for given, want := range map[string]int{"": 0, "&low=1": 1, "&high=5": 1, "&low=1&high=5": 1} {
-		wire := unescape(string(Respond([]byte("calculator=tile-plan&kind=triaxial&points=3&base=30"+given), Plain())))
+		wire := unescape(string(Respond([]byte("calculator=tile-plan&kind=triaxial&points=3&base=30"+given), british())))
 		if got := strings.Count(wire, note); got != want {
 			t.Errorf("%q: the note stands there %d times, want %d: %s", given, got, want, wire)
 		}
@@ -228,9 +228,9 @@ func TestUnderstood(t *testing.T) {
 	for typed, want := range map[string]string{
 		"174.5": "", "174.5 g": "", "174.50": "", " 180 ": "", "1 745": "read as 1745\u00a0g", "0.18 kg": "read as 180\u00a0g", "174,5": "read as 174.5\u00a0g", "6 oz": "read as 170.0971\u00a0g",
 	} {
-		a := Solve("slip-density", []Setting{{Name: "mass", Text: typed}, {Name: "volume", Text: "1 L"}, {Name: "tare", Text: "0"}}, Plain())
+		a := Solve("slip-density", []Setting{{Name: "mass", Text: typed}, {Name: "volume", Text: "1 L"}, {Name: "tare", Text: "0"}}, british())
 		if typed != "1 745" {
-			a = Solve("slip-density", []Setting{{Name: "mass", Text: typed}}, Plain())
+			a = Solve("slip-density", []Setting{{Name: "mass", Text: typed}}, british())
 		}
 		got := ""
 		for _, r := range a.Read {

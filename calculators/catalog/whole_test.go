@@ -40,14 +40,14 @@ func plainly(text string) string {
 
 // bench1 is a studio with two scales and working numbers of its own.
 func bench1() Settings {
-	s := Plain()
+	s := british()
 	s.Scales = []Scale{{To: 500, Step: 0.1}, {To: 5000, Step: 5}}
 	s.Working = []Working{{Of: form.OfSlip, For: "to brush or pour", Low: 1.45, High: 1.45}}
 	return s
 }
 
 func in(measures string) Settings {
-	s := Plain()
+	s := british()
 	s.Style.Measures = measures
 	return s
 }
@@ -57,17 +57,17 @@ func TestAnswersComeInTheReadersMeasures(t *testing.T) {
 		request, output, want string
 		in                    Settings
 	}{
-		{"calculator=slip-adjust&volume=1 US gallon&from=1.52&to=1.45", "water-to-add", "2 1/2 US cups (590 mL)", Plain()},
-		{"calculator=slip-adjust&volume=1&volume.unit=US gallon&from=1.52&to=1.45", "water-to-add", "2 1/2 US cups (590 mL)", Plain()},
-		{"calculator=slip-adjust&volume=1 imperial gallon&from=1.6&to=1.45", "new-volume", "10 5/8 imperial pints (6.06 L)", Plain()},
+		{"calculator=slip-adjust&volume=1 US gallon&from=1.52&to=1.45", "water-to-add", "2 1/2 US cups (590 mL)", british()},
+		{"calculator=slip-adjust&volume=1&volume.unit=US gallon&from=1.52&to=1.45", "water-to-add", "2 1/2 US cups (590 mL)", british()},
+		{"calculator=slip-adjust&volume=1 imperial gallon&from=1.6&to=1.45", "new-volume", "10 5/8 imperial pints (6.06 L)", british()},
 		{"calculator=slip-adjust&volume=2 L&from=1.60&to=1.45", "water-to-add", "670 mL", in("us")}, // typed in litres
 		{"calculator=slip-adjust&slip-mass=7 kg&from=1.60&to=1.45", "water-to-add", "6 1/8 US cups (1460 mL)", in("us")},
-		{"calculator=slip-adjust&slip-mass=10 lb&from=1.40&to=1.45", "powder-to-add", "366.3 g (12.9 oz)", Plain()},
-		{"calculator=slip-batch&volume=1 US gallon&specific-gravity=1.45", "water", "2721 g (2 7/8 US quarts)", Plain()},
-		{"calculator=slip-batch&volume=1 US gallon&specific-gravity=1.45", "dry-base", "2768 g", Plain()},
-		{"calculator=shrinkage-size&shrinkage=12&fired-size=4 in", "wet-size", "4 9/16 in (115.5 mm)", Plain()},
+		{"calculator=slip-adjust&slip-mass=10 lb&from=1.40&to=1.45", "powder-to-add", "366.3 g (12.9 oz)", british()},
+		{"calculator=slip-batch&volume=1 US gallon&specific-gravity=1.45", "water", "2721 g (2 7/8 US quarts)", british()},
+		{"calculator=slip-batch&volume=1 US gallon&specific-gravity=1.45", "dry-base", "2768 g", british()},
+		{"calculator=shrinkage-size&shrinkage=12&fired-size=4 in", "wet-size", "4 9/16 in (115.5 mm)", british()},
 		{"calculator=shrinkage-size&shrinkage=12&fired-size=9 cm", "wet-size", "10.23 cm", in("us")},
-		{"calculator=shrinkage-size&shrinkage=12&capacity-fired=2 US cups", "capacity-wet", "23 1/2 US fl oz (694.3 mL)", Plain()},
+		{"calculator=shrinkage-size&shrinkage=12&capacity-fired=2 US cups", "capacity-wet", "23 1/2 US fl oz (694.3 mL)", british()},
 	} {
 		if got := texts(t, c.request, c.in)[c.output]; got != c.want {
 			t.Errorf("%s: %s is %q, want %q", c.request, c.output, got, c.want)
@@ -99,7 +99,7 @@ func TestMassesAreRoundedToTheScale(t *testing.T) {
 	}{
 		{53.128, two, 0.1}, {500, two, 0.1}, {500.1, two, 5}, {4000, two, 5}, {20000, two, 5},
 		{53.128, turned, 0.1}, {500.1, turned, 5}, {20000, turned, 5},
-		{100, one, 0.5}, {1000, one, 0.5}, {53, Plain(), 0.1}, {2768, Plain(), 1}, {20000, Plain(), 5},
+		{100, one, 0.5}, {1000, one, 0.5}, {53, british(), 0.1}, {2768, british(), 1}, {20000, british(), 5},
 	} {
 		if got := c.in.Step(c.mass); got != c.want {
 			t.Errorf("%v g in %v: a step of %v, want %v", c.mass, c.in.Scales, got, c.want)
@@ -120,7 +120,7 @@ func TestABatchSaysItsWaterOnce(t *testing.T) {
 		"calculator=slip-batch&volume=168 mL&specific-gravity=1.45", "calculator=slip-batch&volume=200 mL&specific-gravity=1.40&stain=8",
 		"calculator=slip-batch&volume=3 L&specific-gravity=1.5", "calculator=slip-batch&volume=1 US quart&specific-gravity=1.45",
 	} {
-		a := solveText(t, request, Plain())
+		a := solveText(t, request, british())
 		water, _, _ := strings.Cut(outputText(a, "water-to-add"), "\u00a0")
 		if row := a.Rows[0]; row[1].Text != "Water" || row[2].Text != water || !strings.Contains(a.Headline, " into "+water+"\u00a0g") {
 			t.Errorf("%s: %s g among the outputs, %v in the rows: %s", request, water, row, a.Headline)
@@ -142,11 +142,11 @@ func TestInputsAreSaidAsTyped(t *testing.T) {
 		{"calculator=shrinkage-test&plastic=10 cm; 100 mm&dry=94 93.8&fired=88 87.9", "plastic", "10 cm; 100 mm"},
 		{"calculator=shrinkage-size&shrinkage=12&state=bisque&wet-size=4 in", "state", "bisque"},
 	} {
-		a := solveText(t, c.request, Plain())
+		a := solveText(t, c.request, british())
 		i := slices.IndexFunc(a.Inputs, func(g Given) bool { return g.Name == c.input })
 		if i < 0 {
 			t.Errorf("%s: %v", c.request, a.Errors)
-		} else if got := plainly(a.Inputs[i].Said(Plain().Style)); got != c.want {
+		} else if got := plainly(a.Inputs[i].Said(british().Style)); got != c.want {
 			t.Errorf("%s: %s is said as %q, want %q", c.request, c.input, got, c.want)
 		}
 	}
@@ -166,7 +166,7 @@ func outputText(a *Answer, name string) string {
 // to be judged so, and what is beyond them not.
 func TestUsualWashesAreRight(t *testing.T) {
 	for parts, verdict := range map[string]string{"22": "weak", "20": "right", "10": "right", "5": "right", "4": "strong"} {
-		said := texts(t, "calculator=wash-mix&volume=100&stain-parts=1&flux-parts=1&water-parts="+parts, Plain())["judged"]
+		said := texts(t, "calculator=wash-mix&volume=100&stain-parts=1&flux-parts=1&water-parts="+parts, british())["judged"]
 		if !strings.Contains(said, ": "+verdict+" ") {
 			t.Errorf("1 + 1 in %s of water: %s", parts, said)
 		}
@@ -182,7 +182,7 @@ func TestGravitiesThatNoSlipHas(t *testing.T) {
 		"115": "1.15: thin (",
 		"114": "1.14: too thin to be judged by weighing a jar, which begins near 1.15.",
 	} {
-		said := texts(t, "calculator=slip-density&volume=100&mass="+mass, Plain())["judged"]
+		said := texts(t, "calculator=slip-density&volume=100&mass="+mass, british())["judged"]
 		if !strings.HasPrefix(said, begins) {
 			t.Errorf("100 mL of %s g: %s", mass, said)
 		}
@@ -205,7 +205,7 @@ func TestSettingsThatMeanNothing(t *testing.T) {
 // TestPageCarriesTheHazardsOfItsAnswers wants the settings of a calculator's page
 // to hold the course's words for whatever its answers may warn of, and no others.
 func TestPageCarriesTheHazardsOfItsAnswers(t *testing.T) {
-	s := Plain()
+	s := british()
 	for _, id := range HazardIDs() {
 		s.Hazards = append(s.Hazards, Hazard{ID: id, Words: "The course says this of " + id + "."})
 	}
@@ -275,7 +275,7 @@ func TestNextOnlyWhereItFollows(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		a := Solve("wash-dilute", given, Plain())
+		a := Solve("wash-dilute", given, british())
 		var said []string
 		for _, next := range a.Next {
 			if next.Words == "Mix that strong wash" {
@@ -294,7 +294,7 @@ func TestCarried(t *testing.T) {
 		t.Fatal(err)
 	}
 	weighed := []Setting{{Name: "mass", Text: "1605"}, {Name: "volume", Text: "1 L"}, {Name: "volume-tolerance", Text: "1"}}
-	if a := Solve("slip-density", weighed, Plain()); a.Next[0].Request != "calculator=slip-adjust&from=1.605" {
+	if a := Solve("slip-density", weighed, british()); a.Next[0].Request != "calculator=slip-adjust&from=1.605" {
 		t.Errorf("%+v", a.Next)
 	}
 	a := Solve("slip-density", weighed, comma)
@@ -321,7 +321,8 @@ func TestSettingsTravel(t *testing.T) {
 		t.Errorf("got %+v, %v, want %+v", got, err, s)
 	}
 	for _, wrong := range []string{"scale=500", "scale=500+0", "scale=a+1", "scale=500+0.1+3", "scale=-1+1", "working=slip+1.45", "working=slip+1.5+1.4+for", "working=slip+1.4+1.4+", "colour=red"} {
-		if _, err := Configure([]byte(wrong)); err == nil || !strings.Contains(err.Error(), "is not known") {
+		name, _, _ := strings.Cut(wrong, "=")
+		if _, err := Configure([]byte(wrong)); err == nil || !strings.HasPrefix(err.Error(), name+"=") {
 			t.Errorf("%q was taken (%v)", wrong, err)
 		}
 	}
@@ -369,7 +370,7 @@ func TestDensityUncertainties(t *testing.T) {
 			}
 			given = append(given, Setting{Name: "mass-resolution", Text: "0.1"}, Setting{Name: "volume-tolerance", Text: "1"}, Setting{Name: "line-tolerance", Text: "3"})
 			found := map[string]Result{}
-			for _, r := range Solve("slip-density", given, Plain()).Outputs {
+			for _, r := range Solve("slip-density", given, british()).Outputs {
 				found[r.Name] = r
 			}
 			return found
@@ -425,7 +426,7 @@ func TestRangeHoldsItsValue(t *testing.T) {
 				t.Fatal(err)
 			}
 			r := map[string]Result{}
-			for _, o := range Solve("slip-density", given, Plain()).Outputs {
+			for _, o := range Solve("slip-density", given, british()).Outputs {
 				r[o.Name] = o
 			}
 			read := func(name string) float64 {
@@ -452,16 +453,16 @@ func TestWeighings(t *testing.T) {
 		resolution float64
 		sg, dry    string
 	}{
-		{"mass=150.0&volume=100", Plain(), 0.1, "1.500", "810 ± 30 g/L"},
-		{"mass=150&volume=100", Plain(), 1, "1.500", "810 ± 30 g/L"},
-		{"mass=174.5&volume=100", Plain(), 0.1, "1.75", "1210 ± 40 g/L"},
-		{"mass=3 lb 1 oz&volume=1 US quart", Plain(), 28.349523125, "1.47", "760 ± 40 g/L"},
-		{"mass=49.0 oz&volume=1 US quart", Plain(), 2.8349523125, "1.468", "760 ± 30 g/L"},
-		{"mass=687&tare=212.0&water-mass=512", Plain(), 0.1, "1.583", "950 ± 30 g/L"},
+		{"mass=150.0&volume=100", british(), 0.1, "1.500", "810 ± 30 g/L"},
+		{"mass=150&volume=100", british(), 1, "1.500", "810 ± 30 g/L"},
+		{"mass=174.5&volume=100", british(), 0.1, "1.75", "1210 ± 40 g/L"},
+		{"mass=3 lb 1 oz&volume=1 US quart", british(), 28.349523125, "1.47", "760 ± 40 g/L"},
+		{"mass=49.0 oz&volume=1 US quart", british(), 2.8349523125, "1.468", "760 ± 30 g/L"},
+		{"mass=687&tare=212.0&water-mass=512", british(), 0.1, "1.583", "950 ± 30 g/L"},
 		{"mass=687&tare=212&water-mass=512", bench1(), 5, "1.58", "950 ± 50 g/L"},
 		{"mass=420&tare=180&volume=150", bench1(), 0.1, "1.600", "980 ± 40 g/L"},
-		{"mass=15&volume=10", Plain(), 1, "1.50", "800 ± 300 g/L"},
-		{"mass=150&volume=100&mass-resolution=0.01&volume-tolerance=0", Plain(), 0.01, "1.5000", "812.50 ± 0.10 g/L"},
+		{"mass=15&volume=10", british(), 1, "1.50", "800 ± 300 g/L"},
+		{"mass=150&volume=100&mass-resolution=0.01&volume-tolerance=0", british(), 0.01, "1.5000", "812.50 ± 0.10 g/L"},
 	} {
 		_, given, err := form.ReadRequest("calculator=slip-density&" + c.request)
 		if err != nil {

@@ -16,7 +16,7 @@ func TestWhichValueIsWrong(t *testing.T) {
 		{"one too few", "94 94", ""},
 		{"right", "94 94 94", ""},
 	} {
-		answer := string(Respond([]byte("calculator=shrinkage-test&plastic=100+100+100&fired=82+82+82&dry="+strings.ReplaceAll(tt.dry, " ", "+")), Plain()))
+		answer := string(Respond([]byte("calculator=shrinkage-test&plastic=100+100+100&fired=82+82+82&dry="+strings.ReplaceAll(tt.dry, " ", "+")), british()))
 		_, found, _ := strings.Cut(answer, "&wrong.")
 		found, _, _ = strings.Cut(found, "&")
 		if found != strings.TrimPrefix(tt.want, "wrong.") {

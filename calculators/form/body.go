@@ -28,15 +28,6 @@ func (s Settings) ChoicesFor(in *Input) []Choice {
 	return choices
 }
 
-// encode writes a body as a form within the settings.
-func (body Body) encode() string {
-	var b []byte
-	b = field(b, "id", body.ID)
-	b = field(b, "name", body.Name)
-	b = field(b, "cone", body.Cone)
-	return string(field(b, "shrinkage", number(body.Shrinkage)))
-}
-
 // decodeBody reads what encode wrote.
 func decodeBody(text string) (Body, error) {
 	fields, err := decode(text, mostBytes)
@@ -58,7 +49,7 @@ func decodeBody(text string) (Body, error) {
 		}
 	}
 	if !ok || body.ID == "" || !(body.Shrinkage >= 0 && body.Shrinkage <= 50) {
-		return Body{}, errors.New("The clay “" + Clip(text) + "” cannot be read.")
+		return Body{}, errors.New("body=" + Clip(text))
 	}
 	return body, nil
 }

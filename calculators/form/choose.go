@@ -15,7 +15,7 @@ func (e *Evaluation) choose() {
 		case len(sides) == 1:
 			e.useOnly(sides[0], members)
 		case members[0].Needed && !anyDefault(members):
-			e.Refuse(members[0].Name, "Give one of these: "+e.alternatives(members)+".")
+			e.Refuse(members[0].Name, "form.give-one", "alternatives", e.alternatives(members))
 		}
 	}
 }
@@ -63,7 +63,7 @@ func (e *Evaluation) givenSides(members []*Input) []string {
 func (e *Evaluation) refuseBoth(members []*Input) {
 	for _, in := range members {
 		if e.box(in).text != "" {
-			e.Refuse(in.Name, "Only one of these can be used: "+e.alternatives(members)+". Empty the other.")
+			e.Refuse(in.Name, "form.only-one", "alternatives", e.alternatives(members))
 			return
 		}
 	}
@@ -76,7 +76,7 @@ func (e *Evaluation) useOnly(side string, members []*Input) {
 		if in.side() != side {
 			e.box(in).unused = true
 		} else if e.box(in).text == "" && in.Default == "" {
-			e.Answer.Refuse(in.Name, missing(in))
+			e.Missing(in.Name)
 		}
 	}
 }
@@ -88,14 +88,15 @@ func (e *Evaluation) alternatives(members []*Input) string {
 	for _, in := range members {
 		if !letters.In(sides, in.side()) {
 			sides = append(sides, in.side())
-			words = append(words, letters.LowerFirst(in.Label))
+			words = append(words, e.Settings.Words.Label(e.label(in)))
 		} else {
-			words[len(words)-1] += " with " + letters.LowerFirst(in.Label)
+			last := len(words) - 1
+			words[last] = e.Say("form.side", "first", words[last], "second", e.Settings.Words.Label(e.label(in)))
 		}
 	}
 	text := words[0]
 	for _, w := range words[1:] {
-		text += ", or " + w
+		text = e.Say("form.or", "first", text, "second", w)
 	}
 	return text
 }

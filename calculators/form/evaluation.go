@@ -69,9 +69,9 @@ func (e *Evaluation) Given(name string) *Given {
 
 // Unused takes an input out of the answer that this request had no use for,
 // and says so, once, when a person typed it.
-func (e *Evaluation) Unused(name, sentence string) {
-	if e.Typed(name) && !letters.In(e.Answer.Notes, sentence) {
-		e.Note(sentence)
+func (e *Evaluation) Unused(name, key string) {
+	if e.Typed(name) && !letters.In(e.Answer.Notes, e.Say(key)) {
+		e.Note(key)
 	}
 	for i := range e.Answer.Inputs {
 		if e.Answer.Inputs[i].Name == name {
@@ -163,28 +163,6 @@ func (e *Evaluation) Shown(name string) string {
 	return WithUnit(e.Text(g.Values[0], 6), g.Unit)
 }
 
-// Words fills a sentence: "{water}" becomes the output or input of that name
-// with its unit, and "{}" the next of the texts given. Sentences stay whole
-// this way, for the reader of the code and for the size of the wasm.
-func (e *Evaluation) Words(sentence string, texts ...string) string {
-	filled, rest := "", sentence
-	for {
-		before, after, found := letters.Cut(rest, "{")
-		filled += before
-		if !found {
-			return filled
-		}
-		name, after, _ := letters.Cut(after, "}")
-		if name == "" {
-			filled += texts[0]
-			texts = texts[1:]
-		} else {
-			filled += e.Shown(name)
-		}
-		rest = after
-	}
-}
-
 // Row adds a row: one value a column, numbers or strings; nil leaves a column
 // out that this answer has no use for.
 func (e *Evaluation) Row(values ...any) {
@@ -205,19 +183,24 @@ func (e *Evaluation) Row(values ...any) {
 	e.Answer.Rows = append(e.Answer.Rows, row)
 }
 
-// Headline words the first answer, filled as Words does.
-func (e *Evaluation) Headline(sentence string, texts ...string) {
-	e.Answer.Headline = e.Words(sentence, texts...)
+// Headline words the first answer, filled as Say does.
+func (e *Evaluation) Headline(key string, fills ...string) {
+	e.Answer.Headline = e.Say(key, fills...)
 }
 
-// Note adds a note, filled as Words does.
-func (e *Evaluation) Note(sentence string, texts ...string) {
-	e.Answer.Notes = append(e.Answer.Notes, e.Words(sentence, texts...))
+// Note adds a note, filled as Say does.
+func (e *Evaluation) Note(key string, fills ...string) {
+	e.Answer.Notes = append(e.Answer.Notes, e.Say(key, fills...))
 }
 
-// Refuse refuses an input, its sentence filled as Words does.
-func (e *Evaluation) Refuse(input, sentence string, texts ...string) {
-	e.Answer.Refuse(input, e.Words(sentence, texts...))
+// Judged adds a sentence about whether the numbers are any good.
+func (e *Evaluation) Judged(key string, fills ...string) {
+	e.Answer.Judged = append(e.Answer.Judged, e.Say(key, fills...))
+}
+
+// Refuse refuses an input, its sentence filled as Say does.
+func (e *Evaluation) Refuse(input, key string, fills ...string) {
+	e.Answer.Refuse(input, e.Say(key, fills...))
 }
 
 // Refused reports whether something was refused.

@@ -11,7 +11,7 @@ var lot = &Calculator{Name: "lot", Outputs: []Output{{Name: "new-volume", Unit: 
 
 // evaluation is an evaluation of nothing in some settings.
 func evaluation(s Settings) *Evaluation {
-	return &Evaluation{Calculator: lot, Settings: s, Answer: &Answer{Calculator: lot.Name}}
+	return &Evaluation{Calculator: lot, Settings: s.inWords(), Answer: &Answer{Calculator: lot.Name}}
 }
 
 func TestAmountsHaveWords(t *testing.T) {
@@ -76,7 +76,7 @@ func TestJudged(t *testing.T) {
 		{OfWash, 20, trails, "20: strong. On bisque, near 18."},
 		{OfWash, 19, trails, "19: right on bisque."},
 		{OfWash, 4, trails, "4: weak. On bisque, near 18."},
-		{OfStain, 8, trails, "8: right for colour in a slip (by what is usual in the trade)."},
+		{OfStain, 8, trails, "8: right for color in a slip (by what is usual in the trade)."},
 		{OfSlip, 1.46, Plain(), "1.46: right to brush, dip or pour and to trail (by what is usual in the trade)."},
 		{OfSlip, 1.2, Plain(), "1.2: thin (by what is usual in the trade). To brush, dip or pour, 1.30 to 1.50; to trail, 1.45 to 1.60."},
 	} {

@@ -20,18 +20,16 @@ import (
 
 // Calculator is one calculator's whole declaration.
 type Calculator struct {
-	Name     string // "slip-density": in requests, addresses and on the command line
-	Title    string // the heading of its page
-	Purpose  string // one sentence: what it answers
-	Inputs   []Input
-	Outputs  []Output
-	Columns  []Column // of its rows; empty when it has none
-	Notes    []string // what it must say whatever the numbers
-	Hazards  []string // what can hurt whatever the numbers: ids of hazard.go; their words stand before the form
-	MayHurt  []string // hazards of some of its answers only
-	Cautions []string // safety beside those, shown before the form
-	Example  Example
-	Table    Table
+	Name    string // "slip-density": in requests, addresses and on the command line
+	Inputs  []Input
+	Outputs []Output
+	Columns []Column // of its rows; empty when it has none
+	Says    []string // notes whatever the numbers: ids after its name and ".note."
+	Hazards []string // what can hurt whatever the numbers: ids of hazard.go; their words stand before the form
+	MayHurt []string // hazards of some of its answers only
+	Cares   []string // safety beside those, shown before the form: ids after its name and ".caution."
+	Example Example
+	Table   Table
 
 	Next       []Next   // where to go from its answer
 	Weigh      []string // its mixing sheet: the outputs to weigh, in the order in which they go into the bucket
@@ -39,43 +37,49 @@ type Calculator struct {
 	Steps      bool     // its rows are steps to do one after the other
 	NeedsTable bool     // it answers from the course's decoration table: Settings.Table
 
-	Work     func(*Evaluation)        // reads inputs, sets outputs
-	Draw     func(*Evaluation) string // the answer as an SVG drawing
-	Formulas func() []formula.Formula // what its page shows; nil inside the reactor
+	Work    func(*Evaluation)                                   // reads inputs, sets outputs
+	Draw    func(*Evaluation) string                            // the answer as an SVG drawing
+	Formula func(say func(key string) string) []formula.Formula // what its page shows; nil inside the reactor
+
+	// In words: filled in for a language by Words, empty in a declaration.
+	Title    string // the heading of its page
+	Purpose  string // one sentence: what it answers
+	Notes    []string
+	Cautions []string
+	Formulas func() []formula.Formula
 }
 
 // Input is one box of the form.
 type Input struct {
-	Name    string
-	Label   string // for a first-year student
-	Help    string // one sentence
-	Kind    quantity.Kind
-	Default string   // as typed; empty = starts empty
-	Needed  bool     // must be given; in a group: one side of it must be given
-	Group   string   // inputs of one group are alternatives: only one side of it may be given. A default in a group is not filled into its box: it stands in when the whole group is blank
-	Side    string   // inputs of a group with the same side belong together, and all are needed when one is given; empty = stands alone
-	List    bool     // several values, parted by spaces or semicolons
-	Most    int      // of a list: the largest number of values
-	Whole   bool     // a whole number
-	Choices []Choice // instead of a quantity: one of these
-	Said    []Said   // other words for the choices
-	States  bool     // the choices are states of the course’s table: what it calls them is understood too
-	Words   bool     // instead of a quantity: words, as they are typed
-	Bodies  bool     // instead of a quantity: one of the studio's clays, Settings.Bodies
-	Finds   string   // the calculator that tells whoever does not know it
-	First   bool     // in sight at once; the others stand behind "more"
-	Low     Limit    // values below are refused
-	High    Limit    // values above are refused
+	Name          string
+	Label         string // for a first-year student; in words
+	Help          string // one sentence; in words
+	Shared        string // its words are shared under this name; empty = they are its own
+	Kind          quantity.Kind
+	Default       string   // as typed; empty = starts empty
+	Needed        bool     // must be given; in a group: one side of it must be given
+	Group         string   // inputs of one group are alternatives: only one side of it may be given. A default in a group is not filled into its box: it stands in when the whole group is blank
+	Side          string   // inputs of a group with the same side belong together, and all are needed when one is given; empty = stands alone
+	List          bool     // several values, parted by spaces or semicolons
+	Most          int      // of a list: the largest number of values
+	Whole         bool     // a whole number
+	Choices       []Choice // instead of a quantity: one of these
+	SharedChoices string   // the words of its choices are shared under this name; empty = they are its own
+	Said          []string // choices for which people also say something else: the ids
+	Asks          []string // what people say that may mean several choices, by ids of its own, each with what to ask
+	States        bool     // the choices are states of the course’s table: what it calls them is understood too
+	Words         bool     // instead of a quantity: words, as they are typed
+	Bodies        bool     // instead of a quantity: one of the studio's clays, Settings.Bodies
+	Finds         string   // the calculator that tells whoever does not know it
+	First         bool     // in sight at once; the others stand behind "more"
+	Low           Limit    // values below are refused
+	High          Limit    // values above are refused
 }
 
 // Choice is one of the things that an input may be.
-type Choice struct{ ID, Label string }
-
-// Said is what people also say for a choice.
-type Said struct {
-	Words string // in small letters
-	ID    string // of the choice; empty = it may mean several
-	Ask   string // then, what to say instead, a sentence
+type Choice struct {
+	ID    string
+	Label string // in words
 }
 
 // Limit is one end of the range of an input, in canonical units.
@@ -83,7 +87,7 @@ type Said struct {
 type Limit struct {
 	End   End
 	Value float64
-	Why   string // what to say, a sentence; empty = made from Value
+	Why   string // what to say, an id after the input's or a whole one; empty = made from Value
 }
 
 // End says on which side of its value a limit lets pass.
@@ -100,7 +104,7 @@ const (
 // Output is one answer.
 type Output struct {
 	Name   string
-	Label  string
+	Label  string  // in words
 	Unit   string  // "g", "mL", "%", "1" for none
 	Digits int     // significant digits in its text, unless As says otherwise
 	Places int     // digits after the mark that its text has at least: 1.50, not 1.5
@@ -116,12 +120,13 @@ type Column struct {
 	Name, Label, Unit string
 	Digits            int
 	As                Measure // how it is measured out
+	Either            string  // it stands in one of two units: the id of what its head says, after "form.unit."
 	Text              bool    // holds words, not numbers
 }
 
 // Example is a worked example: what is typed, and a sentence about the case.
 type Example struct {
-	Case  string // "A jar of white slip from the bench."
+	Case  string // in words: "A jar of white slip from the bench."
 	Given []Setting
 }
 
@@ -132,7 +137,7 @@ type Setting struct{ Name, Text string }
 // or two (rows and columns), or named cases, the others at the example's
 // values. Printed fills it in.
 type Table struct {
-	Caption      string
+	Caption      string   // in words
 	Down         string   // input varied from row to row
 	Values       []string // as typed
 	Across       string   // input varied from column to column; empty = none
@@ -144,7 +149,8 @@ type Table struct {
 
 // Case is a named row of a printed table.
 type Case struct {
-	Words string
+	ID    string // after the calculator's name and ".table."
+	Words string // in words
 	Given []Setting
 }
 
@@ -152,6 +158,7 @@ type Case struct {
 // set but Calculator, Read and Chosen.
 type Answer struct {
 	Calculator string
+	Language   string   // of its words
 	Inputs     []Given  // what was understood, defaults included, in order of declaration
 	Read       []Phrase // "read as 1745 g" beside an input, only where it helps
 	Chosen     []Phrase // what an input of words comes to in the table's own words, for the choosers of a form

@@ -6,10 +6,10 @@ import "slipbook/calculators/letters"
 // its own. They are common practice; the shares of a wash follow from 1 part of
 // stain and 1 of flux in 20 to 5 parts of water by weight, and take in both ends.
 var usual = []Working{
-	{OfSlip, "to brush, dip or pour", 1.30, 1.50},
-	{OfSlip, "to trail", 1.45, 1.60},
-	{OfWash, "for a wash of stain and flux", 9.6, 36},
-	{OfStain, "for colour in a slip", 1, 15},
+	{OfSlip, "judge.usual.brush", 1.30, 1.50},
+	{OfSlip, "judge.usual.trail", 1.45, 1.60},
+	{OfWash, "judge.usual.wash", 9.6, 36},
+	{OfStain, "judge.usual.stain", 1, 15},
 }
 
 // judgement is what is judged of a subject, and its words.
@@ -24,18 +24,18 @@ type judgement struct {
 func judgementOf(of Subject) judgement {
 	switch of {
 	case OfSlip:
-		return judgement{0.02, false, "thick", "thin"}
+		return judgement{0.02, false, "judge.thick", "judge.thin"}
 	case OfWash:
-		return judgement{0.1, true, "strong", "weak"}
+		return judgement{0.1, true, "judge.strong", "judge.weak"}
 	}
-	return judgement{0.1, true, "strong", "pale"}
+	return judgement{0.1, true, "judge.strong", "judge.pale"}
 }
 
 // Judge says in one sentence what a value, shown as text, is good for: by the
 // studio's working numbers, or by the trade's usual ones, marked so. "1.60:
 // thick. To brush or pour, near 1.45."
 func (e *Evaluation) Judge(of Subject, value float64, text string) {
-	known, marked := e.workingOf(of)
+	known, usual := e.workingOf(of)
 	if len(known) == 0 {
 		return
 	}
@@ -48,42 +48,47 @@ func (e *Evaluation) Judge(of Subject, value float64, text string) {
 		if value >= low && value <= high {
 			fits = append(fits, w.For)
 		} else {
-			others = append(others, w.For+", "+e.numbersOf(w))
+			others = append(others, e.Say("judge.besides", "for", w.For, "numbers", e.numbersOf(w)))
 		}
 	}
-	verdict := "between what is usual"
+	verdict := e.Say("judge.between")
 	switch {
 	case len(fits) > 0:
-		verdict = "right " + Listing(fits)
+		verdict = e.Say("judge.right", "for", e.Listing(fits))
 	case above:
-		verdict = words.more
+		verdict = e.Say(words.more)
 	case below:
-		verdict = words.less
+		verdict = e.Say(words.less)
 	}
-	sentence := text + ": " + verdict + marked + "."
+	key := "judge.verdict"
+	if usual {
+		key = "judge.verdict-usual"
+	}
+	sentence := e.Say(key, "value", text, "verdict", verdict)
 	if len(others) > 0 {
-		sentence += " " + letters.UpperFirst(letters.Join(others, "; ")) + "."
+		sentence = Join(sentence, letters.UpperFirst(letters.Join(others, "; "))+".")
 	}
 	e.Answer.Judged = append(e.Answer.Judged, sentence)
 }
 
 // workingOf returns the studio's working numbers of a subject, or the trade's
-// with the words that mark them.
-func (e *Evaluation) workingOf(of Subject) (known []Working, marked string) {
+// marked as usual.
+func (e *Evaluation) workingOf(of Subject) (known []Working, byTrade bool) {
 	for _, w := range e.Settings.Working {
 		if w.Of == of {
 			known = append(known, w)
 		}
 	}
 	if len(known) > 0 {
-		return known, ""
+		return known, false
 	}
 	for _, w := range usual {
 		if w.Of == of {
+			w.For = e.Say(w.For)
 			known = append(known, w)
 		}
 	}
-	return known, " (by what is usual in the trade)"
+	return known, true
 }
 
 // within returns the ends between which a value counts as the working number.
@@ -107,7 +112,7 @@ func (e *Evaluation) numbersOf(w Working) string {
 		return e.Text(x, 3)
 	}
 	if w.Low == w.High {
-		return "near " + write(w.Low)
+		return e.Say("judge.near", "number", write(w.Low))
 	}
-	return write(w.Low) + " to " + write(w.High)
+	return e.Say("judge.range", "low", write(w.Low), "high", write(w.High))
 }

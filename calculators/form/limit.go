@@ -6,39 +6,33 @@ import (
 	"slipbook/calculators/quantity"
 )
 
-// Outside says in words why a value is refused; empty when it is in range.
-func (in *Input) Outside(value float64, style quantity.Style) string {
-	show := func(x float64) string {
-		return WithUnit(quantity.Format(x, 7, style), quantity.Canonical(in.Kind))
-	}
+// outside says in words why a value is refused; empty when it is in range.
+func (e *Evaluation) outside(in *Input, value float64) string {
+	show := func(x float64) string { return WithUnit(e.Text(x, 7), quantity.Canonical(in.Kind)) }
 	low, high := in.Low, in.High
 	switch {
 	case low.End != NoEnd && (value < low.Value || low.End == Above && value == low.Value):
-		if low.Why != "" && in.Kind == quantity.Gravity {
-			return "This was read as " + show(value) + ". " + low.Why
+		why := e.why(in, low)
+		switch {
+		case why != "" && in.Kind == quantity.Gravity:
+			return e.Say("form.read-as", "value", show(value), "why", why)
+		case why != "" && (value >= 0 || in.Kind == quantity.Temperature):
+			return why
+		case low.End == Above:
+			return e.Say("form.not-above", "value", show(value), "least", show(low.Value))
 		}
-		if low.Why != "" && (value >= 0 || in.Kind == quantity.Temperature) {
-			return low.Why
-		}
-		if low.End == Above {
-			return "This was read as " + show(value) + ", but it has to be more than " + show(low.Value) + "."
-		}
-		return "This was read as " + show(value) + ", but it cannot be less than " + show(low.Value) + "."
+		return e.Say("form.too-small", "value", show(value), "least", show(low.Value))
 	case high.End != NoEnd && value > high.Value:
-		if high.Why != "" {
-			return high.Why
+		if why := e.why(in, high); why != "" {
+			return why
 		}
-		return "This was read as " + show(value) + ", but it cannot be more than " + show(high.Value) + "." + in.unitDoubt()
+		key := "form.too-large"
+		if len(quantity.Units(in.Kind)) > 1 {
+			key = "form.too-large-unit"
+		}
+		return e.Say(key, "value", show(value), "most", show(high.Value))
 	case in.Whole && value != math.Trunc(value):
-		return "This was read as " + show(value) + ", but it has to be a whole number."
-	}
-	return ""
-}
-
-// unitDoubt asks about the unit where there is more than one.
-func (in *Input) unitDoubt() string {
-	if len(quantity.Units(in.Kind)) > 1 {
-		return " Is the unit right?"
+		return e.Say("form.not-whole", "value", show(value))
 	}
 	return ""
 }

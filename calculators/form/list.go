@@ -1,7 +1,7 @@
 package form
 
 import (
-	"errors"
+	"slipbook/calculators/words"
 	"strconv"
 
 	"slipbook/calculators/decimal"
@@ -11,14 +11,14 @@ import (
 
 // readValues understands the text of a box: one quantity, or for a list
 // several.
-func readValues(in *Input, t box, style quantity.Style) ([]quantity.Quantity, error) {
+func (e *Evaluation) readValues(in *Input, t box, style quantity.Style) ([]quantity.Quantity, error) {
 	if !in.List {
 		q, err := quantity.Read(t.text, in.Kind, t.unit, style)
 		return []quantity.Quantity{q}, err
 	}
 	pieces := split(t.text, in.Kind)
 	if len(pieces) > in.Most {
-		return nil, errors.New("There are " + strconv.Itoa(len(pieces)) + " values here, and at most " + strconv.Itoa(in.Most) + " can be reckoned at once.")
+		return nil, words.NewError("form.too-many-values", "count", strconv.Itoa(len(pieces)), "most", strconv.Itoa(in.Most))
 	}
 	unit := t.unit
 	if unit == "" {
@@ -28,7 +28,7 @@ func readValues(in *Input, t box, style quantity.Style) ([]quantity.Quantity, er
 	for i, piece := range pieces {
 		q, err := quantity.Read(piece, in.Kind, unit, style)
 		if err != nil {
-			return nil, wrongValue{i, "Value " + strconv.Itoa(i+1) + ", “" + Clip(piece) + "”: " + err.Error() + " Part the values with spaces or semicolons."}
+			return nil, wrongValue{i, e.Say("form.wrong-value", "value", strconv.Itoa(i+1), "typed", Clip(piece), "why", e.Settings.said(err))}
 		}
 		values[i] = q
 	}
@@ -58,7 +58,7 @@ func oneUnit(pieces []string, values []quantity.Quantity, chosen string) error {
 	for i, piece := range pieces {
 		for j, other := range pieces {
 			if chosen == "" && named(piece) && !named(other) && values[i].Unit != values[j].Unit {
-				return errors.New("“" + Clip(piece) + "” names its unit, and “" + Clip(other) + "” names none. Give the unit with every value, or once at the end.")
+				return words.NewError("form.one-unit", "typed", Clip(piece), "other", Clip(other))
 			}
 		}
 	}
@@ -115,14 +115,14 @@ func belongsBefore(word, before string, kind quantity.Kind) bool {
 
 // which names the value of a list that a refusal is about; empty for an input
 // that is no list.
-func (in *Input) which(i int, text string) string {
+func (e *Evaluation) which(in *Input, i int, text string) string {
 	if !in.List {
 		return ""
 	}
 	piece := split(text, in.Kind)[i]
-	name := "Value " + strconv.Itoa(i+1) + ", “" + Clip(piece) + "”: "
+	key := "form.which"
 	if i > 0 && len(piece) == 3 && piece[0] == '0' {
-		name += "in a list digits are not grouped; for one thousand write 1000. "
+		key = "form.which-grouped"
 	}
-	return name
+	return e.Say(key, "value", strconv.Itoa(i+1), "typed", Clip(piece)) + " "
 }

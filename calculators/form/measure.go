@@ -48,11 +48,11 @@ func (e *Evaluation) Amount(value float64, unit string, digits, places int, m Me
 		step := e.stepOf(m, value)
 		switch {
 		case value == 0:
-			return "none"
+			return e.Say("amount.none")
 		case value < step/2 && (m == Weighed || m == Water):
-			return "too little to weigh"
+			return e.Say("amount.unweighable")
 		case value < step/2:
-			return "too little to measure"
+			return e.Say("amount.unmeasurable")
 		}
 		return e.beside(value, unit, m, e.metric(value, unit, func(v, scale float64) string {
 			return e.Text(quantity.RoundTo(v, float64(step*scale), quantity.Nearest), 12)

@@ -6,8 +6,8 @@ import (
 )
 
 // Next is a calculator to go on to from an answer, with numbers carried over.
+// What is done there is said after the calculator's name and ".next.".
 type Next struct {
-	Words      string // what is done there: "Make the bucket thinner or thicker"
 	Calculator string
 	Carry      []Carry
 	If         string // an output that the answer must have for it; empty = always
@@ -33,7 +33,7 @@ func (e *Evaluation) onward() {
 		for _, c := range next.Carry {
 			given = append(given, e.carried(c)...)
 		}
-		e.Answer.Next = append(e.Answer.Next, Onward{next.Words, Request(next.Calculator, given)})
+		e.Answer.Next = append(e.Answer.Next, Onward{e.Settings.Words.Text(e.Calculator.Name + ".next." + next.Calculator), Request(next.Calculator, given)})
 	}
 }
 

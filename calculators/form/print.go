@@ -25,7 +25,7 @@ func (c *Calculator) Printed(s Settings) Printed {
 			p.Rows = append(p.Rows, row)
 		}
 	case len(t.Cases) > 0:
-		p.Head = append([]string{"For"}, c.heads(t.Show)...)
+		p.Head = append([]string{s.inWords().Words.Text("form.table-for")}, c.heads(t.Show)...)
 		for _, k := range t.Cases {
 			p.Rows = append(p.Rows, c.printedRow(k.Words, s, k.Given...))
 		}

@@ -39,7 +39,7 @@ func (e *Evaluation) sort(given []Setting) {
 			t.times++
 		}
 		if t.times > 1 && !in.List {
-			e.Refuse(name, "This was given twice. Give it once.")
+			e.Refuse(name, "form.given-twice")
 		}
 	}
 }
@@ -58,7 +58,7 @@ func (e *Evaluation) noSuchInput(name string) string {
 	for _, in := range e.Calculator.Inputs {
 		known = append(known, in.Name)
 	}
-	return "“" + e.Calculator.Name + "” has no input called “" + Clip(name) + "”. Its inputs are: " + Listing(known) + "."
+	return e.Say("form.no-input", "calculator", e.Calculator.Name, "typed", Clip(name), "inputs", e.Listing(known))
 }
 
 // read understands one input's text, or lets its default stand in, and
@@ -68,7 +68,7 @@ func (e *Evaluation) read(in *Input) {
 	if t.text == "" {
 		if in.Default == "" || t.unused {
 			if in.Needed && in.Group == "" {
-				e.Answer.Refuse(in.Name, missing(in))
+				e.Missing(in.Name)
 			}
 			return
 		}
@@ -81,20 +81,20 @@ func (e *Evaluation) read(in *Input) {
 		e.readWords(in, t.text)
 		return
 	}
-	read, err := readValues(in, t, style)
+	read, err := e.readValues(in, t, style)
 	if wrong, one := err.(wrongValue); one {
 		e.Answer.RefuseValue(in.Name, wrong.i, wrong.text)
 		return
 	} else if err != nil {
-		e.Answer.Refuse(in.Name, err.Error())
+		e.Answer.Refuse(in.Name, e.Settings.said(err))
 		return
 	}
 	values := make([]float64, len(read))
 	for i, q := range read {
 		v := q.Value
 		values[i] = v
-		if why := in.Outside(v, e.Settings.Style); why != "" {
-			if why = in.which(i, t.text) + why; in.List {
+		if why := e.outside(in, v); why != "" {
+			if why = e.which(in, i, t.text) + why; in.List {
 				e.Answer.RefuseValue(in.Name, i, why)
 			} else {
 				e.Answer.Refuse(in.Name, why)
@@ -113,11 +113,11 @@ const mostWords = 600
 // or its label.
 func (e *Evaluation) readWords(in *Input, text string) {
 	if len(text) > mostWords {
-		e.Answer.Refuse(in.Name, "That is too much text for this box.")
+		e.Refuse(in.Name, "form.too-much-text")
 		return
 	}
-	if choices := e.Settings.ChoicesFor(in); len(choices) > 0 {
-		id, ask := in.Choice(choices, text)
+	if choices := e.choices(in); len(choices) > 0 {
+		id, ask := e.choice(in, choices, text)
 		if ask != "" {
 			e.Answer.Refuse(in.Name, ask)
 			return
@@ -126,42 +126,70 @@ func (e *Evaluation) readWords(in *Input, text string) {
 			id = e.Settings.Table.StateSaid(text)
 		}
 		if id == "" {
-			e.Answer.Refuse(in.Name, "“"+Clip(text)+"” is none of the choices. They are: "+ids(choices)+".")
+			e.Refuse(in.Name, "form.no-choice", "typed", Clip(text), "choices", e.ids(choices))
 			return
 		}
 		text = id
 	} else if in.Bodies {
-		e.Answer.Refuse(in.Name, "No clay is known here by its name. Give the number instead; on the command line, --content names the course whose clays are meant.")
+		e.Refuse(in.Name, "form.no-clays")
 		return
 	}
 	e.Answer.Inputs = append(e.Answer.Inputs, Given{Name: in.Name, Text: text, List: in.List})
 }
 
-// Choice returns the id of the choice that a text names, or what to ask where
+// choices are what an input may be, each with its label.
+func (e *Evaluation) choices(in *Input) []Choice {
+	choices := e.Settings.ChoicesFor(in)
+	if in.Bodies {
+		return choices
+	}
+	labelled := make([]Choice, len(choices))
+	for i, c := range choices {
+		labelled[i] = Choice{c.ID, e.Settings.Words.Text(e.Calculator.choicesOf(in) + "." + c.ID)}
+	}
+	return labelled
+}
+
+// choice returns the id of the choice that a text names, or what to ask where
 // it may mean several; both are empty where it names none.
-func (in *Input) Choice(choices []Choice, text string) (id, ask string) {
+func (e *Evaluation) choice(in *Input, choices []Choice, text string) (id, ask string) {
 	for _, c := range choices {
 		if letters.SameWord(text, c.ID) || letters.SameWord(text, c.Label) {
 			return c.ID, ""
 		}
 	}
-	for _, s := range in.Said {
-		if letters.SameWord(text, s.Words) {
-			return s.ID, s.Ask
+	of := e.Calculator.choicesOf(in)
+	for _, id := range in.Said {
+		if oneOf(e.Settings.Words.Text(of+".said."+id), text) {
+			return id, ""
+		}
+	}
+	for _, id := range in.Asks {
+		if oneOf(e.Settings.Words.Text(of+".ask."+id+".said"), text) {
+			return "", e.Settings.Words.Text(of + ".ask." + id + ".ask")
 		}
 	}
 	return "", ""
 }
 
-func ids(choices []Choice) string {
+// oneOf reports whether a text is one of the words of a list, which commas
+// separate.
+func oneOf(list, text string) bool {
+	for _, w := range letters.Split(list, ", ") {
+		if letters.SameWord(text, w) {
+			return true
+		}
+	}
+	return false
+}
+
+func (e *Evaluation) ids(choices []Choice) string {
 	var list []string
 	for _, c := range choices {
 		list = append(list, c.ID)
 	}
-	return Listing(list)
+	return e.Listing(list)
 }
-
-func missing(in *Input) string { return "This is still missing: “" + in.Label + "”." }
 
 // understood says how a text was read where that is not plain from the text
 // itself: another unit, grouped digits, a fraction.
@@ -177,11 +205,13 @@ func (e *Evaluation) understood(in *Input, typed string, values []float64) {
 	if e.Settings.Style.Decimal == '.' && Same(typed, values[0]) {
 		return
 	}
-	e.Answer.Read = append(e.Answer.Read, Phrase{in.Name, "read as " + WithUnit(text, unit)})
+	e.Answer.Read = append(e.Answer.Read, Phrase{in.Name, e.Say("form.read", "value", WithUnit(text, unit))})
 }
 
 // Missing refuses an input that this request cannot do without.
-func (e *Evaluation) Missing(name string) { e.Answer.Refuse(name, missing(e.Calculator.Input(name))) }
+func (e *Evaluation) Missing(name string) {
+	e.Refuse(name, "form.missing", "label", e.label(e.Calculator.Input(name)))
+}
 
 // Same reports whether a plain number's text is the value it was read as.
 func Same(typed string, value float64) bool {

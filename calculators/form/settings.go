@@ -2,6 +2,7 @@ package form
 
 import (
 	"errors"
+	"slipbook/calculators/words"
 
 	"slipbook/calculators/decimal"
 	"slipbook/calculators/letters"
@@ -11,6 +12,7 @@ import (
 
 // Settings are the course's own constants, given to every answer.
 type Settings struct {
+	Words   *words.Table // what answers say, in their language; nil = the default language's
 	Style   quantity.Style
 	Scales  []Scale      // of the studio, the finest first; empty = the usual ones
 	Bodies  []Body       // the studio's clays
@@ -43,9 +45,9 @@ const (
 func Subjects() []Subject { return []Subject{OfSlip, OfWash, OfStain} }
 
 // Sums returns the settings that a calculator which does not plan can need: its
-// page carries no more.
+// page carries no more. Words and table travel beside it.
 func (s Settings) Sums(c *Calculator) Settings {
-	s.Table = nil
+	s.Table, s.Words = nil, nil
 	bodies := s.Bodies
 	s.Bodies = nil
 	for i := range c.Inputs {
@@ -64,32 +66,9 @@ func (s Settings) Sums(c *Calculator) Settings {
 }
 
 // Plain returns the settings of the command line: the point is the decimal mark,
-// and a bare pint is asked about.
+// a bare pint is asked about.
 func Plain() Settings {
 	return Settings{Style: quantity.Style{Decimal: '.', Measures: "metric"}}
-}
-
-// Encode writes settings in the form that Configure reads.
-func (s Settings) Encode() string {
-	var b []byte
-	b = field(b, "decimal", string(s.Style.Decimal))
-	b = field(b, "measures", s.Style.Measures)
-	for _, scale := range s.Scales {
-		b = field(b, "scale", number(scale.To)+" "+number(scale.Step))
-	}
-	for _, body := range s.Bodies {
-		b = field(b, "body", body.encode())
-	}
-	for _, w := range s.Working {
-		b = field(b, "working", string(w.Of)+" "+number(w.Low)+" "+number(w.High)+" "+w.For)
-	}
-	for _, h := range s.Hazards {
-		b = field(b, "hazard", h.ID+" "+h.Words)
-	}
-	if s.Table != nil {
-		b = field(b, "table", s.Table.Encode())
-	}
-	return string(b)
 }
 
 // Configure reads the settings from their encoded form, for example
@@ -142,11 +121,14 @@ func (s *Settings) take(f Setting) (err error) {
 			s.Hazards = append(s.Hazards, Hazard{id, words})
 			return nil
 		}
+	case "words":
+		s.Words, err = words.Decode(f.Text)
+		return err
 	case "table":
 		s.Table, err = stage.Decode(f.Text)
 		return err
 	}
-	return errors.New("The setting “" + Clip(f.Name) + "=" + Clip(f.Text) + "” is not known.")
+	return errors.New(Clip(f.Name) + "=" + Clip(f.Text))
 }
 
 // leading reads so many numbers, parted by single spaces, from the beginning
@@ -183,4 +165,21 @@ func (s Settings) Step(mass float64) float64 {
 		}
 	}
 	return best.Step
+}
+
+// inWords are settings that have words: the default language's where they name
+// none.
+func (s Settings) inWords() Settings {
+	if s.Words == nil {
+		s.Words = usualWords()
+	}
+	return s
+}
+
+// said words an error of reading.
+func (s Settings) said(err error) string {
+	if worded, ok := err.(words.Error); ok {
+		return s.Words.Fill(worded.ID, worded.Fills...)
+	}
+	return err.Error()
 }

@@ -19,8 +19,9 @@ func (l List) Solve(calculator string, given []Setting, s Settings) *Answer {
 	if c := l.Find(calculator); c != nil {
 		return c.Solve(given, s)
 	}
-	answer := &Answer{Calculator: calculator}
-	answer.Refuse("calculator", "There is no calculator called “"+Clip(calculator)+"”. There are: "+Listing(l.names())+".")
+	s = s.inWords()
+	answer := &Answer{Calculator: calculator, Language: s.Words.Language}
+	answer.Refuse("calculator", s.Words.Fill("form.no-calculator", "typed", Clip(calculator), "calculators", s.Words.List(l.names())))
 	return answer
 }
 
@@ -35,11 +36,12 @@ func (l List) names() []string {
 // Solve answers a request in the course's style. It never panics: what the
 // arithmetic cannot do is an error of the answer.
 func (c *Calculator) Solve(given []Setting, s Settings) (answer *Answer) {
-	answer = &Answer{Calculator: c.Name}
+	s = s.inWords()
+	answer = &Answer{Calculator: c.Name, Language: s.Words.Language}
 	defer func() {
 		if recover() != nil {
-			*answer = Answer{Calculator: c.Name}
-			answer.Refuse("calculator", "This calculation failed, and that is a mistake of the handbook, not yours. Please tell your instructor what you typed.")
+			*answer = Answer{Calculator: c.Name, Language: s.Words.Language}
+			answer.Refuse("calculator", s.Words.Text("form.failed"))
 		}
 	}()
 	e := &Evaluation{Calculator: c, Settings: s, Answer: answer}
@@ -48,7 +50,9 @@ func (c *Calculator) Solve(given []Setting, s Settings) (answer *Answer) {
 		e.finish()
 		return answer
 	}
-	answer.Notes = append(answer.Notes, c.Notes...)
+	for _, note := range c.Says {
+		answer.Notes = append(answer.Notes, s.Words.Text(c.Name+".note."+note))
+	}
 	answer.Cautions = append(answer.Cautions, s.CautionsOf(c)...)
 	c.Work(e)
 	e.finish()
@@ -75,12 +79,12 @@ func (e *Evaluation) finish() {
 	a := e.Answer
 	for _, r := range a.Outputs {
 		if !finite(r.Value) {
-			a.Refuse("calculator", "These numbers lead to no sensible answer. Check each of them for a slipped decimal mark.")
+			e.Refuse("calculator", "form.no-answer")
 			break
 		}
 	}
 	if e.Refused() {
-		*a = Answer{Calculator: a.Calculator, Read: a.Read, Chosen: a.Chosen, Errors: e.inOrder(a.Errors), Wrong: a.Wrong}
+		*a = Answer{Calculator: a.Calculator, Language: a.Language, Read: a.Read, Chosen: a.Chosen, Errors: e.inOrder(a.Errors), Wrong: a.Wrong}
 	}
 }
 

@@ -1,26 +1,10 @@
 package form
 
 import (
-	"strconv"
-
+	"slipbook/calculators/letters"
 	"slipbook/calculators/quantity"
+	"slipbook/calculators/words"
 )
-
-// Listing joins words: "a, b and c".
-func Listing(list []string) string {
-	text := ""
-	for i, w := range list {
-		switch {
-		case i == 0:
-		case i == len(list)-1:
-			text += " and "
-		default:
-			text += ", "
-		}
-		text += w
-	}
-	return text
-}
 
 // Clip shortens what was typed so that a message stays readable, at a
 // character's edge, without characters that cannot be seen.
@@ -45,18 +29,68 @@ func WithUnit(text, unit string) string {
 	return text + "\u00a0" + unit
 }
 
-// Plural words a number of things: "1 cup", "2 cups".
-func Plural(count int, word string) string {
-	if count == 1 {
-		return "1 " + word
-	}
-	return strconv.Itoa(count) + " " + word + "s"
-}
-
 // Join puts two sentences one after the other, where there are two.
 func Join(a, b string) string {
 	if a == "" || b == "" {
 		return a + b
 	}
 	return a + " " + b
+}
+
+// id is the id of a calculator's own sentence. A key with a stop in it is an id
+// already: of what several calculators say.
+func (c *Calculator) id(key string) string {
+	if letters.IndexByte(key, '.') >= 0 {
+		return key
+	}
+	return c.Name + ".say." + key
+}
+
+// Say returns a sentence of the calculator by its key, or any by its id. A
+// fill-in is one of fills, names each with its text after it, or the output or
+// input of that name as it is shown.
+func (e *Evaluation) Say(key string, fills ...string) string {
+	return words.Filled(e.Settings.Words.Text(e.Calculator.id(key)), fills, e.Shown)
+}
+
+// Count words a number of things in the form that the language has for it.
+func (e *Evaluation) Count(key string, n int) string {
+	return e.Settings.Words.Count(e.Calculator.id(key), n)
+}
+
+// Listing joins words: "a, b and c".
+func (e *Evaluation) Listing(list []string) string { return e.Settings.Words.List(list) }
+
+// wordsOf is the id before those of an input's words. Inputs that several
+// calculators share have them once.
+func (c *Calculator) wordsOf(in *Input) string {
+	if in.Shared != "" {
+		return "shared." + in.Shared
+	}
+	return c.Name + "." + in.Name
+}
+
+// choicesOf is the id before those of its choices and of what people also say
+// for them.
+func (c *Calculator) choicesOf(in *Input) string {
+	if in.SharedChoices != "" {
+		return "shared." + in.SharedChoices
+	}
+	return c.wordsOf(in) + ".choice"
+}
+
+// label is the label of an input.
+func (e *Evaluation) label(in *Input) string {
+	return e.Settings.Words.Text(e.Calculator.wordsOf(in) + ".label")
+}
+
+// why is the sentence of a limit; empty where it has none of its own.
+func (e *Evaluation) why(in *Input, l Limit) string {
+	switch {
+	case l.Why == "":
+		return ""
+	case letters.IndexByte(l.Why, '.') >= 0:
+		return e.Settings.Words.Text(l.Why)
+	}
+	return e.Settings.Words.Text(e.Calculator.wordsOf(in) + "." + l.Why)
 }

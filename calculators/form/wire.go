@@ -1,7 +1,7 @@
 package form
 
 import (
-	"errors"
+	"slipbook/calculators/words"
 	"strconv"
 
 	"slipbook/calculators/letters"
@@ -21,11 +21,20 @@ const (
 func (l List) Respond(request []byte, s Settings) []byte {
 	name, given, err := ReadRequest(string(request))
 	if err != nil {
-		answer := &Answer{Calculator: name}
-		answer.Refuse("calculator", err.Error())
+		s = s.inWords()
+		answer := &Answer{Calculator: name, Language: s.Words.Language}
+		answer.Refuse("calculator", s.said(err))
 		return answer.encode()
 	}
 	return l.Solve(name, given, s).encode()
+}
+
+// Failed is the answer where nothing else can be said: an error that asks the
+// reader to tell the instructor.
+func (s Settings) Failed() []byte {
+	answer := &Answer{}
+	answer.Refuse("calculator", s.inWords().Words.Text("form.failed"))
+	return answer.encode()
 }
 
 // Request encodes a calculator's name and its inputs as a request, which is
@@ -56,12 +65,13 @@ func ReadRequest(request string) (name string, given []Setting, err error) {
 	return name, given, nil
 }
 
-// encode writes an answer, what may hurt before what is reckoned: error.INPUT,
+// encode writes an answer, its language first, then what may hurt before what is reckoned: error.INPUT,
 // wrong.INPUT (which value of a list), read.INPUT, chosen.INPUT, caution, headline, judged, value.X, unit.X, text.X,
 // row.N.COLUMN, note, next.N.words, next.N.request and drawing.
 func (a *Answer) encode() []byte {
 	var b []byte
 	b = field(b, "calculator", a.Calculator)
+	b = field(b, "language", a.Language)
 	for _, e := range a.Errors {
 		b = field(b, "error."+e.Input, e.Text)
 	}
@@ -142,7 +152,7 @@ func escape(b []byte, text string) []byte {
 // digits do not follow stands for itself.
 func decode(text string, most int) ([]Setting, error) {
 	if len(text) > most {
-		return nil, errors.New("That is too much text for one calculation.")
+		return nil, words.NewError("form.request-too-long")
 	}
 	var fields []Setting
 	for _, pair := range letters.Split(text, "&") {
@@ -150,7 +160,7 @@ func decode(text string, most int) ([]Setting, error) {
 			continue
 		}
 		if len(fields) == mostFields {
-			return nil, errors.New("Those are too many inputs for one calculation.")
+			return nil, words.NewError("form.too-many-inputs")
 		}
 		name, value, _ := letters.Cut(pair, "=")
 		fields = append(fields, Setting{unescape(name), unescape(value)})

@@ -49,11 +49,11 @@ func reserve(n int32) int32 {
 func configure(n int32) (result int32) {
 	defer func() {
 		if recover() != nil {
-			result = -leave([]byte("The settings could not be read."))
+			result = -leave([]byte("settings"))
 		}
 	}()
 	if n < 0 || int(n) > len(buffer) {
-		return -leave([]byte("The settings do not fit the buffer."))
+		return -leave([]byte("length"))
 	}
 	s, err := catalog.Configure(buffer[:n])
 	if err != nil {
@@ -71,7 +71,7 @@ func configure(n int32) (result int32) {
 func work(n int32) (result int32) {
 	defer func() {
 		if recover() != nil {
-			result = leave([]byte("error.calculator=This+calculation+failed."))
+			result = leave(settings.Failed())
 		}
 	}()
 	if n < 0 || int(n) > len(buffer) {

@@ -9,7 +9,9 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"regexp"
 	"strconv"
+	"strings"
 	"testing"
 
 	"github.com/tetratelabs/wazero"
@@ -19,6 +21,7 @@ import (
 	"slipbook/calculators/catalog"
 	"slipbook/calculators/catalog/catalogtest"
 	"slipbook/calculators/stage/stagetest"
+	"slipbook/calculators/words"
 )
 
 // reactor is the built module, running under wazero.
@@ -28,6 +31,12 @@ type reactor struct {
 }
 
 func start(t *testing.T) *reactor {
+	t.Helper()
+	return run(t, built(t))
+}
+
+// built builds the module as the generator does.
+func built(t *testing.T) []byte {
 	t.Helper()
 	file := filepath.Join(t.TempDir(), "calculators.wasm")
 	build := exec.Command("go", "build", "-buildmode=c-shared", "-trimpath", "-ldflags=-s -w",
@@ -41,6 +50,12 @@ func start(t *testing.T) *reactor {
 	if err != nil {
 		t.Fatal(err)
 	}
+	return code
+}
+
+// run starts a built module.
+func run(t *testing.T, code []byte) *reactor {
+	t.Helper()
 	ctx := context.Background()
 	runtime := wazero.NewRuntime(ctx)
 	t.Cleanup(func() { runtime.Close(ctx) })
@@ -81,16 +96,18 @@ func (r *reactor) received(n int32) []byte {
 }
 
 // TestSameBits sends 2,100 random requests to each calculator, good and bad,
-// in three courses' styles, and wants the native answer to the last bit.
+// in three courses' styles and both kinds of English, and wants the native
+// answer to the last bit.
 func TestSameBits(t *testing.T) {
 	r := start(t)
 	random := rand.New(rand.NewPCG(7, 2026))
-	for _, style := range []string{"decimal=.&measures=metric", "decimal=%2C&measures=us", "decimal=.&measures=imperial"} {
+	for n, style := range []string{"decimal=.&measures=metric", "decimal=%2C&measures=us", "decimal=.&measures=imperial"} {
 		settings, err := catalog.Configure([]byte(style))
 		if err != nil {
 			t.Fatal(err)
 		}
 		settings.Table, settings.Bodies = stagetest.Table(), catalogtest.Bodies
+		settings.Words = words.In(words.Languages()[n%len(words.Languages())])
 		if n := r.send("configure", []byte(settings.Encode())); n != 0 {
 			t.Fatalf("configure: %s", r.received(-n))
 		}
@@ -136,9 +153,50 @@ func TestReactorBounds(t *testing.T) {
 	if got := r.received(r.send("work", long)); !bytes.Contains(got, []byte("error.calculator=")) {
 		t.Errorf("a long request: %s", got)
 	}
-	// It still answers afterwards.
+	// It still answers afterwards, once it has words.
+	plain := catalog.Plain()
+	plain.Words = words.In(words.Default)
+	if n := r.send("configure", []byte(plain.Encode())); n != 0 {
+		t.Fatalf("configure: %s", r.received(-n))
+	}
 	request := []byte("calculator=slip-density&mass=" + strconv.Itoa(150))
-	if got := r.received(r.send("work", request)); !bytes.Equal(got, catalog.Respond(request, catalog.Plain())) {
+	if got := r.received(r.send("work", request)); !bytes.Equal(got, catalog.Respond(request, plain)) {
 		t.Errorf("afterwards: %s", got)
 	}
+}
+
+// TestReactorHoldsNoProse looks into the built module for every sentence of the
+// words: they travel beside it, and none may come back with the code.
+func TestReactorHoldsNoProse(t *testing.T) {
+	code := built(t)
+	looked := 0
+	for _, language := range words.Languages() {
+		w := words.In(language)
+		for _, id := range w.IDs() {
+			for _, piece := range pieces(w.Text(id)) {
+				if looked++; bytes.Contains(code, []byte(piece)) {
+					t.Errorf("%s holds %q of %s", "the reactor", piece, id)
+				}
+			}
+		}
+	}
+	if looked < 500 {
+		t.Errorf("only %d pieces were looked for", looked)
+	}
+	if !bytes.Contains(code, []byte("slip-density")) {
+		t.Error("not even names are found: this test looks at the wrong place")
+	}
+}
+
+// pieces are the parts of a sentence between its fill-ins that are long enough
+// to be nobody else's.
+func pieces(sentence string) []string {
+	var long []string
+	for _, piece := range regexp.MustCompile(`\{[^}]*\}`).Split(sentence, -1) {
+		piece = strings.TrimSpace(piece)
+		if len(piece) >= 27 && strings.Contains(piece, " ") {
+			long = append(long, piece)
+		}
+	}
+	return long
 }

@@ -39,6 +39,7 @@ type Desk struct {
 	BenchStyle string // loaded with it
 	Engine     string // gzipped WebAssembly under a .bin name, fetched over http(s)
 	Carried    string // classic script with the same bytes in base64, for file:
+	Words      Parcel // what the calculators say; the press has it wrapped
 	Table      Parcel // the course's decoration table, for pages with a plan; the press has it wrapped
 }
 

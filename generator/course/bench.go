@@ -17,7 +17,7 @@ import (
 // Answers gives what the calculators must know of the course. It works on a
 // course that was only partly loaded.
 func (c *Course) Answers() catalog.Settings {
-	s := catalog.Settings{Style: quantity.Style{Decimal: c.Decimal, Measures: c.Measures}}
+	s := catalog.Settings{Words: catalog.WordsIn(c.Language), Style: quantity.Style{Decimal: c.Decimal, Measures: c.Measures}}
 	for _, scale := range c.Scales {
 		s.Scales = append(s.Scales, catalog.Scale(scale))
 	}

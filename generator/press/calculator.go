@@ -135,7 +135,7 @@ func (p *Press) calculatorView(c *catalog.Calculator, fill []markup.Setting, num
 		Columns:  columns(c),
 		Steps:    c.Steps,
 		Home:     homeFrom(folder),
-		You:      catalog.Doer(stage.Student),
+		You:      catalog.Doer(p.course.Language, stage.Student),
 		Blank:    stepView{Blank: true},
 		Sheet:    sheetOf(c),
 		Standing: standing,

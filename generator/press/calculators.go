@@ -24,7 +24,7 @@ type calculatorPageView struct {
 // calculatorSheets are the pages of the calculators, their list first.
 func (i *impression) calculatorSheets() []sheet {
 	sheets := []sheet{{calculatorsAddress, "calculators", i.calculatorList}}
-	for _, c := range catalog.All() {
+	for _, c := range i.calculators {
 		sheets = append(sheets, sheet{calculatorAddress(c.Name), "calculator-page", func() (any, error) {
 			return i.calculatorPage(c)
 		}})
@@ -45,7 +45,7 @@ func (i *impression) calculatorList() (any, error) {
 			title:       w[0],
 			description: w[1],
 		}),
-		Calculators: calculatorLinks(calculatorsAddress),
+		Calculators: i.calculatorLinks(calculatorsAddress),
 	}, nil
 }
 
@@ -84,9 +84,9 @@ func (i *impression) lessonsWith(calculator, from string) []link {
 }
 
 // calculatorLinks lists the calculators for the page at from.
-func calculatorLinks(from string) []link {
+func (p *Press) calculatorLinks(from string) []link {
 	var links []link
-	for _, c := range catalog.All() {
+	for _, c := range p.calculators {
 		links = append(links, link{c.Title, relative(from, calculatorAddress(c.Name)), c.Purpose})
 	}
 	return links

@@ -167,5 +167,5 @@ func (i *impression) cardPlan(m course.Medium) []stepView {
 	if p.Conflict != nil {
 		return nil
 	}
-	return shortSteps(p.Steps)
+	return shortSteps(p.Steps, i.course.Language)
 }

@@ -32,7 +32,7 @@ func (i *impression) contentsSheet() sheet {
 			Units:       i.unitEntries(contentsAddress),
 			States:      i.stateLinks(contentsAddress),
 			Media:       i.mediumLinks(contentsAddress),
-			Calculators: calculatorLinks(contentsAddress),
+			Calculators: i.calculatorLinks(contentsAddress),
 			Extra:       extra,
 		}, nil
 	}}

@@ -17,6 +17,7 @@ import (
 type impression struct {
 	*Press
 	bundle    *assets.Bundle
+	spoken    assets.Parcel  // the words of the calculators
 	wrapped   assets.Parcel  // the decoration table for pages with a plan; empty without a table
 	order     []*course.Page // every hand-written page, in reading order
 	place     map[*course.Page]int

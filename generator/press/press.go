@@ -19,10 +19,12 @@ package press
 import (
 	"html/template"
 	"io/fs"
+	"maps"
 	"slices"
 	"sync"
 
 	"slipbook/calculators/catalog"
+	"slipbook/calculators/form"
 	"slipbook/generator/assets"
 	"slipbook/generator/course"
 	"slipbook/generator/proof"
@@ -35,17 +37,18 @@ type Edition map[string][]byte
 // Press holds a course and a theme, ready to print. It implements
 // markup.Surroundings.
 type Press struct {
-	course    *course.Course
-	templates *template.Template
-	words     words
-	icons     map[string]template.HTML // by name without ".svg"
-	settings  catalog.Settings         // what the calculators must know of the course
-	pages     map[string]*course.Page  // by content path
-	table     *course.Decoration       // of media by state; empty while the course has none
-	terms     map[string]course.Term
-	pictures  map[string]string // address by content path, of those that are not drawings
-	teaching  bool              // a copy for the instructor: notes for teaching are shown
-	printed   sync.Map          // of place to template.HTML: what standing has printed
+	course      *course.Course
+	templates   *template.Template
+	words       words
+	icons       map[string]template.HTML // by name without ".svg"
+	calculators form.List                // in the course's language
+	settings    catalog.Settings         // what the calculators must know of the course
+	pages       map[string]*course.Page  // by content path
+	table       *course.Decoration       // of media by state; empty while the course has none
+	terms       map[string]course.Term
+	pictures    map[string]string // address by content path, of those that are not drawings
+	teaching    bool              // a copy for the instructor: notes for teaching are shown
+	printed     sync.Map          // of place to template.HTML: what standing has printed
 }
 
 // New makes a press for a course from a theme's folder. It implements
@@ -55,11 +58,12 @@ type Press struct {
 // not parse, a word that words.yaml lacks, a state without a drawing.
 func New(c *course.Course, theme fs.FS) (*Press, error) {
 	p := &Press{
-		course:   c,
-		settings: c.PageAnswers(),
-		pages:    make(map[string]*course.Page),
-		terms:    make(map[string]course.Term),
-		pictures: make(map[string]string),
+		course:      c,
+		settings:    c.PageAnswers(),
+		calculators: catalog.In(c.Language),
+		pages:       make(map[string]*course.Page),
+		terms:       make(map[string]course.Term),
+		pictures:    make(map[string]string),
 	}
 	for _, page := range c.Pages() {
 		p.pages[page.File] = page
@@ -89,7 +93,7 @@ func (p *Press) ForTeaching() { p.teaching = true }
 // bytes, whatever the number of workers.
 func (p *Press) Print(r *proof.Reading, b *assets.Bundle) (Edition, error) {
 	i := newImpression(p, r, b)
-	table, err := i.wrapTable()
+	parcels, err := i.wrapParcels()
 	if err != nil {
 		return nil, err
 	}
@@ -111,7 +115,7 @@ func (p *Press) Print(r *proof.Reading, b *assets.Bundle) (Edition, error) {
 	if err != nil {
 		return nil, err
 	}
-	return bind(sheets, pages, b.Files, i.shownPictures(), table, ofBook)
+	return bind(sheets, pages, b.Files, i.shownPictures(), parcels, ofBook)
 }
 
 // gatheredSheets are the pages that are gathered from the others.
@@ -121,12 +125,15 @@ func (i *impression) gatheredSheets() []sheet {
 	return slices.Concat(answers, faults, i.hazardsSheets(), i.cardSheets(), i.teachingSheets(), i.styleSheets())
 }
 
-// wrapTable wraps the course's decoration table for the pages that plan, and
-// gives its files by address.
-func (i *impression) wrapTable() (files map[string][]byte, err error) {
-	if i.settings.Table == nil {
-		return nil, nil
+// wrapParcels wraps the words of the calculators, and the course's decoration
+// table for the pages that plan, and returns their files by address.
+func (i *impression) wrapParcels() (map[string][]byte, error) {
+	spoken, files, err := assets.Wrap("words", []byte(i.settings.Words.Reactor().Encode()))
+	if i.spoken = spoken; err != nil || i.settings.Table == nil {
+		return files, err
 	}
-	i.wrapped, files, err = assets.Wrap("table", []byte(i.settings.Table.Encode()))
+	table, more, err := assets.Wrap("table", []byte(i.settings.Table.Encode()))
+	i.wrapped = table
+	maps.Copy(files, more)
 	return files, err
 }

@@ -163,7 +163,7 @@ func TestPrintMakesEveryPage(t *testing.T) {
 	}
 	want = slices.AppendSeq(want, maps.Keys(shared().Files))
 	for address := range e {
-		if strings.HasPrefix(address, "assets/table-") || strings.HasPrefix(address, "assets/chapters-") { // named by what they say
+		if strings.HasPrefix(address, "assets/table-") || strings.HasPrefix(address, "assets/words-") || strings.HasPrefix(address, "assets/chapters-") { // named by what they say
 			want = append(want, address)
 		}
 	}

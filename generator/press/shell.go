@@ -120,6 +120,7 @@ func (i *impression) desk(a about) *assets.Desk {
 		BenchStyle: at(i.bundle.Desk.BenchStyle),
 		Engine:     at(i.bundle.Desk.Engine),
 		Carried:    at(i.bundle.Desk.Carried),
+		Words:      assets.Parcel{Packed: at(i.spoken.Packed), Carried: at(i.spoken.Carried)},
 	}
 	if a.plan && i.bundle.Desk.Planner != "" {
 		d.Script = at(i.bundle.Desk.Planner)

@@ -120,7 +120,7 @@ func (i *impression) statePage(n int) (any, error) {
 // plan is the planner with a state filled in, or nil while the catalog has no
 // planner.
 func (i *impression) plan(s course.State) (any, error) {
-	c := catalog.Find(catalog.Plan)
+	c := i.calculators.Find(catalog.Plan)
 	if c == nil {
 		return nil, nil
 	}

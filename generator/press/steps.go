@@ -14,6 +14,7 @@ type stepView struct {
 	ID                        string // where it stands on the page
 	State, Title, What        string
 	Wear, Place, Who, Caution string
+	You                       string // who does it where the reader does alone
 	Lesson                    string // relative to the page
 	Ask, Wait, Why, Trouble   string
 }
@@ -24,7 +25,7 @@ func (s stepView) Shows(text string) bool { return s.Blank || text != "" }
 // Cares reports whether there is anything to take care of. Who does it is said
 // with that, and wherever it is not the reader alone.
 func (s stepView) Cares() bool {
-	return s.Blank || s.Wear != "" || s.Place != "" || s.Caution != "" || s.Who != catalog.Doer(stage.Student)
+	return s.Blank || s.Wear != "" || s.Place != "" || s.Caution != "" || s.Who != s.You
 }
 
 // steps are the rows of a plan's answer. id begins the ids of the steps, home
@@ -38,7 +39,7 @@ func steps(answer *catalog.Answer, id, home string) []stepView {
 		}
 		s := stepView{
 			ID: id + ".step." + strconv.Itoa(n+1), State: at["state"], Title: at["title"], What: at["what"],
-			Wear: at["wear"], Place: at["place"], Who: at["who"], Caution: at["caution"],
+			Wear: at["wear"], Place: at["place"], Who: at["who"], You: catalog.Doer(answer.Language, stage.Student), Caution: at["caution"],
 			Ask: at["ask"], Wait: at["wait"], Why: at["why"], Trouble: at["trouble"],
 		}
 		if at["lesson"] != "" {
@@ -52,13 +53,13 @@ func steps(answer *catalog.Answer, id, home string) []stepView {
 // shortSteps are steps for one sheet: what to wear, where, who if it is not the
 // reader alone, and how to take care, each such sentence where it is first
 // needed.
-func shortSteps(plan []stage.Step) []stepView {
+func shortSteps(plan []stage.Step, language string) []stepView {
 	var all []stepView
 	said := map[string]bool{}
 	for _, s := range plan {
 		v := stepView{What: s.What, Wear: s.Wear, Place: s.Place}
 		if s.Who != stage.Student {
-			v.Who = catalog.Doer(s.Who)
+			v.Who = catalog.Doer(language, s.Who)
 		}
 		if !said[s.Caution] {
 			v.Caution = s.Caution

@@ -24,7 +24,7 @@ func TestStepsOnACardCarryTheirHazards(t *testing.T) {
 		for state := range table.States {
 			plan := table.Plan(stage.Wish{State: state, Body: -1, Food: true, Layers: []stage.Layer{{Medium: medium}}})
 			cautions := ""
-			for n, step := range shortSteps(plan.Steps) {
+			for n, step := range shortSteps(plan.Steps, "en-GB") {
 				var out bytes.Buffer
 				if err := p.templates.ExecuteTemplate(&out, "step-short", step); err != nil {
 					t.Fatal(err)
@@ -40,7 +40,7 @@ func TestStepsOnACardCarryTheirHazards(t *testing.T) {
 				}
 				wanted := []string{from.Wear, from.Place}
 				if from.Who != stage.Student {
-					wanted = append(wanted, catalog.Doer(from.Who))
+					wanted = append(wanted, catalog.Doer("en-GB", from.Who))
 				}
 				for _, words := range wanted {
 					if !strings.Contains(before, words) {
@@ -109,9 +109,9 @@ func TestStepSaysWhateverItHas(t *testing.T) {
 	}
 	blank := printed("plan-title", stepView{Blank: true}) + printed("plan-step", stepView{Blank: true})
 	for name, put := range stepTexts {
-		s := stepView{Who: catalog.Doer(stage.Student), What: "Do this."}
+		s := stepView{Who: catalog.Doer("en-GB", stage.Student), You: catalog.Doer("en-GB", stage.Student), What: "Do this."}
 		if name == "who" {
-			s.Who = catalog.Doer(stage.Instructor)
+			s.Who = catalog.Doer("en-GB", stage.Instructor)
 		}
 		put(&s, "Only "+name+" is said.")
 		page := printed("plan-title", s) + printed("plan-step", s)

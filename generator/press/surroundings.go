@@ -118,7 +118,7 @@ func (p *Press) Block(page *course.Page, b markup.Block) (html []byte, problems 
 			return nil, problems
 		}
 	case "calculator":
-		c := catalog.Find(b.Words)
+		c := p.calculators.Find(b.Words)
 		if c == nil {
 			return nil, []markup.Problem{unknownCalculator(b)}
 		}

@@ -12,7 +12,7 @@ import (
 // in words and whether it is any good, the numbers, what they came from, the
 // rows, what has to be said with them, and where to go on.
 func Answer(w io.Writer, a *catalog.Answer, s catalog.Settings) error {
-	c := catalog.Find(a.Calculator)
+	c := catalog.In(a.Language).Find(a.Calculator)
 	var b strings.Builder
 	if len(a.Cautions) > 0 {
 		b.WriteString("Caution\n" + points(a.Cautions) + "\n")

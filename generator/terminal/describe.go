@@ -5,13 +5,14 @@ import (
 	"strings"
 
 	"slipbook/calculators/catalog"
+	"slipbook/calculators/form"
 	"slipbook/calculators/quantity"
 )
 
 // List lists the calculators, each with what it answers.
-func List(w io.Writer) error {
+func List(w io.Writer, calculators form.List) error {
 	var b strings.Builder
-	for _, c := range catalog.All() {
+	for _, c := range calculators {
 		b.WriteString(c.Name + "\n" + fold(c.Purpose, "    "))
 	}
 	b.WriteString("\nOne of these names after \"slipbook calc\" shows its inputs and an example.\n")
@@ -19,12 +20,12 @@ func List(w io.Writer) error {
 	return err
 }
 
-// Describe says what a calculator asks and answers, with its formulas
-// and its worked example as a command.
-func Describe(w io.Writer, c *catalog.Calculator) error {
+// Describe says what a calculator asks and answers, with its formulas and its
+// worked example as a command, in the words that the settings have.
+func Describe(w io.Writer, c *catalog.Calculator, s catalog.Settings) error {
 	var b strings.Builder
 	b.WriteString(c.Name + ": " + c.Title + "\n" + fold(c.Purpose, ""))
-	section(&b, "Caution", points(catalog.Plain().CautionsOf(c)))
+	section(&b, "Caution", points(catalog.Settings{Words: s.Words}.CautionsOf(c)))
 	var inputs strings.Builder
 	for i := range c.Inputs {
 		inputs.WriteString(describeInput(c, &c.Inputs[i]))

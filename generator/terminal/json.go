@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"slipbook/calculators/catalog"
+	"slipbook/calculators/form"
 )
 
 // The types below are the shapes of "calc --json", which other programs rely
@@ -14,6 +15,7 @@ import (
 type (
 	answerShape struct {
 		Calculator string        `json:"calculator"`
+		Language   string        `json:"language"`
 		Inputs     []inputShape  `json:"inputs"`
 		Outputs    []outputShape `json:"outputs"`
 		Rows       []rowShape    `json:"rows"`
@@ -91,8 +93,8 @@ func JSONAnswer(w io.Writer, a *catalog.Answer) error { return writeJSON(w, shap
 // shapeOf returns the shape of an answer.
 func shapeOf(a *catalog.Answer) answerShape {
 	shape := answerShape{
-		Calculator: a.Calculator,
-		Inputs:     []inputShape{}, Outputs: []outputShape{}, Rows: []rowShape{},
+		Calculator: a.Calculator, Language: a.Language,
+		Inputs: []inputShape{}, Outputs: []outputShape{}, Rows: []rowShape{},
 		Notes: loose(a.Notes), Cautions: loose(a.Cautions), Judged: loose(a.Judged), Next: []nextShape{},
 	}
 	for _, next := range a.Next {
@@ -157,9 +159,9 @@ func JSONErrors(w io.Writer, errors []catalog.Phrase) error {
 }
 
 // JSONList writes the list of calculators.
-func JSONList(w io.Writer) error {
+func JSONList(w io.Writer, calculators form.List) error {
 	var shape listShape
-	for _, c := range catalog.All() {
+	for _, c := range calculators {
 		shape.Calculators = append(shape.Calculators, calculatorShape{c.Name, c.Title, c.Purpose})
 	}
 	return writeJSON(w, shape)

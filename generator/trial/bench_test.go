@@ -127,7 +127,7 @@ func TestBenchModeSteps(t *testing.T) {
 	t.Parallel()
 	h := published(t)
 	b := phone(t)
-	f := formAt(b, h, catalog.Find("slip-density"))
+	f := formAt(b, h, catalog.In("en-GB").Find("slip-density"))
 	b.tap(tool("bench"))
 	b.until(inBenchMode)
 	value := f.boxes("mass") + "[0].value"
@@ -142,7 +142,7 @@ func TestBenchModeSteps(t *testing.T) {
 			t.Errorf("%q and %s makes %q, want %q", tt.typed, tt.sign, got, tt.want)
 		}
 	}
-	g := formAt(b, h, catalog.Find("slip-adjust"))
+	g := formAt(b, h, catalog.In("en-GB").Find("slip-adjust"))
 	b.tap(tool("bench"))
 	b.until(inBenchMode)
 	for ask[bool](b, "!("+inSight+`.includes("from"))`) {
@@ -213,7 +213,7 @@ func TestBenchModeWithASheetHasAWayOut(t *testing.T) {
 // say whether it does.
 func TestTheScreensStateInWords(t *testing.T) {
 	t.Parallel()
-	f := formAt(phone(t), published(t), catalog.Find("slip-density"))
+	f := formAt(phone(t), published(t), catalog.In("en-GB").Find("slip-density"))
 	f.fill(f.calc.Example.Given, true)
 	f.agree(f.calc.Example.Given, settings(t))
 	said := tool("awake") + ".textContent"
@@ -293,7 +293,7 @@ func TestBenchModeThroughAReload(t *testing.T) {
 func TestNothingIsKeptWithoutBenchMode(t *testing.T) {
 	t.Parallel()
 	h := published(t)
-	f := formAt(open(t), h, catalog.Find("wash-mix"))
+	f := formAt(open(t), h, catalog.In("en-GB").Find("wash-mix"))
 	f.fill(f.calc.Example.Given, true)
 	f.agree(f.calc.Example.Given, settings(t))
 	if n := ask[int](f.tab, "localStorage.length"); n != 0 {
@@ -309,7 +309,7 @@ func TestBenchModeWhereNothingIsKept(t *testing.T) {
 	t.Parallel()
 	h, s := published(t), settings(t)
 	b := phone(t)
-	f := formAt(b, h, catalog.Find("wash-mix"))
+	f := formAt(b, h, catalog.In("en-GB").Find("wash-mix"))
 	ask[bool](b, "("+forgetful+", true)")
 	f.fill(f.calc.Example.Given, true)
 	f.agree(f.calc.Example.Given, s)

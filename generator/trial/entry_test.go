@@ -172,7 +172,7 @@ func TestEnteringSelects(t *testing.T) {
 func TestSecondClickPutsTheCaret(t *testing.T) {
 	t.Parallel()
 	b := open(t)
-	f := formAt(b, published(t), catalog.Find("slip-density"))
+	f := formAt(b, published(t), catalog.In("en-GB").Find("slip-density"))
 	f.typeInto("mass", 0, "212.4")
 	f.leave()
 	click := chromedp.Click(chromedp.CSS(f.css() + " [name=mass]"))
@@ -237,7 +237,7 @@ func TestNothingIsScoldedTooSoon(t *testing.T) {
 // that is only half typed called wrong.
 func TestASlipIsNotScolded(t *testing.T) {
 	t.Parallel()
-	f := formAt(phone(t), published(t), catalog.Find("slip-density"))
+	f := formAt(phone(t), published(t), catalog.In("en-GB").Find("slip-density"))
 	ask[bool](f.tab, `(() => {
 		window.heard = []
 		new MutationObserver(() => window.heard.push(...`+scolded+`)).observe(document.querySelector("form"), {subtree: true, childList: true, attributes: true})
@@ -259,7 +259,7 @@ func TestASlipIsNotScolded(t *testing.T) {
 // TestOneWrongBar marks the bar that is wrong, and no other.
 func TestOneWrongBar(t *testing.T) {
 	t.Parallel()
-	f := formAt(open(t), published(t), catalog.Find("shrinkage-test"))
+	f := formAt(open(t), published(t), catalog.In("en-GB").Find("shrinkage-test"))
 	f.fill(f.calc.Example.Given, true)
 	f.agree(f.calc.Example.Given, settings(t))
 	for n := range 3 {

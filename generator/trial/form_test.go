@@ -378,7 +378,7 @@ func (f *form) request() (calculator string, given []catalog.Setting) {
 // each runs a test on every calculator of the catalog, as many at once as there
 // are processors.
 func each(t *testing.T, test func(t *testing.T, c *catalog.Calculator)) {
-	all := catalog.All()
+	all := catalog.In("en-GB")
 	if len(all) < 6 {
 		t.Fatalf("the catalog has %d calculators", len(all))
 	}

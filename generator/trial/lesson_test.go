@@ -45,7 +45,7 @@ func TestCalculatorsInLessons(t *testing.T) {
 			for _, fault := range differences(want, stands.Shown) {
 				b.t.Errorf("%s, %s as it stands with %v:\n%s", address, stands.Calculator, given, fault)
 			}
-			f := &form{tab: b, calc: catalog.Find(stands.Calculator)}
+			f := &form{tab: b, calc: catalog.In("en-GB").Find(stands.Calculator)}
 			f.fill(f.calc.Example.Given, true)
 			f.agree(f.calc.Example.Given, s)
 		}

@@ -18,7 +18,7 @@ import (
 // plan opens a form of the planner in a tab, filled by a request.
 func plan(b *tab, h *handbook, given ...catalog.Setting) *form {
 	b.t.Helper()
-	f := &form{tab: b, calc: catalog.Find("stage-plan")}
+	f := &form{tab: b, calc: catalog.In("en-GB").Find("stage-plan")}
 	query := ""
 	if len(given) > 0 {
 		query = "?" + catalog.Request("stage-plan", given)
@@ -165,7 +165,7 @@ func (f *form) shows(given ...catalog.Setting) {
 			at[cell.Column] = cell.Text
 		}
 		var care []string
-		if at["wear"]+at["place"]+at["caution"] != "" || at["who"] != catalog.Doer(stage.Student) {
+		if at["wear"]+at["place"]+at["caution"] != "" || at["who"] != catalog.Doer("en-GB", stage.Student) {
 			for _, column := range []string{"wear", "place", "who", "caution"} {
 				if at[column] != "" {
 					care = append(care, at[column])
@@ -352,7 +352,7 @@ func TestPlanByKeyboard(t *testing.T) {
 func TestPlanPrintsAlone(t *testing.T) {
 	t.Parallel()
 	h, s := published(t), settings(t)
-	given := catalog.Find("stage-plan").Example.Given
+	given := catalog.In("en-GB").Find("stage-plan").Example.Given
 	f := plan(open(t), h, given...)
 	f.agree(given, s)
 	example := []string{"A worked example", "A table for the wall", "One layer and a clear glaze"}

@@ -29,7 +29,7 @@ const (
 // sheetOf opens the mixing sheet of a calculator's worked example on a phone.
 func sheetOf(t *testing.T, h *handbook, name string) *form {
 	t.Helper()
-	f := formAt(phone(t), h, catalog.Find(name))
+	f := formAt(phone(t), h, catalog.In("en-GB").Find(name))
 	f.fill(f.calc.Example.Given, true)
 	f.agree(f.calc.Example.Given, settings(t))
 	f.tap(tool("sheet"))

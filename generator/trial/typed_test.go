@@ -81,7 +81,7 @@ func wordsOf(c *catalog.Calculator, row []catalog.Cell) []string {
 		care = care || cell.Text != "" && slices.Contains([]string{"wear", "place", "caution"}, cell.Column)
 		switch {
 		case c.Name == "stage-plan" && slices.Contains([]string{"step", "action", "lesson", "who"}, cell.Column):
-			if cell.Column == "who" && (care || cell.Text != catalog.Doer(stage.Student)) {
+			if cell.Column == "who" && (care || cell.Text != catalog.Doer("en-GB", stage.Student)) {
 				words = append(words, cell.Text)
 			}
 		default:

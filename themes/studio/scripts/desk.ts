@@ -21,6 +21,7 @@ export function open(more?: More): void {
   const forms = elements.map((element) => new Form(element, fail, more))
   const source = {
     engine: word('engine'), carried: word('carried'), settings: elements[0]?.dataset['settings'] ?? '',
+    words: word('words'), wordsCarried: word('wordsCarried'),
     table: word('table'), tableCarried: word('tableCarried'),
   }
 

@@ -11,7 +11,9 @@ export interface Source {
   readonly engine: string // gzipped WebAssembly, for http and https
   readonly carried: string // a classic script with the same bytes, for file:
   readonly settings: string // the course's own constants, encoded
-  readonly table: string // the course's decoration table, likewise packed and carried; empty where nothing is planned
+  readonly words: string // what answers say, likewise packed and carried
+  readonly wordsCarried: string
+  readonly table: string // the course's decoration table, likewise; empty where nothing is planned
   readonly tableCarried: string
 }
 
@@ -31,13 +33,14 @@ declare global {
 
 /** load fetches, compiles and starts the engine; it rejects when it cannot. */
 export async function load(source: Source): Promise<Work> {
-  const module = await WebAssembly.compile(await taken(source.engine, source.carried))
+  const [engine, words, table] = await Promise.all([
+    taken(source.engine, source.carried), setting('words', source.words, source.wordsCarried), setting('table', source.table, source.tableCarried),
+  ])
+  const module = await WebAssembly.compile(engine)
   const instance = await WebAssembly.instantiate(module, system(module, () => reactor.memory))
   const reactor = instance.exports as unknown as Reactor
   reactor._initialize()
-  let settings = source.settings
-  if (source.table) settings += `&table=${encodeURIComponent(new TextDecoder().decode(await taken(source.table, source.tableCarried)))}`
-  call(reactor, 'configure', settings)
+  call(reactor, 'configure', source.settings + words + table)
   return (request) => new URLSearchParams(call(reactor, 'work', request))
 }
 
@@ -56,6 +59,11 @@ function call(reactor: Reactor, name: 'configure' | 'work', text: string): strin
   return new TextDecoder().decode(new Uint8Array(reactor.memory.buffer, reactor.reserve(0), length))
 }
 
+/** setting is a parcel as a further setting of that name; nothing where there is no parcel. */
+async function setting(name: string, packed: string, script: string): Promise<string> {
+  return packed ? `&${name}=${encodeURIComponent(new TextDecoder().decode(await taken(packed, script)))}` : ''
+}
+
 /** taken gives the bytes of a parcel: fetched, or from the script that carries them where pages may not fetch. */
 async function taken(packed: string, script: string): Promise<ArrayBuffer> {
   return inflated(location.protocol === 'file:' ? await carried(script) : await fetched(packed))
@@ -67,11 +75,18 @@ async function fetched(address: string): Promise<Uint8Array<ArrayBuffer>> {
   return new Uint8Array(await response.arrayBuffer())
 }
 
-async function carried(address: string): Promise<Uint8Array<ArrayBuffer>> {
-  await run(address)
-  const text = atob(globalThis.carried ?? '')
-  globalThis.carried = undefined
-  return Uint8Array.from(text, (letter) => letter.charCodeAt(0))
+/** Scripts that carry data share one global: each waits until the one before it was taken. */
+let turn: Promise<unknown> = Promise.resolve()
+
+function carried(address: string): Promise<Uint8Array<ArrayBuffer>> {
+  const mine = turn.then(async () => {
+    await run(address)
+    const text = atob(globalThis.carried ?? '')
+    globalThis.carried = undefined
+    return Uint8Array.from(text, (letter) => letter.charCodeAt(0))
+  })
+  turn = mine.catch(() => undefined)
+  return mine
 }
 
 /** inflated undoes gzip, unless a server has done so on the way. */
