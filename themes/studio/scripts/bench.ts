@@ -10,7 +10,7 @@ import { copy } from './copy'
 import { save } from './csv'
 import type { Form } from './form'
 import { keep, recall } from './kept'
-import { button, fill, make } from './say'
+import { button, fill, make, offer } from './say'
 import { Sheet } from './sheet'
 import { steppers } from './stepper'
 
@@ -33,7 +33,7 @@ class Bench {
   readonly #back: HTMLButtonElement
   readonly #next: HTMLButtonElement
   readonly #linked: HTMLElement
-  readonly #away = make('p', 'reckon-linked') // offers the sheet again
+  readonly #away = offer() // offers the sheet again
   #at = 0
   #on = false
   #sheet: Sheet | undefined
@@ -41,7 +41,7 @@ class Bench {
 
   constructor(form: Form) {
     this.#form = form
-    this.#things = [...form.element.querySelectorAll<HTMLElement>(':scope > :is(.reckon-box, .reckon-either)')]
+    this.#things = [...form.element.querySelectorAll<HTMLElement>(':scope > [data-stop]')]
     this.#switcher = part(form.element, '[data-tool=bench]')
     this.#home = document.createComment('')
     this.#switcher.before(this.#home)
@@ -50,7 +50,7 @@ class Bench {
     this.#next.className = 'reckon-go'
     this.#place.setAttribute('role', 'status')
     this.#way = make('p', 'reckon-keys reckon-way', this.#back, this.#place, this.#next)
-    this.#linked = make('p', 'reckon-linked', words['calculator-bench-kept'], button(words['calculator-linked-clear'], () => form.clear()))
+    this.#linked = offer(words['calculator-bench-kept'], button(words['calculator-linked-clear'], () => form.clear()))
     const decimal = new URLSearchParams(form.element.dataset['settings']).get('decimal') ?? '.'
     for (const box of form.element.querySelectorAll<HTMLElement>('[data-input]')) steppers(box, decimal)
 
@@ -110,7 +110,7 @@ class Bench {
     if (on) {
       this.#out.append(this.#switcher)
       this.#form.section.prepend(this.#out)
-      this.#form.element.querySelector(':scope > .reckon-keys')?.before(this.#way)
+      this.#home.parentElement?.before(this.#way)
     } else {
       this.#home.after(this.#switcher)
       this.#out.remove()

@@ -114,6 +114,11 @@ export class Box {
     if (rival && !other.empty && !this.touched) this.#first.value = ''
   }
 
+  /** What stands below the boxes: how they were read, or what is wrong. */
+  get said(): string {
+    return this.#said.textContent ?? ''
+  }
+
   say(text: string): void {
     this.refused = false
     this.#said.textContent = text

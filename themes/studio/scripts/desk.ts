@@ -9,9 +9,9 @@ import { dress, run } from './run'
 
 /** open makes every calculator of the page work, as its script tag says. */
 export function open(more?: More): void {
-  const said = document.currentScript?.dataset
-  if (!said) return
-  const word = (name: string): string => said[name] ?? ''
+  const tag = document.currentScript
+  if (!tag) return
+  const { engine = '', carried = '', words: sayings = '', wordsCarried = '', table = '', tableCarried = '', bench = '', benchStyle = '' } = tag.dataset
   const elements = [...document.querySelectorAll<HTMLFormElement>('form[data-calculator]')]
   const fail = (): void => forms.forEach((form) => {
     const failed = form.section.querySelector<HTMLElement>('[data-failed]')
@@ -20,14 +20,12 @@ export function open(more?: More): void {
   })
   const forms = elements.map((element) => new Form(element, fail, more))
   const source = {
-    engine: word('engine'), carried: word('carried'), settings: elements[0]?.dataset['settings'] ?? '',
-    words: word('words'), wordsCarried: word('wordsCarried'),
-    table: word('table'), tableCarried: word('tableCarried'),
+    engine, carried, settings: elements[0]?.dataset['settings'] ?? '', words: sayings, wordsCarried, table, tableCarried,
   }
 
   watchPlace()
   restore(forms)
-  tools(forms, word('bench'), word('benchStyle'))
+  tools(forms, bench, benchStyle)
 
   let loading: Promise<void> | undefined
   const begin = (): Promise<void> => (loading ??= load(source).then((work: Work) => forms.forEach((f) => f.start(work)), fail).then(backToPlace))

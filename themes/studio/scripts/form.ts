@@ -8,7 +8,7 @@ import { Box, fields, isField, part } from './box'
 import type { Work } from './engine'
 import { selectOnEntry } from './entry'
 import { cameAgain, untouched } from './place'
-import { button, fill, make } from './say'
+import { button, fill, offer } from './say'
 
 /** What a page with plans has beside plain boxes and tables. */
 export interface More {
@@ -57,7 +57,7 @@ export class Form {
     this.#voice = part(form, '[data-voice]')
     this.#linked = part(form, '[data-linked]')
     this.#told = part(this.section, '[data-told]')
-    this.#cleared = make('p', 'reckon-linked')
+    this.#cleared = offer()
 
     selectOnEntry(form)
     form.addEventListener('input', (e) => this.#typed(e))
@@ -223,7 +223,7 @@ export class Form {
   /** Lets a screen reader say what is new: the answer, or what is wrong. */
   #speak(): void {
     clearTimeout(this.#timer)
-    const wrong = [...this.#form.querySelectorAll('[data-said].reckon-wrong')].map((e) => e.textContent ?? '')
+    const wrong = this.#boxes.filter((box) => box.refused).map((box) => box.said)
     const said = [...wrong, this.#line.textContent ?? ''].filter((text) => text !== '').join(' ')
     if (said !== this.#spoken && (this.#news || wrong.length > 0)) this.#voice.textContent = this.#spoken = said
     this.#news = false

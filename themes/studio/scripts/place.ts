@@ -6,7 +6,7 @@
 import { parsed } from './kept'
 
 /** What stands in the same order before and after a reload. */
-const parts = ':is(main, .reckon, .reckon-result, .reckon-answers) > :not(.reckon-linked), .reckon-box, .tally-lines > li'
+const parts = ':is(main, [data-section], [data-result], [data-answers]) > :not([data-linked], [data-offer]), [data-stop], [data-lines] > li'
 
 /** Spot is the part at the top of the window, and how far below its edge it began. */
 interface Spot {

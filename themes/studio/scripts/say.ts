@@ -11,6 +11,13 @@ export function make<K extends keyof HTMLElementTagNameMap>(tag: K, name: string
   return element
 }
 
+/** offer makes a line that offers something, such as to undo. Where the reader was is counted without it. */
+export function offer(...inside: (string | Node | undefined)[]): HTMLElement {
+  const line = make('p', 'reckon-linked', ...inside)
+  line.dataset['offer'] = ''
+  return line
+}
+
 /** button gives a button that does something. */
 export function button(words: string | undefined, press: () => void): HTMLButtonElement {
   const made = make('button', '', words ?? '')

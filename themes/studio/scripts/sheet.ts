@@ -5,7 +5,7 @@
 import * as words from '../words.yaml'
 import { part } from './box'
 import type { Form } from './form'
-import { button, fill, make } from './say'
+import { button, fill, make, offer } from './say'
 
 /** Line is one thing to weigh. */
 interface Line {
@@ -55,6 +55,12 @@ export function grouped(number: string, mark: string): string {
   return after === undefined ? parted : parted + mark + after
 }
 
+/** named returns the name of a calculator as a screen reader says it. */
+function named(section: HTMLElement): string {
+  const heading = document.getElementById(section.getAttribute('aria-labelledby') ?? '')
+  return heading?.textContent ?? section.getAttribute('aria-label') ?? ''
+}
+
 /** Ticked is what was ticked, and in which boxes' numbers. */
 interface Ticked {
   readonly request: string
@@ -69,7 +75,7 @@ export class Sheet {
   readonly #list = make('ol', 'tally-lines')
   readonly #case = make('p', 'tally-case')
   readonly #care = make('div', 'caution')
-  readonly #lost = make('p', 'reckon-linked') // offers ticks back that went with a change of the numbers
+  readonly #lost = offer() // offers ticks back that went with a change of the numbers
   readonly element: HTMLElement
   ticks: Set<string>
   #ticked: Ticked | undefined // as it was when a line was last ticked
@@ -83,11 +89,12 @@ export class Sheet {
     this.#alone = key?.dataset['alone'] ?? ''
     this.#changed = changed
     this.ticks = new Set(ticks)
-    const title = form.section.querySelector('.reckon-name')?.textContent ?? form.section.getAttribute('aria-label') ?? ''
+    const title = named(form.section)
     const blank = (word: string | undefined): HTMLElement => make('span', '', word ?? '')
     const keys = make('p', 'reckon-keys', button(words['calculator-sheet-print'], () => print()), button(words['calculator-sheet-close'], closed))
+    this.#list.dataset['lines'] = ''
     this.#care.setAttribute('role', 'note')
-    this.#care.setAttribute('aria-label', form.section.querySelector('.caution-words')?.textContent ?? '')
+    this.#care.setAttribute('aria-label', form.section.querySelector('[data-caution-words]')?.textContent ?? '')
     this.#lost.hidden = true
     this.element = make('section', 'tally',
       make('p', 'reckon-name', fill(words['calculator-sheet-name'], title)), this.#case,
@@ -103,7 +110,7 @@ export class Sheet {
     const answer = this.#form.answer
     const all = answer ? lines(this.#form, answer, this.#order, this.#alone) : []
     this.#case.textContent = answer?.get('headline') ?? this.#form.element.querySelector('[data-headline]')?.textContent ?? ''
-    const heading = part(this.#form.section, '.caution-words').cloneNode(true) as HTMLElement
+    const heading = part(this.#form.section, '[data-caution-words]').cloneNode(true) as HTMLElement
     heading.removeAttribute('id')
     this.#care.replaceChildren(heading, ...[...this.#form.section.querySelectorAll('[data-always-caution], [data-list=caution] li')]
       .map((caution) => make('p', '', caution.textContent ?? '')))

@@ -40,7 +40,7 @@ export function steppers(root: HTMLElement, decimal: string): void {
   // A specific gravity starts at that of water.
   const start = root.dataset['default'] || (root.dataset['step'] === '0.01' ? '1' : '0')
   root.addEventListener('click', (event) => {
-    const key = event.target instanceof Element && event.target.closest<HTMLElement>('.reckon-step')
+    const key = event.target instanceof Element && event.target.closest<HTMLElement>('[data-up]')
     const input = key && key.parentElement?.querySelector<HTMLInputElement>('input[name]')
     if (!key || !input) return
     const next = stepped(input.value || start, key.dataset['up'] !== '', decimal, root.dataset['step'])
