@@ -11,7 +11,7 @@ import (
 	"slipbook/generator/course"
 )
 
-// example gives the worked example of a calculator as arguments of calc.
+// example returns the worked example of a calculator as arguments of calc.
 func example(c *catalog.Calculator) []string {
 	args := []string{"calc", c.Name}
 	for _, g := range c.Example.Given {

@@ -102,7 +102,7 @@ func printed(t *testing.T, text string) float64 {
 	return amount
 }
 
-// answered gives an output of a calculator, the amount behind some words of its
+// answered returns an output of a calculator, the amount behind some words of its
 // notes, named note:WORDS, or a place in its rows named
 // row.N.COLUMN, without its sign; false when there is none.
 func answered(t *testing.T, calculator, request, output string) (float64, bool) {

@@ -52,7 +52,7 @@ func main() {
 	os.Exit(run(os.Args[1:], os.Stdout, os.Stderr))
 }
 
-// run runs one command and gives its status. Asked for help, it prints that
+// run runs one command and returns its status. Asked for help, it prints that
 // and ends the program with status 0.
 func run(args []string, out, say io.Writer) int {
 	parser := kong.Must(&commands{}, kong.Name("slipbook"), kong.Description(about), kong.Writers(out, say),

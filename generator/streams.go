@@ -29,7 +29,7 @@ func (s *streams) progress(format string, args ...any) {
 	}
 }
 
-// watched says whether a terminal shows what is said.
+// watched reports whether a terminal shows what is said.
 func (s *streams) watched() bool {
 	file, ok := s.say.(*os.File)
 	if !ok {

@@ -25,7 +25,7 @@ const keepsBase = "base"
 func (l *loader) overBase(path, example string) source.Value {
 	var root source.Value
 	if source.Exists(l.fsys, path) {
-		root = l.sheet(path, example)
+		root = l.yaml(path, example)
 	} else {
 		none := source.New(path, nil)
 		l.open = append(l.open, none)

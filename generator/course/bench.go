@@ -14,7 +14,7 @@ import (
 // What of course.yaml the calculators answer with: the studio's clays, its
 // scales and the numbers it works with.
 
-// Answers gives what the calculators must know of the course. It works on a
+// Answers returns what the calculators must know of the course. It works on a
 // course that was only partly loaded.
 func (c *Course) Answers() catalog.Settings {
 	s := catalog.Settings{Words: catalog.WordsIn(c.Language), Style: quantity.Style{Decimal: c.Decimal, Measures: c.Measures}}
@@ -40,7 +40,7 @@ func (c *Course) PageAnswers() catalog.Settings {
 	return s
 }
 
-// hazardsInWords gives the hazards that calculators name, in some words.
+// hazardsInWords returns the hazards that calculators name, in some words.
 func (c *Course) hazardsInWords(words func(Hazard) string) []catalog.Hazard {
 	var hazards []catalog.Hazard
 	for _, id := range catalog.HazardIDs() {

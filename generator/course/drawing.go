@@ -33,7 +33,7 @@ var (
 	classes   = regexp.MustCompile(`^(clay|slip|water|colour|glaze|paper|fine|ghost|words)( (clay|slip|water|colour|glaze|paper|fine|ghost|words))*$`)
 )
 
-// shapes gives the attributes of each element beside those of every element.
+// shapes are the attributes of each element beside those of every element.
 var shapes = map[string]map[string]*regexp.Regexp{
 	"g":        {},
 	"path":     {"d": curve},

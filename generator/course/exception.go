@@ -186,8 +186,8 @@ func (t *table) readChanges(f source.Fields, e *Exception, about subject, cells 
 	return on
 }
 
-// mayChange says whether an exception may say this of a state, and reports
-// what it may not: to allow what physics forbids, to forbid the house what is
+// mayChange reports whether an exception may say this of a state, and adds a
+// finding for what it may not: to allow what physics forbids, to forbid the house what is
 // liked best, or to say again what another has said.
 func (e *Exception) mayChange(state string, p Pair, about subject, cell source.Value, cells unique) bool {
 	old := about.on[state]

@@ -112,8 +112,8 @@ func onlyShapes(t *testing.T, svg []byte) {
 	}
 }
 
-// FuzzSheet reads any text as one of the YAML files.
-func FuzzSheet(f *testing.F) {
+// FuzzYAML reads any text as one of the YAML files.
+func FuzzYAML(f *testing.F) {
 	sheets := []string{settingsFile, hazardsFile, tableFile, glossaryFile}
 	for _, text := range []string{
 		"title: x\nlanguage: en\nstudio: {name: y}\nunits: [a]\n", "states:\n  - {id: wet}\nmedia:\n  - {id: a, states: {wet: {verdict: never}}}\n",

@@ -17,7 +17,7 @@ func (l *loader) glossary() {
 	}
 	ids, used := unique{}, unique{}
 	var sees [][]source.Value
-	root := l.sheet(glossaryFile, "terms:")
+	root := l.yaml(glossaryFile, "terms:")
 	for _, item := range root.Fields("terms").Need("terms", "terms:").List() {
 		f := item.Fields("id", "word", "also", "means", "see")
 		id, word := f.Need("id", "id: bisque"), f.Need("word", "word: bisque")
@@ -42,7 +42,7 @@ func (l *loader) glossary() {
 	}
 }
 
-// addWord is add for words, of which capital letters do not count.
+// addWord is add for words, whose capital letters do not count.
 func (u unique) addWord(v source.Value, word string) bool { return u.add(v, strings.ToLower(word)) }
 
 // readSee reads the ids of the other terms that a term speaks of.

@@ -148,7 +148,7 @@ func (t *table) readCare(f source.Fields, below Care) Care {
 	return c
 }
 
-// hazard gives the id of a hazard. While hazards.yaml could not be read, any
+// hazard returns the id of a hazard. While hazards.yaml could not be read, any
 // will do.
 func (t *table) hazard(v source.Value) string {
 	if !t.hazardsRead {

@@ -12,9 +12,9 @@ import (
 	"slipbook/generator/source"
 )
 
-// leaf is a page being read, with the places of what can only be checked when
-// all pages are known.
-type leaf struct {
+// parsedPage is a page being read, with the places of what can only be checked
+// when all pages are known.
+type parsedPage struct {
 	page          *Page
 	source        *source.Text
 	end           int // of the opening block in the source
@@ -22,37 +22,37 @@ type leaf struct {
 	before, after []source.Value
 }
 
-// readLeaf reads a page and its opening block. It knows the media of the
+// parsePage reads a page and its opening block. It knows the media of the
 // decoration table and nothing of the other pages, so that many can be read at
 // once. A file that is no text makes an empty page: links to it still lead
 // somewhere, and one finding says what is wrong.
-func (l *loader) readLeaf(e errand) *leaf {
-	s, ok := source.Read(l.fsys, e.file, textLimit)
-	lf := &leaf{
-		page:   &Page{Kind: e.kind, File: e.file, Address: e.address, Unit: e.unit, Source: s.Bytes},
+func (l *loader) parsePage(job loadJob) *parsedPage {
+	s, ok := source.Read(l.fsys, job.file, textLimit)
+	p := &parsedPage{
+		page:   &Page{Kind: job.kind, File: job.file, Address: job.address, Unit: job.unit, Source: s.Bytes},
 		source: s,
 	}
 	if !ok {
-		return lf
+		return p
 	}
-	s.Language, lf.page.Language = l.course.Language, l.course.Language
+	s.Language, p.page.Language = l.course.Language, l.course.Language
 	s.CheckHidden()
 	head, after := s.Opening()
-	if lf.end = after; after > 0 {
-		l.readHead(lf, head)
+	if p.end = after; after > 0 {
+		l.readHead(p, head)
 	}
-	return lf
+	return p
 }
 
 var headKeys = []string{"title", "description", "creator", "date", "teaches", "timeRequired", "medium", "technique", "needs", "before", "after"}
 
-func (l *loader) readHead(lf *leaf, root source.Value) {
+func (l *loader) readHead(p *parsedPage, root source.Value) {
 	keys := headKeys
-	if lf.page.Kind == UnitPage {
+	if p.page.Kind == UnitPage {
 		keys = append(keys[:len(keys):len(keys)], "lessons")
 	}
 	f := root.Fields(keys...)
-	lf.page.Head = Head{
+	p.page.Head = Head{
 		Title:        f.Need("title", "title: Mix a slip").Text(),
 		Description:  f.Get("description").Text(),
 		Creator:      f.Get("creator").Text(),
@@ -63,13 +63,13 @@ func (l *loader) readHead(lf *leaf, root source.Value) {
 		Technique:    f.Get("technique").Text(),
 		Needs:        f.Get("needs").Texts(),
 	}
-	lf.before, lf.after = f.Get("before").List(), f.Get("after").List()
-	if lf.page.Kind == UnitPage {
-		lf.lessons = f.Need("lessons", "lessons: [mix-a-slip]")
+	p.before, p.after = f.Get("before").List(), f.Get("after").List()
+	if p.page.Kind == UnitPage {
+		p.lessons = f.Need("lessons", "lessons: [mix-a-slip]")
 	}
 }
 
-// medium gives the id of a medium of the decoration table. When the table
+// medium returns the id of a medium of the decoration table. When the table
 // could not be read, any will do.
 func (l *loader) medium(v source.Value) string {
 	id := v.Text()
@@ -101,7 +101,7 @@ func date(v source.Value) string {
 
 var isoDuration = regexp.MustCompile(`^PT(?:([0-9]{1,3})H)?(?:([0-9]{1,4})M)?$`)
 
-// duration gives whole minutes of an ISO 8601 duration in hours and minutes.
+// duration returns whole minutes of an ISO 8601 duration in hours and minutes.
 func duration(v source.Value) Duration {
 	text := v.Text()
 	if text == "" {
@@ -118,9 +118,9 @@ func duration(v source.Value) Duration {
 	return 0
 }
 
-// pageNamed gives the content path that a relative path in this page means,
+// pageNamed returns the content path that a relative path in this page means,
 // or empty when it is no such path.
-func (lf *leaf) pageNamed(v source.Value) string {
+func (p *parsedPage) pageNamed(v source.Value) string {
 	text := v.Text()
 	if text == "" {
 		return ""
@@ -129,5 +129,5 @@ func (lf *leaf) pageNamed(v source.Value) string {
 		v.Report(finding.UnknownName, fmt.Sprintf("`%s` does not lead to a page", text), "Write the path from this file to the page's .md file, such as `measure.md` or `../wash/unit.md`.")
 		return ""
 	}
-	return path.Join(path.Dir(lf.page.File), text)
+	return path.Join(path.Dir(p.page.File), text)
 }

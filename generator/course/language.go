@@ -42,7 +42,7 @@ func words(list string) map[string]bool {
 	return set
 }
 
-// decimalMark gives the mark that people who read this language write between
+// decimalMark returns the mark that people who read this language write between
 // units and tenths.
 func decimalMark(tag string) byte {
 	parts := strings.Split(strings.ToLower(tag), "-")

@@ -73,9 +73,9 @@ type loader struct {
 	taught      []source.Value // the lessons that hazards name
 }
 
-// sheet reads a YAML file and gives its value; of a file that is broken or
+// yaml reads a YAML file and returns its value; of a file that is broken or
 // empty, an absent one. example is how such a file begins.
-func (l *loader) sheet(path, example string) source.Value {
+func (l *loader) yaml(path, example string) source.Value {
 	s, ok := source.Read(l.fsys, path, textLimit)
 	l.open = append(l.open, s)
 	if !ok {
@@ -102,7 +102,7 @@ var topLevel = []string{settingsFile, homeFile, styleFile, hazardsFile, tableFil
 func (l *loader) strays() {
 	entries, err := fs.ReadDir(l.fsys, ".")
 	if err != nil {
-		return // course.yaml was read, so there is no list to be had
+		return // course.yaml could be read; nothing can be said of the rest
 	}
 	for _, e := range entries {
 		if name := e.Name(); !strings.HasPrefix(name, ".") && !slices.Contains(topLevel, name) {

@@ -100,7 +100,7 @@ func readHides(f source.Fields, kind string) bool {
 	return yes(v)
 }
 
-// onGlaze says whether there are media that have a firing of their own on the
+// onGlaze reports whether there are media that have a firing of their own on the
 // fired glaze.
 func (t *table) onGlaze() bool {
 	return slices.ContainsFunc(t.Media, func(m Medium) bool { return m.Kind == onGlazeKind })

@@ -21,7 +21,7 @@ import (
 
 const picturesFolder = "pictures"
 
-// pictureKinds gives the format that a picture's ending promises.
+// pictureKinds are the formats that the endings of pictures promise.
 var pictureKinds = map[string]string{".svg": "svg", ".png": "png", ".jpg": "jpeg", ".jpeg": "jpeg", ".gif": "gif"}
 
 const pictureHelp = "Save a photo as JPEG, a screen or a scan as PNG, and draw a drawing as SVG."

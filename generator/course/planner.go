@@ -102,7 +102,7 @@ func (d *Decoration) planTechnique(q Technique) stage.Technique {
 	return planned
 }
 
-// planTransitions gives the transitions in their order, glaze firings first:
+// planTransitions returns the transitions in their order, glaze firings first:
 // from the first firing the planner learns where a glaze is fired.
 func (d *Decoration) planTransitions() []stage.Transition {
 	var glaze, others []stage.Transition
@@ -132,8 +132,8 @@ func (d *Decoration) planMedium(m *Medium) stage.Medium {
 		Heat: m.Heat, Food: m.Food, Hides: m.Hides, Fixed: planFixings[m.Fixed], Hazards: d.bits(m.Hazards), Who: planWho(m.Care), On: d.planRules(m.On)}
 }
 
-// planProduct gives a product or recipe card as a medium: what it does not
-// say is as with the medium that it is one of. It gives none when that medium
+// planProduct returns a product or recipe card as a medium: what it does not
+// say is as with the medium that it is one of. It returns none when that medium
 // is not there.
 func (d *Decoration) planProduct(e *Exception) []stage.Medium {
 	base, there := d.FindMedium(e.Medium)
@@ -180,7 +180,7 @@ func (d *Decoration) planBodies() []stage.Body {
 	return bodies
 }
 
-// planRules gives one rule for each state, in order. A state of which nothing
+// planRules returns one rule for each state, in order. A state of which nothing
 // is said, which Load reports, is forbidden.
 func (d *Decoration) planRules(on map[string]Pair) []stage.Rule {
 	var rules []stage.Rule
@@ -194,7 +194,7 @@ func (d *Decoration) planRules(on map[string]Pair) []stage.Rule {
 	return rules
 }
 
-// planCells gives what a technique says of each state, in order.
+// planCells returns what a technique says of each state, in order.
 func (d *Decoration) planCells(q Technique) []stage.Cell {
 	var cells []stage.Cell
 	for _, s := range d.States {
@@ -211,7 +211,7 @@ func (d *Decoration) planCells(q Technique) []stage.Cell {
 
 var planBases = map[string]stage.Basis{physics: stage.Physics, trade: stage.Trade, house: stage.House}
 
-// planRule gives a pair in a state, or apart from states, as a rule.
+// planRule returns a pair in a state, or apart from states, as a rule.
 func (d *Decoration) planRule(p Pair, state string) stage.Rule {
 	r := d.planCare(p.Care)
 	r.Verdict, r.Basis, r.Reason, r.Fault, r.Remedy, r.Ask = planVerdicts[p.Verdict], planBases[p.Rule], p.Reason, p.Fault, p.Remedy, p.Ask
@@ -221,7 +221,7 @@ func (d *Decoration) planRule(p Pair, state string) stage.Rule {
 	return r
 }
 
-// place gives the place of a state among the states, the first for one that
+// place returns the place of a state among the states, the first for one that
 // is not there.
 func (d *Decoration) place(state string) int {
 	return max(0, slices.IndexFunc(d.States, func(s State) bool { return s.ID == state }))

@@ -21,10 +21,10 @@ type named struct {
 	source.Value
 }
 
-// settings reads course.yaml and gives the units that it names; false when
+// settings reads course.yaml and returns the units that it names; false when
 // their list cannot be read, so that nothing is known about them.
 func (l *loader) settings() (units []named, ok bool) {
-	root := l.sheet(settingsFile, "title: Decorating with slip")
+	root := l.yaml(settingsFile, "title: Decorating with slip")
 	if root.Absent() {
 		return nil, false
 	}
@@ -99,7 +99,7 @@ func readLanguage(f source.Fields, c *Course) {
 	c.Language, c.Decimal = tag, decimalMark(tag)
 }
 
-// readPublishedAt gives an absolute address that ends in a slash, or nothing.
+// readPublishedAt returns an absolute address that ends in a slash, or nothing.
 func readPublishedAt(v source.Value) string {
 	text := v.Text()
 	if text == "" {
@@ -113,7 +113,7 @@ func readPublishedAt(v source.Value) string {
 	return strings.TrimSuffix(u.String(), "/") + "/"
 }
 
-// cone gives a cone's number as text: 06 and 6 are far apart.
+// cone returns a cone's number as text: 06 and 6 are far apart.
 func cone(v source.Value) string {
 	text := v.Text()
 	if text == "" {

@@ -107,8 +107,8 @@ func (t *table) namesMedium(v source.Value, name string) {
 
 var typedWords = regexp.MustCompile(`^[\p{L}\p{M}\p{N}]+([ '’-][\p{L}\p{M}\p{N}]+)*$`)
 
-// plainWord says whether a word can be found in what a student types, and
-// reports one that cannot.
+// plainWord reports whether a word can be found in what a student types, and
+// adds a finding for one that cannot.
 func plainWord(v source.Value, word string) bool {
 	switch small := strings.ToLower(word); {
 	case word == "":
@@ -123,7 +123,7 @@ func plainWord(v source.Value, word string) bool {
 	return true
 }
 
-// known gives an id that is there, and reports another; what is the kind of
+// known returns an id that is there, and reports another; what is the kind of
 // thing it names. While nothing of that kind could be read, nothing is
 // reported.
 func (u unique) known(v source.Value, what string) string {

@@ -78,7 +78,7 @@ func explainMoves() string {
 	return strings.Join(parts, ", ")
 }
 
-// possible says whether a transition is complete and clay can make it; one
+// possible reports whether a transition is complete and clay can make it; one
 // that is complete and impossible is reported.
 func (tr *Transition) possible(f source.Fields) bool {
 	i := slices.IndexFunc(moves, func(m move) bool { return m.name == tr.Move })
@@ -96,7 +96,7 @@ func (tr *Transition) possible(f source.Fields) bool {
 }
 
 // missingMoves reports the kinds of move that no transition makes, and the
-// glaze that no transition fires, and says whether there are any.
+// glaze that no transition fires, and reports whether there are any.
 func (t *table) missingMoves(v source.Value) bool {
 	missing := t.glazes() && !slices.ContainsFunc(t.Transitions, Transition.firesGlaze)
 	if missing {
@@ -135,14 +135,14 @@ func (t *table) unreached(v source.Value) {
 	}
 }
 
-// firesGlaze says whether a transition is a glaze firing.
+// firesGlaze reports whether a transition is a glaze firing.
 func (tr Transition) firesGlaze() bool { return tr.Move == "fire" && tr.From == glazedState }
 
 // glazedState is the state that is reached by putting something on instead of
 // by a transition.
 const glazedState = "unfired-glaze"
 
-// glazes says whether the course has glazes. Without one, nobody asks how a pot
+// glazes reports whether the course has glazes. Without one, nobody asks how a pot
 // gets to the state of unfired glaze.
 func (t *table) glazes() bool {
 	return slices.ContainsFunc(t.Media, func(m Medium) bool { return m.Kind == glazeKind })

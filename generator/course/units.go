@@ -23,8 +23,8 @@ const (
 // reserved are the folders of the published handbook that no unit may have.
 var reserved = []string{"calculators", "states", "media", "chart", "cards", "assets", "pictures"}
 
-// errand is a page to be read.
-type errand struct {
+// loadJob is a page to be read.
+type loadJob struct {
 	kind    PageKind
 	file    string
 	address string
@@ -36,67 +36,67 @@ type errand struct {
 func (l *loader) pages(units []named, known bool) {
 	folders := l.listing(unitsFolder)
 	taken := addresses{}
-	errands := append(l.home(), l.style()...)
+	jobs := append(l.home(), l.style()...)
 	for _, n := range units {
 		if u := l.unit(n, folders, taken); u != nil {
-			errands = append(errands, errand{UnitPage, path.Join(unitsFolder, u.ID, unitFile), unitAddress(u.ID), u})
+			jobs = append(jobs, loadJob{UnitPage, path.Join(unitsFolder, u.ID, unitFile), unitAddress(u.ID), u})
 		}
 	}
-	leaves := l.readAll(errands)
-	errands = nil
-	for _, lf := range leaves {
-		if lf.page.Kind == UnitPage {
-			errands = append(errands, l.lessons(lf, taken)...)
+	parsed := l.readAll(jobs)
+	jobs = nil
+	for _, p := range parsed {
+		if p.page.Kind == UnitPage {
+			jobs = append(jobs, l.lessons(p, taken)...)
 		}
 	}
-	leaves = append(leaves, l.readAll(errands)...)
+	parsed = append(parsed, l.readAll(jobs)...)
 	if known {
 		l.unlistedUnits(units, folders)
 	}
-	l.bind(leaves)
+	l.bind(parsed)
 }
 
-// home is the errand for home.md, if there is one.
-func (l *loader) home() []errand {
+// home is the job for home.md, if there is one.
+func (l *loader) home() []loadJob {
 	if !source.Exists(l.fsys, homeFile) {
 		l.report(homeFile, finding.CourseNeeds, "there is no home.md", "Write it, with a title in its opening block: its words stand on the handbook's home page.")
 		return nil
 	}
-	return []errand{{HomePage, homeFile, "index.html", nil}}
+	return []loadJob{{HomePage, homeFile, "index.html", nil}}
 }
 
-// style is the errand for style.md, which a course may have.
-func (l *loader) style() []errand {
+// style is the job for style.md, which a course may have.
+func (l *loader) style() []loadJob {
 	if !source.Exists(l.fsys, styleFile) {
 		return nil
 	}
-	return []errand{{StylePage, styleFile, "style.html", nil}}
+	return []loadJob{{StylePage, styleFile, "style.html", nil}}
 }
 
-// readAll reads pages in parallel and gives them in order.
-func (l *loader) readAll(errands []errand) []*leaf {
-	errands = l.withinLimit(errands)
-	leaves := pool.Map(len(errands), func(i int) *leaf { return l.readLeaf(errands[i]) })
-	for _, lf := range leaves {
-		l.open = append(l.open, lf.source)
+// readAll reads pages in parallel and returns them in order.
+func (l *loader) readAll(jobs []loadJob) []*parsedPage {
+	jobs = l.withinLimit(jobs)
+	parsed := pool.Map(len(jobs), func(i int) *parsedPage { return l.parsePage(jobs[i]) })
+	for _, p := range parsed {
+		l.open = append(l.open, p.source)
 	}
-	return leaves
+	return parsed
 }
 
-// withinLimit returns the errands up to the size that all pages may have
+// withinLimit returns the jobs up to the size that all pages may have
 // together, so that a course that is read at all is read in bounded memory.
-func (l *loader) withinLimit(errands []errand) []errand {
-	for i, e := range errands {
-		info, err := fs.Stat(l.fsys, e.file)
+func (l *loader) withinLimit(jobs []loadJob) []loadJob {
+	for i, job := range jobs {
+		info, err := fs.Stat(l.fsys, job.file)
 		if err != nil {
 			continue // said by whoever reads it
 		}
 		if l.pageBytes += info.Size(); l.pageBytes > pagesLimit {
-			l.report(e.file, finding.Unreadable, fmt.Sprintf("up to this one, all pages together are larger than %d MiB", pagesLimit>>20), "Divide the course in two.")
-			return errands[:i]
+			l.report(job.file, finding.Unreadable, fmt.Sprintf("up to this one, all pages together are larger than %d MiB", pagesLimit>>20), "Divide the course in two.")
+			return jobs[:i]
 		}
 	}
-	return errands
+	return jobs
 }
 
 // unit makes the unit that course.yaml names, or nil when it cannot be had.
@@ -121,15 +121,15 @@ func (l *loader) unit(n named, folders listing, taken addresses) *Unit {
 
 func unitAddress(unit string) string { return unit + "/index.html" }
 
-// lessons gives the errands for the lessons that a unit's page lists, and
+// lessons returns the jobs for the lessons that a unit's page lists, and
 // reports files of the unit's folder that it does not.
-func (l *loader) lessons(lf *leaf, taken addresses) []errand {
-	u := lf.page.Unit
+func (l *loader) lessons(p *parsedPage, taken addresses) []loadJob {
+	u := p.page.Unit
 	folder := path.Join(unitsFolder, u.ID)
 	files := l.listing(folder)
-	var errands []errand
+	var jobs []loadJob
 	listed := map[string]bool{unitFile: true}
-	for _, n := range readNames(lf.lessons) {
+	for _, n := range readNames(p.lessons) {
 		file := n.id + ".md"
 		address := u.ID + "/" + n.id + ".html"
 		switch {
@@ -139,7 +139,7 @@ func (l *loader) lessons(lf *leaf, taken addresses) []errand {
 		case !files.has(file):
 			n.Report(finding.MissingFile, fmt.Sprintf("there is no file %s/%s", folder, file), source.Meant(n.id, files.pages())+"Write the lesson, or take its name out.")
 		case taken.take(n, address, path.Join(folder, file)):
-			errands = append(errands, errand{LessonPage, path.Join(folder, file), address, u})
+			jobs = append(jobs, loadJob{LessonPage, path.Join(folder, file), address, u})
 		}
 		listed[file] = true
 	}
@@ -148,12 +148,12 @@ func (l *loader) lessons(lf *leaf, taken addresses) []errand {
 		case listed[f]:
 		case !strings.HasSuffix(f, ".md"):
 			l.stray(path.Join(folder, f), "Move it out of the folder; pictures belong in "+picturesFolder+"/.")
-		case !lf.lessons.Absent():
+		case !p.lessons.Absent():
 			l.report(path.Join(folder, f), finding.UnlistedFile, "no list names this lesson",
 				fmt.Sprintf("Add `- %s` to `lessons` in %s/%s, or move the file out of the folder.", strings.TrimSuffix(f, ".md"), folder, unitFile))
 		}
 	}
-	return errands
+	return jobs
 }
 
 // unlistedUnits reports folders that course.yaml does not name.
@@ -176,42 +176,42 @@ func (l *loader) unlistedUnits(units []named, folders listing) {
 
 // bind puts the pages into the course, follows the links of their opening
 // blocks, and blanks these: the last thing that needs their text is done.
-func (l *loader) bind(leaves []*leaf) {
+func (l *loader) bind(parsed []*parsedPage) {
 	c := l.course
 	c.pages = map[string]*Page{}
-	for _, lf := range leaves {
-		c.pages[lf.page.File] = lf.page
-		switch u := lf.page.Unit; lf.page.Kind {
+	for _, p := range parsed {
+		c.pages[p.page.File] = p.page
+		switch u := p.page.Unit; p.page.Kind {
 		case HomePage:
-			c.Home = lf.page
+			c.Home = p.page
 		case StylePage:
-			c.Style = lf.page
+			c.Style = p.page
 		case UnitPage:
-			u.Page = lf.page
+			u.Page = p.page
 			c.Units = append(c.Units, u)
 		case LessonPage:
-			u.Lessons = append(u.Lessons, lf.page)
+			u.Lessons = append(u.Lessons, p.page)
 		}
 	}
-	for _, lf := range leaves {
-		lf.page.Head.Before = l.links(lf, lf.before)
-		lf.page.Head.After = l.links(lf, lf.after)
+	for _, p := range parsed {
+		p.page.Head.Before = l.links(p, p.before)
+		p.page.Head.After = l.links(p, p.after)
 	}
-	for _, lf := range leaves {
-		lf.source.Blank(lf.end)
+	for _, p := range parsed {
+		p.source.Blank(p.end)
 	}
 }
 
 // links follows paths written in an opening block to the pages they mean.
-func (l *loader) links(lf *leaf, items []source.Value) []Link {
+func (l *loader) links(p *parsedPage, items []source.Value) []Link {
 	var links []Link
 	for _, item := range items {
-		file := lf.pageNamed(item)
+		file := p.pageNamed(item)
 		if file == "" {
 			continue
 		}
 		if _, ok := l.course.FindPage(file); !ok {
-			item.Report(finding.UnknownName, fmt.Sprintf("there is no page %s", file), source.Meant(item.Text(), l.pathsFrom(lf.page.File))+"Write the path from this file to the page's .md file.")
+			item.Report(finding.UnknownName, fmt.Sprintf("there is no page %s", file), source.Meant(item.Text(), l.pathsFrom(p.page.File))+"Write the path from this file to the page's .md file.")
 			continue
 		}
 		links = append(links, Link{file})

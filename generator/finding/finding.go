@@ -32,7 +32,7 @@ const (
 	Error
 )
 
-// String gives "warning" or "error".
+// String returns "warning" or "error".
 func (s Severity) String() string {
 	if s == Error {
 		return "error"
@@ -81,12 +81,12 @@ func (l *List) Sort() {
 	*l = slices.Compact(*l)
 }
 
-// Stop says whether any finding is an error.
+// Stop reports whether any finding is an error.
 func (l List) Stop() bool {
 	return slices.ContainsFunc(l, func(f Finding) bool { return f.Rule.Severity == Error })
 }
 
-// Count gives the number of errors and of warnings.
+// Count returns the number of errors and of warnings.
 func (l List) Count() (errors, warnings int) {
 	for _, f := range l {
 		if f.Rule.Severity == Error {

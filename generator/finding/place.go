@@ -26,7 +26,7 @@ func NewLines(src []byte) *Lines {
 	}
 }
 
-// At gives the 1-based line and the 1-based column, in characters, of offset.
+// At returns the 1-based line and the 1-based column, in characters, of offset.
 // An offset below zero (unknown) is 1:1, one past the end is the place after
 // the last character, one inside a character is that character's. Bytes that
 // are not UTF-8 count as a character each.

@@ -48,7 +48,7 @@ func loose(info *types.Info, file *ast.File) []ast.Node {
 	return found
 }
 
-// isFloat says whether e is a floating-point number known only at run time.
+// isFloat reports whether e is a floating-point number known only at run time.
 func isFloat(info *types.Info, e ast.Expr) bool {
 	value := info.Types[e]
 	if value.Type == nil || value.Value != nil {
@@ -58,7 +58,7 @@ func isFloat(info *types.Info, e ast.Expr) bool {
 	return ok && basic.Info()&types.IsFloat != 0
 }
 
-// rounded says whether what stands around a product keeps it from being fused.
+// rounded reports whether what stands around a product keeps it from being fused.
 func rounded(info *types.Info, above []ast.Node) bool {
 	for _, n := range slices.Backward(above) {
 		switch n := n.(type) {

@@ -92,7 +92,7 @@ func explained(t *testing.T, fset *token.FileSet, pos token.Pos, name, words str
 	}
 }
 
-// receiver gives the name of the type that a method belongs to.
+// receiver returns the name of the type that a method belongs to.
 func receiver(d *ast.FuncDecl) string {
 	name := ""
 	ast.Inspect(d.Recv.List[0].Type, func(n ast.Node) bool {

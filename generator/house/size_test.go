@@ -43,7 +43,7 @@ func TestFunctionsFitAScreen(t *testing.T) {
 	}
 }
 
-// isTest says whether a function stands in a test file, where a long table of
+// isTest reports whether a function stands in a test file, where a long table of
 // cases is no harm.
 func isTest(fset *token.FileSet, f *ast.FuncDecl) bool {
 	const end = "_test.go"

@@ -67,7 +67,7 @@ func TestEveryCheckValueHasItsSource(t *testing.T) {
 	}
 }
 
-// noted says whether the guide names a file, or a folder it is in, in a row of
+// noted reports whether the guide names a file, or a folder it is in, in a row of
 // its table.
 func noted(guide, name string) bool {
 	for n := name; n != "."; n = path.Dir(n) {

@@ -11,7 +11,7 @@ import (
 	"slipbook/calculators/catalog"
 )
 
-// section adds lines under a heading, parted from what is above, unless there
+// section adds lines under a heading and an empty line above them, unless there
 // are none.
 func section(b *strings.Builder, heading, lines string) {
 	if lines == "" {
@@ -106,7 +106,7 @@ func withUnit(label, unit string) string {
 	return label + " (" + unit + ")"
 }
 
-// command gives a calculator with its inputs as it is typed at a shell.
+// command returns a calculator with its inputs as it is typed at a shell.
 func command(calculator string, given []catalog.Setting) string {
 	words := []string{"slipbook", "calc", calculator}
 	for _, g := range given {
