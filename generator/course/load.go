@@ -57,7 +57,7 @@ func Load(fsys fs.FS) (*Course, finding.List) {
 const (
 	textLimit    = 2 << 20
 	pictureLimit = 5 << 20
-	pagesLimit   = 40 << 20 // of all pages together: four thousand lessons of the usual length
+	pagesLimit   = 32 << 20 // of all pages together: three thousand lessons of the usual length
 )
 
 // loader is a course being read.
