@@ -2,15 +2,11 @@ package shelf
 
 import (
 	"errors"
-	"io"
 	"io/fs"
 	"os"
 	"path"
 	"path/filepath"
 )
-
-// snapshot is how files and folders were at one moment, by address.
-type snapshot map[string]fs.FileInfo
 
 // dotCopier makes the dot files of the old tree stand in the new one too, so
 // that a server never sees a moment without its access rules.
@@ -72,25 +68,4 @@ func (c *dotCopier) entries(name string) error {
 		}
 	}
 	return nil
-}
-
-// copyFile copies a file with its mode and its time.
-func copyFile(from, to string, info fs.FileInfo) (err error) {
-	if !info.Mode().IsRegular() {
-		return &fs.PathError{Op: "copy", Path: from, Err: errors.New("it is neither a file nor a folder; move it away first")}
-	}
-	in, err := os.Open(from)
-	if err != nil {
-		return err
-	}
-	defer in.Close()
-	out, err := os.OpenFile(to, os.O_WRONLY|os.O_CREATE|os.O_EXCL, info.Mode().Perm())
-	if err != nil {
-		return err
-	}
-	_, err = io.Copy(out, in)
-	if err = errors.Join(err, out.Chmod(info.Mode().Perm()), flushFile(out), out.Close()); err != nil {
-		return err
-	}
-	return os.Chtimes(to, info.ModTime(), info.ModTime())
 }

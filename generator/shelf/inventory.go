@@ -104,36 +104,3 @@ func onlyDots(root, dir string) []string {
 	}
 	return dots
 }
-
-// unchanged returns an error when the folder no longer holds what inspect
-// found: somebody changed it meanwhile. New dot files do not count.
-func (t *target) unchanged() error {
-	if t.absent {
-		return nil
-	}
-	now, err := take(t.path, t.marker)
-	if err != nil {
-		return err
-	}
-	var came []string
-	for name, info := range now.files {
-		if was := t.files[name]; was == nil || !sameState(was, info) {
-			came = append(came, name)
-		}
-	}
-	for name := range t.files {
-		if now.files[name] == nil {
-			came = append(came, name)
-		}
-	}
-	if came = append(came, now.foreign...); len(came) > 0 {
-		slices.Sort(came)
-		return refuse("somebody else wrote into %q meanwhile, and nothing was published: %s; look at these files and publish again", t.path, quoted(came))
-	}
-	return nil
-}
-
-// sameState reports whether a file is the one it was, and was not written to.
-func sameState(a, b fs.FileInfo) bool {
-	return os.SameFile(a, b) && a.Mode() == b.Mode() && (a.IsDir() || a.Size() == b.Size() && a.ModTime().Equal(b.ModTime()))
-}

@@ -16,6 +16,11 @@ import (
 // its own, and each file in it.
 const Marker = ".slipbook-published"
 
+// workPrefix begins the name of the folder in which a publish prepares what it
+// will put in place. A run that was killed leaves it; the next one finds it by
+// this name.
+const workPrefix = ".slipbook-new-"
+
 // Copy says whom an edition is for.
 type Copy string
 

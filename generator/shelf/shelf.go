@@ -23,29 +23,9 @@ import (
 	"context"
 	"errors"
 	"fmt"
-	"io/fs"
 	"os"
 	"path/filepath"
 )
-
-// Edition is what a folder shall hold.
-type Edition struct {
-	Files map[string][]byte // by address: a clean relative path with slashes
-	Copy  Copy              // whom it is for
-	// Shared reports whether a file may be asked for by pages of the edition
-	// before, and never changes under its name. It is written before the pages
-	// and stays for one edition more. nil stands for none.
-	Shared func(name string) bool
-}
-
-// Changes are what a publish did to a folder. All lists are sorted.
-type Changes struct {
-	New, Changed, Gone []string // addresses of files
-	Same               int      // how many files did not change; they keep their times
-	Kept               []string // shared files of the edition before, which stay for one edition more
-	InPlace            bool     // the folder could not be moved: it was updated file by file
-	Aside              string   // where the old folder stands whole, because its marker listed nothing
-}
 
 // Check reports, without touching anything, whether Replace would accept dir
 // for a copy, as far as names show it. It lets a command refuse before it does
@@ -73,13 +53,6 @@ func Check(dir string, copy Copy) error {
 // after that it finishes.
 func Replace(ctx context.Context, dir string, e Edition) (*Changes, error) {
 	return replace(ctx, dir, e, lastSteps{flush, swap})
-}
-
-// lastSteps are what the finished tree goes through: it is made safe on the
-// disk, and only then put in the old one's place.
-type lastSteps struct {
-	flush func(root string) error
-	swap  swapper
 }
 
 // replace is Replace with the last steps given, so that tests can let them fail.
@@ -138,28 +111,4 @@ func beside(ctx context.Context, t *target, p *plan, files map[string][]byte, la
 		return nil, err
 	}
 	return &p.changes, nil
-}
-
-// unwritten explains why the new tree could not be finished.
-func unwritten(path string, err error) error {
-	if _, ok := errors.AsType[*Refusal](err); ok || errors.Is(err, context.Canceled) {
-		return err
-	}
-	return fmt.Errorf("the new handbook could not be written, and %q was left as it was: %w", path, plain(err))
-}
-
-// plain drops the path and the operation from an error of the operating system
-// where the sentence around it already says them.
-func plain(err error) error {
-	switch e := err.(type) {
-	case *fs.PathError:
-		return fmt.Errorf("%s: %w", e.Path, e.Err)
-	case *os.LinkError:
-		return e.Err
-	case interface{ Unwrap() []error }:
-		if all := e.Unwrap(); len(all) == 1 {
-			return plain(all[0])
-		}
-	}
-	return err
 }

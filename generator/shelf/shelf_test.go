@@ -284,7 +284,7 @@ func TestReplaceBelowAFile(t *testing.T) {
 	same(t, tree(t, parent), map[string]string{"notes.txt": "mine"})
 }
 
-// contains says whether all parts are in s.
+// contains reports whether all parts are in s.
 func contains(s string, parts ...string) bool {
 	for _, p := range parts {
 		if !strings.Contains(s, p) {

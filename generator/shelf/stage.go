@@ -4,20 +4,12 @@ import (
 	"context"
 	"errors"
 	"fmt"
-	"io/fs"
-	"maps"
 	"os"
-	"path"
 	"path/filepath"
 	"slices"
 )
 
-// workPrefix begins the name of the folder in which a publish prepares what it
-// will put in place. A run that was killed leaves it; the next one finds it by
-// this name.
-const workPrefix = ".slipbook-new-"
-
-// work is such a folder. In it are
+// work is the folder in which a publish prepares what it will put in place. In it are
 //
 //	for     the name of the folder that the work is for
 //	marker  the marker of the new tree
@@ -110,34 +102,4 @@ func (w work) stage(ctx context.Context, t *target, p *plan, files map[string][]
 	}
 	fresh, err := everything(w.tree())
 	return &staged{fresh, dots.seen}, err
-}
-
-// addFolders adds the marker of a tree, and every folder that the names of a
-// snapshot need there.
-func (s snapshot) addFolders(root string) {
-	names := append(slices.Collect(maps.Keys(s)), Marker)
-	for _, name := range names {
-		for at := name; at != "."; at = path.Dir(at) {
-			if info, err := os.Lstat(filepath.Join(root, filepath.FromSlash(at))); err == nil && (at == Marker || info.IsDir()) {
-				s[at] = info
-			}
-		}
-	}
-}
-
-// everything takes a snapshot of a whole tree, without its root.
-func everything(root string) (snapshot, error) {
-	all := snapshot{}
-	err := filepath.WalkDir(root, func(at string, e fs.DirEntry, err error) error {
-		if err != nil || at == root {
-			return err
-		}
-		rel, err := filepath.Rel(root, at)
-		if err != nil {
-			return err
-		}
-		all[filepath.ToSlash(rel)], err = e.Info()
-		return err
-	})
-	return all, err
 }

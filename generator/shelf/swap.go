@@ -16,6 +16,13 @@ import (
 // old place. After an error path stands as before, but for *failedRollback.
 type swapper func(w work, path string) (back bool, err error)
 
+// lastSteps are what the finished tree goes through: it is made safe on the
+// disk, and only then put in the old one's place.
+type lastSteps struct {
+	flush func(root string) error
+	swap  swapper
+}
+
 // takePlace puts the finished tree where the target is, and removes what is no
 // longer needed. After an error the old tree stands where it did, but for
 // *failedRollback, or both words and error say what remains to be done.
@@ -143,15 +150,4 @@ func twoRenames(w work, path string) (back bool, err error) {
 type failedRollback struct {
 	aside string
 	error
-}
-
-// syncFolder asks the disk to remember the names in a folder. Systems that
-// cannot do so for folders (Windows) say no, and then nothing more can be done.
-func syncFolder(dir string) {
-	d, err := os.Open(dir)
-	if err != nil {
-		return
-	}
-	defer d.Close()
-	_ = d.Sync()
 }

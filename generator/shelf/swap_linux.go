@@ -2,7 +2,6 @@ package shelf
 
 import (
 	"errors"
-	"os"
 
 	"golang.org/x/sys/unix"
 )
@@ -21,21 +20,3 @@ func exchanged(w work, path string, err error) (back bool, _ error) {
 	}
 	return err == nil, err
 }
-
-// syncfs is the system's call to make one file system safe on the disk.
-var syncfs = unix.Syncfs
-
-// flush makes everything written below root safe on the disk before it takes
-// the old tree's place: one call for the file system instead of one a file,
-// which for 2,000 pages is the difference between a moment and a minute.
-func flush(root string) error {
-	d, err := os.Open(root)
-	if err != nil {
-		return err
-	}
-	defer d.Close()
-	return syncfs(int(d.Fd()))
-}
-
-// flushFile has nothing to do: flush does it for all files at once.
-func flushFile(*os.File) error { return nil }

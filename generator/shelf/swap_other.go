@@ -2,17 +2,5 @@
 
 package shelf
 
-import "os"
-
 // swap takes the old tree's place by two renames; see there.
 func swap(w work, path string) (back bool, err error) { return twoRenames(w, path) }
-
-// flush makes the names in root safe on the disk; the files were made safe one
-// by one.
-func flush(root string) error {
-	syncFolder(root)
-	return nil
-}
-
-// flushFile makes one file's bytes safe on the disk.
-func flushFile(f *os.File) error { return f.Sync() }

@@ -6,18 +6,8 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"slices"
 )
-
-// Refusal is the error for a folder that must not be replaced: nothing went
-// wrong, another folder has to be chosen.
-type Refusal struct{ words string }
-
-// Error returns the words for a person.
-func (r *Refusal) Error() string { return r.words }
-
-func refuse(format string, args ...any) error {
-	return &Refusal{fmt.Sprintf(format, args...)}
-}
 
 // Apart refuses dir when it is the folder other, lies in it, or holds it: a
 // handbook written into its own lessons would be read as lessons the next
@@ -162,4 +152,32 @@ func within(path, folder string) bool {
 			return false
 		}
 	}
+}
+
+// unchanged returns an error when the folder no longer holds what inspect
+// found: somebody changed it meanwhile. New dot files do not count.
+func (t *target) unchanged() error {
+	if t.absent {
+		return nil
+	}
+	now, err := take(t.path, t.marker)
+	if err != nil {
+		return err
+	}
+	var came []string
+	for name, info := range now.files {
+		if was := t.files[name]; was == nil || !sameState(was, info) {
+			came = append(came, name)
+		}
+	}
+	for name := range t.files {
+		if now.files[name] == nil {
+			came = append(came, name)
+		}
+	}
+	if came = append(came, now.foreign...); len(came) > 0 {
+		slices.Sort(came)
+		return refuse("somebody else wrote into %q meanwhile, and nothing was published: %s; look at these files and publish again", t.path, quoted(came))
+	}
+	return nil
 }

@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"io"
 	"io/fs"
 	"os"
 	"path"
@@ -97,4 +98,25 @@ func link(from, to string) error {
 		return err
 	}
 	return copyFile(from, to, info)
+}
+
+// copyFile copies a file with its mode and its time.
+func copyFile(from, to string, info fs.FileInfo) (err error) {
+	if !info.Mode().IsRegular() {
+		return &fs.PathError{Op: "copy", Path: from, Err: errors.New("it is neither a file nor a folder; move it away first")}
+	}
+	in, err := os.Open(from)
+	if err != nil {
+		return err
+	}
+	defer in.Close()
+	out, err := os.OpenFile(to, os.O_WRONLY|os.O_CREATE|os.O_EXCL, info.Mode().Perm())
+	if err != nil {
+		return err
+	}
+	_, err = io.Copy(out, in)
+	if err = errors.Join(err, out.Chmod(info.Mode().Perm()), flushFile(out), out.Close()); err != nil {
+		return err
+	}
+	return os.Chtimes(to, info.ModTime(), info.ModTime())
 }

@@ -1,0 +1,20 @@
+package shelf
+
+// Edition is what a folder shall hold.
+type Edition struct {
+	Files map[string][]byte // by address: a clean relative path with slashes
+	Copy  Copy              // whom it is for
+	// Shared reports whether a file may be asked for by pages of the edition
+	// before, and never changes under its name. It is written before the pages
+	// and stays for one edition more. nil stands for none.
+	Shared func(name string) bool
+}
+
+// Changes are what a publish did to a folder. All lists are sorted.
+type Changes struct {
+	New, Changed, Gone []string // addresses of files
+	Same               int      // how many files did not change; they keep their times
+	Kept               []string // shared files of the edition before, which stay for one edition more
+	InPlace            bool     // the folder could not be moved: it was updated file by file
+	Aside              string   // where the old folder stands whole, because its marker listed nothing
+}
