@@ -5,7 +5,6 @@ import (
 	"slices"
 	"sync"
 
-	"slipbook/generator/finding"
 	"slipbook/generator/source"
 )
 
@@ -73,46 +72,4 @@ func readOwn(path string) ownFile {
 // no course can change a word of it but by saying the whole row anew.
 func (d *Decoration) FromProgram(text string) bool {
 	return d != nil && slices.ContainsFunc(d.program, func(t map[string]bool) bool { return t[text] })
-}
-
-// readLeftOut reads the ids of media and techniques of the program's own table
-// that this course does without.
-func (t *table) readLeftOut(f source.Fields) {
-	there := unique{}
-	for _, key := range []string{"media", "techniques"} {
-		v := f.Get(key)
-		if below := v.Below(); !below.Absent() {
-			v = below
-		}
-		if !v.Inherited() {
-			continue
-		}
-		for _, item := range v.List() {
-			there[item.PlainID()] = item
-		}
-	}
-	t.leftOut = map[string]bool{}
-	for _, item := range f.Get("leave-out").List() {
-		id := item.Text()
-		if _, known := there[id]; !known && id != "" {
-			item.Report(finding.UnknownName, "the program's own table has no medium or technique `"+id+"`", source.Meant(id, there.sorted())+"Name one that it has, or take this out.")
-		}
-		t.leftOut[id] = true
-	}
-}
-
-// without reports whether a value of the program's own table names something
-// that the course leaves out.
-func (t *table) without(v source.Value, id string) bool { return v.Inherited() && t.leftOut[id] }
-
-// count notes whose a row of the table is. about is what the row is about.
-func (o *Origin) count(v source.Value, about string) {
-	if v.Inherited() {
-		o.Program++
-		return
-	}
-	o.Course++
-	if about != "" && !slices.Contains(o.Names, about) {
-		o.Names = append(o.Names, about)
-	}
 }

@@ -10,14 +10,6 @@ import (
 	"slipbook/generator/source"
 )
 
-// The kinds of exception, as decoration.yaml writes them.
-const (
-	productKind = "product"
-	recipeKind  = "recipe"
-	bodyKind    = "body"
-	houseKind   = "house"
-)
-
 // readExceptions reads what differs from the table for a product, a recipe
 // card, a clay body or the whole house. It comes last: it checks against the
 // table and then puts the rules of the house into it.

@@ -2,13 +2,10 @@ package course
 
 import (
 	"fmt"
-	"strings"
 
 	"slipbook/generator/finding"
 	"slipbook/generator/source"
 )
-
-const glossaryFile = "glossary.yaml"
 
 // glossary reads the words that are explained once. A course may do without.
 func (l *loader) glossary() {
@@ -41,9 +38,6 @@ func (l *loader) glossary() {
 		l.course.Glossary[i].See = readSee(l.course.Glossary[i].ID, sees[i], ids)
 	}
 }
-
-// addWord is add for words, whose capital letters do not count.
-func (u unique) addWord(v source.Value, word string) bool { return u.add(v, strings.ToLower(word)) }
 
 // readSee reads the ids of the other terms that a term speaks of.
 func readSee(id string, items []source.Value, ids unique) []string {

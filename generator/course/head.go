@@ -131,3 +131,11 @@ func (p *parsedPage) pageNamed(v source.Value) string {
 	}
 	return path.Join(path.Dir(p.page.File), text)
 }
+
+// loadJob is a page to be read.
+type loadJob struct {
+	kind    PageKind
+	file    string
+	address string
+	unit    *Unit
+}

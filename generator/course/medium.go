@@ -3,20 +3,9 @@ package course
 import (
 	"fmt"
 	"math"
-	"slices"
 
 	"slipbook/generator/finding"
 	"slipbook/generator/source"
-)
-
-// The kinds of medium, as decoration.yaml writes them.
-const (
-	clayKind    = "clay"
-	colourKind  = "colour"
-	powderKind  = "powder"
-	glazeKind   = "glaze"
-	onGlazeKind = "on-glaze"
-	resistKind  = "resist"
 )
 
 // readMedia reads what is put on.
@@ -45,10 +34,6 @@ func (t *table) readMedia(v source.Value) {
 	}
 }
 
-// loose reports whether a medium of a kind lies as clay or powder that a firing
-// must fix.
-func loose(kind string) bool { return kind == clayKind || kind == colourKind || kind == powderKind }
-
 // readFixed reads whether a firing at bisque heat fixes a medium.
 func readFixed(f source.Fields, kind string) Fixing {
 	v := f.Get("fixed")
@@ -63,9 +48,6 @@ func readFixed(f source.Fields, kind string) Fixing {
 	}
 	return Fixing(v.Choice(string(FixedYes), string(FixedNo), string(FixedRub)))
 }
-
-// yes reads a value that is yes or no.
-func yes(v source.Value) bool { return v.Choice("yes", "no") == "yes" }
 
 // mostHeat is the largest number that says in which order on-glaze media are
 // fired.
@@ -98,10 +80,4 @@ func readHides(f source.Fields, kind string) bool {
 		return false
 	}
 	return yes(v)
-}
-
-// onGlaze reports whether there are media that have a firing of their own on the
-// fired glaze.
-func (t *table) onGlaze() bool {
-	return slices.ContainsFunc(t.Media, func(m Medium) bool { return m.Kind == onGlazeKind })
 }

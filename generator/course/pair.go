@@ -47,13 +47,6 @@ func (t *table) readPairs(v source.Value, name string) map[string]Pair {
 
 var pairKeys = []string{"verdict", "rule", "short", "reason", "fault", "remedy", "ask", "part", "hazards", "who"}
 
-// What a `never` rests on, as the table writes it.
-const (
-	physics = "physics"
-	trade   = "trade"
-	house   = "house"
-)
-
 // readPair reads a verdict and its words from among the keys of f, in a state
 // or, with an empty one, apart from states. below is what the program's own
 // table says of safety in its place.
@@ -112,4 +105,33 @@ func readBest(v source.Value, verdict func(state string) Verdict) string {
 		return ""
 	}
 	return id
+}
+
+var cellKeys = append([]string{"only", "others", "wait"}, pairKeys...)
+
+// careBelow is what the program's own table says of safety in the place of a
+// pair or cell of the course, all its cases together.
+func (t *table) careBelow(v source.Value) Care {
+	var care Care
+	for below := v.Below(); below.IsMapping(); below = below.Key("others") {
+		care = care.with(t.readCare(below.Fields(cellKeys...), Care{}))
+	}
+	return care
+}
+
+// readPart reads the part of a state that a medium or technique wants there.
+func (t *table) readPart(v source.Value, state string) string {
+	if v.Absent() {
+		return ""
+	}
+	s, there := t.FindState(state)
+	if !there || len(s.Parts) == 0 {
+		v.Report(finding.UnknownName, fmt.Sprintf("the state `%s` has no parts", state), "Take `part` out.")
+		return ""
+	}
+	var ids []string
+	for _, p := range s.Parts {
+		ids = append(ids, p.ID)
+	}
+	return v.Choice(ids...)
 }

@@ -19,8 +19,6 @@ import (
 	"slipbook/generator/source"
 )
 
-const picturesFolder = "pictures"
-
 // pictureKinds are the formats that the endings of pictures promise.
 var pictureKinds = map[string]string{".svg": "svg", ".png": "png", ".jpg": "jpeg", ".jpeg": "jpeg", ".gif": "gif"}
 
@@ -32,7 +30,6 @@ const (
 	mostPicturePoints = 16_000_000  // of one: as a phone's camera makes them
 	mostPoints        = 400_000_000 // of all together
 	mostPictureBytes  = 256 << 20   // of all together
-	drawingLimit      = 128 << 10   // of one drawing, which stands in its page as often as it is shown
 )
 
 const smallerHelp = "Make it smaller: 1600 points are wide enough for a page, also in print."

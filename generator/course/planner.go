@@ -3,7 +3,6 @@ package course
 import (
 	"cmp"
 	"slices"
-	"strings"
 
 	"slipbook/calculators/stage"
 )
@@ -58,19 +57,6 @@ func (d *Decoration) planHazards() []stage.Hazard {
 		all = append(all, planned)
 	}
 	return all
-}
-
-// lessonAddress is where the page of a unit with this content path is
-// published.
-func lessonAddress(file string) string {
-	address, ok := strings.CutPrefix(file, unitsFolder+"/")
-	if !ok {
-		return ""
-	}
-	if unit, opens := strings.CutSuffix(address, "/"+unitFile); opens {
-		return unitAddress(unit)
-	}
-	return strings.TrimSuffix(address, ".md") + ".html"
 }
 
 // planCare returns what a row says of safety.
@@ -226,3 +212,6 @@ func (d *Decoration) planRule(p Pair, state string) stage.Rule {
 func (d *Decoration) place(state string) int {
 	return max(0, slices.IndexFunc(d.States, func(s State) bool { return s.ID == state }))
 }
+
+// firesGlaze reports whether a transition is a glaze firing.
+func (tr Transition) firesGlaze() bool { return tr.Move == "fire" && tr.From == glazedState }

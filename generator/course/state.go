@@ -9,10 +9,6 @@ import (
 	"slipbook/generator/source"
 )
 
-// shortWords is how many words fit under a state's drawing on a phone, and
-// into a field of the printed chart.
-const shortWords = 6
-
 // readStates reads the states and makes sure that they are the six, in order.
 func readStates(v source.Value) []State {
 	var states []State

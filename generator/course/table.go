@@ -2,61 +2,13 @@ package course
 
 import (
 	"fmt"
-	"net/url"
 	"regexp"
 	"slices"
 	"strings"
 
-	"slipbook/calculators/form"
 	"slipbook/generator/finding"
 	"slipbook/generator/source"
 )
-
-const tableFile = "decoration.yaml"
-
-// stateIDs are the states of the clay and its surface, in the order in which a
-// pot passes through them. Drawings, addresses and the planner go by these.
-var stateIDs = []string{"wet", "leather-hard", "bone-dry", "bisque", "unfired-glaze", "glaze-fired"}
-
-// decoration reads the table of media by clay state: what the course says over
-// the program's own. known says whether course.yaml could be read, so that its
-// clay bodies are known.
-func (l *loader) decoration(known bool) {
-	root := l.overBase(tableFile, "states:")
-	f := root.Merged(keepsBase, "leave-out", "states", "media", "techniques", "over", "transitions", "exceptions", "firing", "metals", "phrases")
-	yes(f.Get(keepsBase))
-	t := &table{Decoration: l.course.Decoration, bodies: l.course.Bodies, bodiesKnown: known, media: unique{}, techniques: unique{}, typed: unique{},
-		hazards: l.hazardIDs, hazardsRead: l.hazardsRead}
-	t.readLeftOut(f)
-	t.States = readStates(f.Need("states", "states:"))
-	t.readMedia(f.Need("media", "media:"))
-	t.readTechniques(f.Get("techniques"))
-	t.readOvers(f)
-	t.readTransitions(f)
-	t.readExceptions(f.Get("exceptions"))
-	t.readMetals(f.Get("metals"))
-	t.readPhrases(f.Get("phrases"))
-	if firing := f.Get("firing"); !firing.Absent() {
-		t.readFiring(firing)
-	} else if t.onGlaze() {
-		root.Report(finding.MissingKey, "`firing` is missing, and there are on-glaze media", "Write a line such as `firing: {name: Fire it to the cone on its label., who: instructor}`.")
-	}
-	l.checkPlanner(root)
-}
-
-// checkPlanner hands the table to the planner as a page will, and reports one
-// that it does not take: there it would only say that it cannot start.
-func (l *loader) checkPlanner(root source.Value) {
-	if root.Absent() || slices.ContainsFunc(l.open, func(t *source.Text) bool { return t.Found.Stop() }) {
-		return
-	}
-	// A script writes a space as %20, which is longer than a plus sign.
-	table := strings.ReplaceAll(url.QueryEscape(l.course.Decoration.Table().Encode()), "+", "%20")
-	if _, err := form.Configure([]byte(l.course.Answers().Encode() + "&table=" + table)); err != nil {
-		root.Report(finding.TableSize, "the calculators cannot take this decoration table with the course's clays and scales: "+err.Error(),
-			"Leave out products and recipes that differ in nothing from their medium, and say the rest in fewer words.")
-	}
-}
 
 // table is the decoration table being read, with where its things were
 // written.
@@ -123,16 +75,62 @@ func plainWord(v source.Value, word string) bool {
 	return true
 }
 
-// known returns an id that is there, and reports another; what is the kind of
-// thing it names. While nothing of that kind could be read, nothing is
-// reported.
-func (u unique) known(v source.Value, what string) string {
-	id := v.Text()
-	if _, there := u[id]; there || id == "" {
-		return id
+// readLeftOut reads the ids of media and techniques of the program's own table
+// that this course does without.
+func (t *table) readLeftOut(f source.Fields) {
+	there := unique{}
+	for _, key := range []string{"media", "techniques"} {
+		v := f.Get(key)
+		if below := v.Below(); !below.Absent() {
+			v = below
+		}
+		if !v.Inherited() {
+			continue
+		}
+		for _, item := range v.List() {
+			there[item.PlainID()] = item
+		}
 	}
-	if len(u) > 0 {
-		v.Report(finding.UnknownName, fmt.Sprintf("no %s has the id `%s`", what, id), source.Meant(id, u.sorted())+"Write one of: "+strings.Join(u.sorted(), ", ")+".")
+	t.leftOut = map[string]bool{}
+	for _, item := range f.Get("leave-out").List() {
+		id := item.Text()
+		if _, known := there[id]; !known && id != "" {
+			item.Report(finding.UnknownName, "the program's own table has no medium or technique `"+id+"`", source.Meant(id, there.sorted())+"Name one that it has, or take this out.")
+		}
+		t.leftOut[id] = true
 	}
-	return ""
+}
+
+// without reports whether a value of the program's own table names something
+// that the course leaves out.
+func (t *table) without(v source.Value, id string) bool { return v.Inherited() && t.leftOut[id] }
+
+// count notes whose a row of the table is. about is what the row is about.
+func (o *Origin) count(v source.Value, about string) {
+	if v.Inherited() {
+		o.Program++
+		return
+	}
+	o.Course++
+	if about != "" && !slices.Contains(o.Names, about) {
+		o.Names = append(o.Names, about)
+	}
+}
+
+// mediumNamed returns the id of a medium that is there, and reports another.
+// Of the program's own words about a medium that the course leaves out it
+// returns nothing in silence.
+func (t *table) mediumNamed(v source.Value) string {
+	if v.Inherited() && t.without(v, v.Text()) {
+		return ""
+	}
+	return t.media.known(v, "medium")
+}
+
+// techniqueNamed is mediumNamed of a technique.
+func (t *table) techniqueNamed(v source.Value) string {
+	if v.Inherited() && t.without(v, v.Text()) {
+		return ""
+	}
+	return t.techniques.known(v, "technique")
 }

@@ -1,9 +1,6 @@
 package course
 
-import (
-	"slipbook/generator/finding"
-	"slipbook/generator/source"
-)
+import "slipbook/generator/source"
 
 // How a technique works: it lays colour on, lays a whole even coat on, or takes
 // away from the coat that is there.
@@ -39,14 +36,6 @@ func (t *table) readTechniques(v source.Value) {
 	}
 }
 
-// readWait reads when to begin with what takes away.
-func readWait(v source.Value, q *Technique) string {
-	if !q.Takes && !v.Absent() {
-		v.Report(finding.ValueForm, "`wait` belongs to techniques that take away", "Add `works: takes`, or take `wait` out.")
-	}
-	return v.Text()
-}
-
 // readWith reads the media that a technique is for. It reports whether any of
 // them is left: a technique of the program's own table for media that a course
 // does without goes with them.
@@ -58,22 +47,4 @@ func (t *table) readWith(v source.Value, q *Technique) bool {
 		}
 	}
 	return len(items) == 0 || len(q.With) > 0 || !v.Inherited()
-}
-
-// mediumNamed returns the id of a medium that is there, and reports another.
-// Of the program's own words about a medium that the course leaves out it
-// returns nothing in silence.
-func (t *table) mediumNamed(v source.Value) string {
-	if v.Inherited() && t.without(v, v.Text()) {
-		return ""
-	}
-	return t.media.known(v, "medium")
-}
-
-// techniqueNamed is mediumNamed of a technique.
-func (t *table) techniqueNamed(v source.Value) string {
-	if v.Inherited() && t.without(v, v.Text()) {
-		return ""
-	}
-	return t.techniques.known(v, "technique")
 }

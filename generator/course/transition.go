@@ -135,13 +135,6 @@ func (t *table) unreached(v source.Value) {
 	}
 }
 
-// firesGlaze reports whether a transition is a glaze firing.
-func (tr Transition) firesGlaze() bool { return tr.Move == "fire" && tr.From == glazedState }
-
-// glazedState is the state that is reached by putting something on instead of
-// by a transition.
-const glazedState = "unfired-glaze"
-
 // glazes reports whether the course has glazes. Without one, nobody asks how a pot
 // gets to the state of unfired glaze.
 func (t *table) glazes() bool {

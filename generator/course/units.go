@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"io/fs"
 	"path"
-	"path/filepath"
 	"slices"
 	"strings"
 
@@ -12,24 +11,6 @@ import (
 	"slipbook/generator/pool"
 	"slipbook/generator/source"
 )
-
-const (
-	homeFile    = "home.md"
-	styleFile   = "style.md"
-	unitsFolder = "units"
-	unitFile    = "unit.md"
-)
-
-// reserved are the folders of the published handbook that no unit may have.
-var reserved = []string{"calculators", "states", "media", "chart", "cards", "assets", "pictures"}
-
-// loadJob is a page to be read.
-type loadJob struct {
-	kind    PageKind
-	file    string
-	address string
-	unit    *Unit
-}
 
 // pages reads home.md and style.md, then the units' opening pages, which name the lessons,
 // then the lessons. known is false when the list of units could not be read.
@@ -118,8 +99,6 @@ func (l *loader) unit(n named, folders listing, taken addresses) *Unit {
 	}
 	return &Unit{ID: n.id}
 }
-
-func unitAddress(unit string) string { return unit + "/index.html" }
 
 // lessons returns the jobs for the lessons that a unit's page lists, and
 // reports files of the unit's folder that it does not.
@@ -219,17 +198,6 @@ func (l *loader) links(p *parsedPage, items []source.Value) []Link {
 	return links
 }
 
-// pathsFrom lists the pages as a page would write the way to them.
-func (l *loader) pathsFrom(file string) []string {
-	var paths []string
-	for _, p := range l.course.Pages() {
-		if way, err := filepath.Rel(path.Dir(file), p.File); err == nil {
-			paths = append(paths, filepath.ToSlash(way))
-		}
-	}
-	return paths
-}
-
 // addresses are those already given out, in small letters, each with its file:
 // many servers and disks do not tell capital letters from small ones.
 type addresses map[string]string
@@ -243,44 +211,4 @@ func (a addresses) take(n named, address, file string) bool {
 	}
 	a[key] = file
 	return true
-}
-
-// listing is a folder's entries by name, those that start with a dot left out.
-// Names are looked up here rather than on the disk, which may not tell capital
-// letters from small ones.
-type listing []fs.DirEntry
-
-// listing lists a folder. One that is not there is empty, and one that cannot
-// be read is reported.
-func (l *loader) listing(folder string) listing {
-	entries, err := fs.ReadDir(l.fsys, folder)
-	if err != nil {
-		l.unreadable(folder, err)
-		return nil
-	}
-	return slices.DeleteFunc(entries, func(e fs.DirEntry) bool { return strings.HasPrefix(e.Name(), ".") })
-}
-
-func (l listing) has(name string) bool {
-	_, ok := slices.BinarySearchFunc(l, name, func(e fs.DirEntry, name string) int { return strings.Compare(e.Name(), name) })
-	return ok
-}
-
-func (l listing) names() []string {
-	names := make([]string, len(l))
-	for i, e := range l {
-		names[i] = e.Name()
-	}
-	return names
-}
-
-// pages lists the names that a list may write: Markdown files without ".md".
-func (l listing) pages() []string {
-	var names []string
-	for _, name := range l.names() {
-		if stem, ok := strings.CutSuffix(name, ".md"); ok && name != unitFile {
-			names = append(names, stem)
-		}
-	}
-	return names
 }

@@ -22,24 +22,6 @@ import (
 	"unicode"
 )
 
-// Severity says whether a finding stops the work.
-type Severity int
-
-const (
-	// Warning lets publish go on.
-	Warning Severity = iota
-	// Error stops publish.
-	Error
-)
-
-// String returns "warning" or "error".
-func (s Severity) String() string {
-	if s == Error {
-		return "error"
-	}
-	return "warning"
-}
-
 // Finding is one thing that is wrong at one place.
 type Finding struct {
 	File   string // path inside the content folder, with slashes

@@ -1,7 +1,6 @@
 package finding
 
 import (
-	"encoding/json"
 	"fmt"
 	"io"
 	"slices"
@@ -101,11 +100,4 @@ func (l List) writeJSON(w io.Writer) error {
 		r.Findings[i] = reported{f.File, f.Line, f.Column, f.Rule.Severity.String(), f.Rule.ID, f.Text, f.Do}
 	}
 	return writeIndented(w, r)
-}
-
-func writeIndented(w io.Writer, v any) error {
-	e := json.NewEncoder(w)
-	e.SetEscapeHTML(false)
-	e.SetIndent("", "  ")
-	return e.Encode(v)
 }

@@ -1,5 +1,23 @@
 package finding
 
+// Severity says whether a finding stops the work.
+type Severity int
+
+const (
+	// Warning lets publish go on.
+	Warning Severity = iota
+	// Error stops publish.
+	Error
+)
+
+// String returns "warning" or "error".
+func (s Severity) String() string {
+	if s == Error {
+		return "error"
+	}
+	return "warning"
+}
+
 // Rule is one thing the handbook's files must obey. Each is declared once, in
 // the list below; reports, their rule tables, the help text and the tests are
 // made from it.

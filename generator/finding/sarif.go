@@ -1,6 +1,7 @@
 package finding
 
 import (
+	"encoding/json"
 	"io"
 	"net/url"
 	"slices"
@@ -105,4 +106,12 @@ func sarifRules() []sarifRule {
 		rules[i] = sarifRule{r.ID, sarifMessage{r.Means}, sarifLevel{r.Severity.String()}}
 	}
 	return rules
+}
+
+// writeIndented writes a value as JSON for people and programs.
+func writeIndented(w io.Writer, v any) error {
+	e := json.NewEncoder(w)
+	e.SetEscapeHTML(false)
+	e.SetIndent("", "  ")
+	return e.Encode(v)
 }

@@ -1,0 +1,43 @@
+package course
+
+import "strings"
+
+// What stands in a content folder.
+const (
+	settingsFile   = "course.yaml"
+	homeFile       = "home.md"
+	styleFile      = "style.md"
+	hazardsFile    = "hazards.yaml"
+	tableFile      = "decoration.yaml"
+	glossaryFile   = "glossary.yaml"
+	unitsFolder    = "units"
+	unitFile       = "unit.md" // in the folder of each unit
+	picturesFolder = "pictures"
+)
+
+// reserved are the folders of the published handbook that no unit may have.
+var reserved = []string{"calculators", "states", "media", "chart", "cards", "assets", "pictures"}
+
+// Limits of what is read, far above what a handbook needs, so that a file put
+// there by mistake costs neither time nor memory.
+const (
+	textLimit    = 2 << 20
+	pictureLimit = 5 << 20
+	drawingLimit = 128 << 10 // of one drawing, which stands in its page as often as it is shown
+	pagesLimit   = 32 << 20  // of all pages together: three thousand lessons of the usual length
+)
+
+func unitAddress(unit string) string { return unit + "/index.html" }
+
+// lessonAddress is where the page of a unit with this content path is
+// published.
+func lessonAddress(file string) string {
+	address, ok := strings.CutPrefix(file, unitsFolder+"/")
+	if !ok {
+		return ""
+	}
+	if unit, opens := strings.CutSuffix(address, "/"+unitFile); opens {
+		return unitAddress(unit)
+	}
+	return strings.TrimSuffix(address, ".md") + ".html"
+}
