@@ -81,6 +81,35 @@ func TestSignals(t *testing.T) {
 	}
 }
 
+// TestIgnoredSignalsStayIgnored publishes as nohup lets a program run: the end
+// of the terminal does not stop it.
+func TestIgnoredSignalsStayIgnored(t *testing.T) {
+	parent := t.TempDir()
+	program := filepath.Join(parent, "slipbook") // by this name the test program is the program itself
+	self, err := os.Executable()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := os.Symlink(self, program); err != nil {
+		t.Fatal(err)
+	}
+	c := exec.Command("sh", "-c", `trap '' HUP; exec "$0" publish --to "$1"`, program, filepath.Join(parent, "site", "public"))
+	c.Dir = ".."
+	if err := c.Start(); err != nil {
+		t.Fatal(err)
+	}
+	for start := time.Now(); !writing(filepath.Join(parent, "site")) && time.Since(start) < time.Minute; {
+		time.Sleep(time.Millisecond / 2)
+	}
+	_ = c.Process.Signal(syscall.SIGHUP)
+	if err := c.Wait(); err != nil {
+		t.Errorf("it ended with %v", err)
+	}
+	if _, err := os.Stat(filepath.Join(parent, "site", "public", "index.html")); err != nil {
+		t.Error(err)
+	}
+}
+
 // Statuses tell a signal from a failure.
 func TestStatusOfASignal(t *testing.T) {
 	err := &interruption{syscall.SIGTERM, "nothing was published"}

@@ -6,6 +6,7 @@ import (
 	"errors"
 	"io"
 	"net"
+	"net/http"
 	"strings"
 	"testing"
 	"time"
@@ -76,6 +77,24 @@ func TestListeningPagesOutliveTheLimits(t *testing.T) {
 	n, err := io.ReadAtLeast(waiting, answer, 200)
 	if err != nil && !errors.Is(err, io.ErrUnexpectedEOF) || !strings.Contains(string(answer[:n]), "200 OK") {
 		t.Errorf("%q, %v", answer[:n], err)
+	}
+}
+
+// TestALimitIsForOneAnswer asks again on a connection that had an answer longer
+// ago than an answer may take.
+func TestALimitIsForOneAnswer(t *testing.T) {
+	_, server := serve(t, map[string][]byte{"index.html": []byte("<p>x")}, limits{200 * time.Millisecond, time.Minute})
+	c := ask(t, server, "/")
+	answers := bufio.NewReader(c)
+	first, err := http.ReadResponse(answers, nil)
+	must(t, err)
+	_, err = io.Copy(io.Discard, first.Body)
+	must(t, err)
+	time.Sleep(600 * time.Millisecond)
+	_, err = io.WriteString(c, "POST / HTTP/1.1\r\nHost: localhost\r\nContent-Length: 0\r\n\r\n")
+	must(t, err)
+	if second, err := http.ReadResponse(answers, nil); err != nil || second.StatusCode != http.StatusMethodNotAllowed {
+		t.Errorf("answered with %v, %v", second, err)
 	}
 }
 
