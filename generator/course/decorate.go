@@ -42,12 +42,18 @@ func (l *loader) checkPlanner(root source.Value) {
 	if root.Absent() || slices.ContainsFunc(l.open, func(t *source.Text) bool { return t.Found.Stop() }) {
 		return
 	}
+	digest := l.digest(settingsFile, hazardsFile, tableFile)
+	if sound.has(digest) {
+		return
+	}
 	// A script writes a space as %20, which is longer than a plus sign.
 	table := strings.ReplaceAll(url.QueryEscape(l.course.Decoration.Table().Encode()), "+", "%20")
 	if _, err := form.Configure([]byte(l.course.Answers().Encode() + "&table=" + table)); err != nil {
 		root.Report(finding.TableSize, "the calculators cannot take this decoration table with the course's clays and scales: "+err.Error(),
 			"Leave out products and recipes that differ in nothing from their medium, and say the rest in fewer words.")
+		return
 	}
+	sound.keep(digest, nil)
 }
 
 // onGlaze reports whether there are media that have a firing of their own on the

@@ -2,6 +2,7 @@ package course
 
 import (
 	"bytes"
+	"crypto/sha256"
 	"encoding/xml"
 	"errors"
 	"fmt"
@@ -87,6 +88,10 @@ func readDrawing(fsys fs.FS, file, language string) (*Picture, *source.Text) {
 	if !ok {
 		return nil, s
 	}
+	digest := sha256.Sum256(append([]byte(language+"\x00"), s.Bytes...))
+	if known, there := sound.drawing(digest); there {
+		return &Picture{Path: file, Width: known.Width, Height: known.Height, SVG: known.SVG, Data: s.Bytes}, s
+	}
 	s.Language = language
 	s.CheckHidden()
 	d := &drawing{Text: s, decoder: xml.NewDecoder(bytes.NewReader(s.Bytes)), said: map[string]bool{}, picture: &Picture{Path: file, Data: s.Bytes}}
@@ -97,7 +102,8 @@ func readDrawing(fsys fs.FS, file, language string) (*Picture, *source.Text) {
 	if s.Found != nil {
 		return nil, s
 	}
-	d.picture.SVG = d.out.Bytes()
+	d.picture.SVG = bytes.Clone(d.out.Bytes()) // the room left over is not kept
+	sound.keep(digest, d.picture)
 	return d.picture, s
 }
 

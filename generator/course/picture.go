@@ -12,7 +12,6 @@ import (
 	"path"
 	"regexp"
 	"strings"
-	"sync"
 
 	"slipbook/generator/finding"
 	"slipbook/generator/pool"
@@ -168,22 +167,18 @@ func (p *photo) damaged() {
 	p.fail(finding.PictureKind, "the picture is damaged, or not of the kind its name says", pictureHelp)
 }
 
-// whole remembers the digests of pictures whose points were read: a course is
-// read again at every save, and its pictures hardly ever change.
-var whole sync.Map
-
 // decode reads the points, so that no picture is published that breaks off.
 func (p *photo) decode() {
 	if !p.sound || p.kind == "svg" {
 		return
 	}
 	digest := sha256.Sum256(p.picture.Data)
-	if _, known := whole.Load(digest); known {
+	if sound.has(digest) {
 		return
 	}
 	if _, _, err := image.Decode(bytes.NewReader(p.picture.Data)); err != nil {
 		p.damaged()
 		return
 	}
-	whole.Store(digest, true)
+	sound.keep(digest, nil)
 }
