@@ -111,7 +111,7 @@ func workPlan(e *form.Evaluation) {
 	}
 	p := t.Plan(wish)
 	if p.TooMany {
-		e.Refuse("layers", "These layers can be laid on in too many ways to try them all here. Plan fewer at once: those on one place of the pot, or the first few, and then the rest with what is on the pot already.")
+		e.Refuse("layers", "too-many-ways")
 		return
 	}
 	if p.Conflict != nil {

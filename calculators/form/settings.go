@@ -173,6 +173,7 @@ func (s Settings) inWords() Settings {
 	if s.Words == nil {
 		s.Words = usualWords()
 	}
+	s.Style.Words = s.Words
 	return s
 }
 

@@ -20,7 +20,7 @@ func Customary(value float64, kind Kind, like string, style Style) string {
 	case kind == Mass && (like == "oz" || like == "lb"):
 		return ounces(value, style)
 	case kind == Volume:
-		return poured(value, Whose(like))
+		return poured(value, Whose(like), style)
 	}
 	return ""
 }
@@ -38,19 +38,19 @@ func Whose(id string) string {
 }
 
 // jugs lists the measures that a volume is written in, the largest first.
-var jugs = []struct{ whose, id, many string }{
-	{"us", "US gallon", "US gallons"},
-	{"us", "US quart", "US quarts"},
-	{"us", "US cup", "US cups"},
-	{"us", "US fl oz", "US fl oz"},
-	{"imperial", "imperial gallon", "imperial gallons"},
-	{"imperial", "imperial pint", "imperial pints"},
+var jugs = []struct{ whose, id, name string }{
+	{"us", "US gallon", "jug.us-gallon"},
+	{"us", "US quart", "jug.us-quart"},
+	{"us", "US cup", "jug.us-cup"},
+	{"us", "US fl oz", "jug.us-fluid-ounce"},
+	{"imperial", "imperial gallon", "jug.imperial-gallon"},
+	{"imperial", "imperial pint", "jug.imperial-pint"},
 }
 
 // poured writes a volume in the largest measure of which there is one or more
 // and whose nearest eighth is off by at most one part in fifty, or else in the
 // smallest.
-func poured(value float64, whose string) string {
+func poured(value float64, whose string, style Style) string {
 	const eighths, near = 8, 0.02
 	text := ""
 	for _, jug := range jugs {
@@ -58,11 +58,11 @@ func poured(value float64, whose string) string {
 			continue
 		}
 		count := value / find(Volume, jug.id).Factor
-		name, n := jug.many, marks(count, eighths)
+		form, n := ".other", marks(count, eighths)
 		if n <= eighths {
-			name = jug.id
+			form = ".one"
 		}
-		text = mixed(count, eighths, name)
+		text = mixed(count, eighths, style.say(jug.name+form))
 		if count >= 1 && math.Abs(n/eighths-count) <= float64(near*count) {
 			break
 		}

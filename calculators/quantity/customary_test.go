@@ -36,7 +36,7 @@ func TestCustomary(t *testing.T) {
 		{-3, Length, "in", ""},
 		{3, Percent, "in", ""},
 	} {
-		if got := strings.ReplaceAll(Customary(c.value, c.kind, c.like, Style{Decimal: '.'}), "\u00a0", " "); got != c.want {
+		if got := strings.ReplaceAll(Customary(c.value, c.kind, c.like, point), "\u00a0", " "); got != c.want {
 			t.Errorf("%v like %s: got %q, want %q", c.value, c.like, got, c.want)
 		}
 	}

@@ -22,10 +22,10 @@ func (b *box) fraction(t *typed) (value, step float64, err error) {
 		return 0, 0, b.notNumber(t.text)
 	}
 	if d == 0 {
-		return 0, 0, refuse("$ divides by 0. Write the fraction as on the rule, for example 4 1/2 in.", t.signed())
+		return 0, 0, b.refuse("divides-by-nothing", "typed", t.signed())
 	}
 	if cut >= 0 && n >= d {
-		return 0, 0, refuse("$ has a fraction of 1 or more beside its whole number. Write it as on the rule, for example 4 1/2 in.", t.signed())
+		return 0, 0, b.refuse("fraction-too-large", "typed", t.signed())
 	}
 	return (float64(w*d) + n) / d, 1 / d, nil
 }
@@ -36,7 +36,7 @@ func natural(s string) (float64, bool) {
 	return v, ok && digits(s) == len(s)
 }
 
-// parted says whether fractions of the unit are usual: inches, pounds and
+// parted reports whether fractions of the unit are usual: inches, pounds and
 // ounces, spoons, and the measures of a US or British kitchen.
 func (u *Unit) parted() bool {
 	return u.ID == "in" || u.ID == "lb" || u.ID == "oz" || Whose(u.ID) != "" || letters.HasSuffix(u.ID, "spoon")
@@ -51,9 +51,9 @@ func (b *box) noFraction(n *amount, u *Unit, named bool) error {
 	}
 	switch {
 	case b.kind == Length:
-		return refuse("A fraction is read only in inches. Write $ in, or $.", n.typed, plain)
+		return b.refuse("fraction-inches", "typed", n.typed, "plain", plain)
 	case b.kind == Percent && !named && letters.IndexByte(n.typed, ' ') < 0:
-		return refuse("$ can be $ %, or as a part of the whole $ %. Write the one that you mean.", n.typed, n.text, plainText(float64(100*n.value), 6, b.style))
+		return b.refuse("fraction-percent", "typed", n.typed, "percent", n.text, "part", plainText(float64(100*n.value), 6, b.style))
 	}
-	return refuse("A fraction is read only in inches, pounds and ounces, and US or imperial measures. Write $.", plain)
+	return b.refuse("fraction-nowhere", "plain", plain)
 }

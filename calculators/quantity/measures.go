@@ -18,7 +18,7 @@ var vessels = []measure{
 	{"quart", "quart|quarts|qt|qts", "US quart", "", imperialGallon / 4},
 	{"gallon", "gallon|gallons|gal|gals", "US gallon", "imperial gallon", imperialGallon},
 	{"cup", "cup|cups|cupful|cupfuls", "US cup", "", 0},
-	{"fluid ounce", "fl oz|floz|fluid oz|fluid ounce|fluid ounces", "US fl oz", "", imperialGallon / 160},
+	{"fluid-ounce", "fl oz|floz|fluid oz|fluid ounce|fluid ounces", "US fl oz", "", imperialGallon / 160},
 }
 
 // measureOf understands a folded word as a measure, and whose: "us",
@@ -42,7 +42,7 @@ func measureOf(word string) (m *measure, whose string, ok bool) {
 // measure gives the unit that is meant, or asks.
 func (b *box) measure(m *measure, whose string, n *amount) (*Unit, error) {
 	if b.kind == Mass && m.name == "cup" {
-		return nil, roomNotWeight("cup")
+		return nil, b.roomNotWeight("cup")
 	}
 	if b.kind != Volume {
 		return nil, b.wrongKind("A "+m.name, Volume)
@@ -70,44 +70,46 @@ func (b *box) measure(m *measure, whose string, n *amount) (*Unit, error) {
 // noImperial refuses an imperial measure that is not among the units.
 func (b *box) noImperial(m *measure, n *amount) error {
 	if m.size == 0 {
-		return refuse("An imperial $ has no fixed size. Measure it in mL, for example 100 mL.", m.name)
+		return b.refuse("no-fixed-size", "measure", b.style.say("measure."+m.name+".one"))
 	}
-	return refuse("The imperial $ is not among the units here: for $ imperial $$ write $.",
-		m.name, n.text, m.name, plural(n), b.inMillilitres(m, n))
+	return b.refuse("no-imperial",
+		"measure", b.style.say("measure."+m.name+".one"), "count", n.text, "measures", b.style.say("measure."+m.name+plural(n)), "instead", b.inMillilitres(m, n))
 }
 
 // whose asks whether a US or an imperial measure is meant.
 func (b *box) whose(m *measure, n *amount) error {
 	us := plainText(find(Volume, m.us).Factor, 4, b.style)
 	if m.size == 0 {
-		return refuse("A $ is $ mL in the US and another size elsewhere. Write $ $, or measure it in mL.", m.name, us, n.text, m.us)
+		return b.refuse("another-size",
+			"measure", b.style.say("measure."+m.name+".one"), "us", us, "count", n.text, "unit", m.us)
 	}
-	return refuse("Whose $? In the US it is $ mL, in Britain $ mL. Write $.",
-		m.name, us, plainText(m.size, 4, b.style), b.either(m, n))
+	return b.refuse("whose",
+		"measure", b.style.say("measure."+m.name+".one"), "us", us, "imperial", plainText(m.size, 4, b.style), "either", b.either(m, n))
 }
 
 // either gives what to write for the US measure and for the imperial one.
 func (b *box) either(m *measure, n *amount) string {
 	if m.imperial != "" {
-		return n.text + " " + m.us + " or " + n.text + " " + m.imperial
+		return b.style.say("either", "us", n.text+" "+m.us, "imperial", n.text+" "+m.imperial)
 	}
-	return n.text + " " + m.us + ", or " + b.inMillilitres(m, n) + " if it is imperial"
+	return b.style.say("either-in-ml", "us", n.text+" "+m.us, "ml", b.inMillilitres(m, n))
 }
 
 func (b *box) inMillilitres(m *measure, n *amount) string {
 	return plainText(float64(n.value*m.size), 4, b.style) + " mL"
 }
 
+// plural is the end of the id of a measure's name for so many.
 func plural(n *amount) string {
 	if n.value == 1 {
-		return ""
+		return ".one"
 	}
-	return "s"
+	return ".other"
 }
 
 // ounceOfWhat asks about an ounce in a box for volumes, which may be meant as
 // a fluid ounce or as a weight.
 func (b *box) ounceOfWhat(n *amount) error {
 	m, _, _ := measureOf("fl oz")
-	return refuse("An ounce can be room or weight. For fluid ounces write $; this box takes no weight.", b.either(m, n))
+	return b.refuse("ounce", "either", b.either(m, n))
 }

@@ -19,7 +19,7 @@ func (b *box) amount(t *typed) (*amount, error) {
 	var value, step float64
 	var err error
 	if n := letters.TrimLeft(t.number, "- "); n != t.number {
-		return nil, t.twoSigns(n)
+		return nil, b.twoSigns(t, n)
 	}
 	fraction := letters.IndexByte(t.number, '/') >= 0
 	if fraction {
@@ -49,11 +49,11 @@ func (b *box) decimal(t *typed) (value, step float64, err error) {
 	case letters.IndexByte(s, '-') >= 0:
 		return 0, 0, b.span(t)
 	case points > 0 && commas > 0:
-		return 0, 0, b.marks(t, "both a comma and a point")
+		return 0, 0, b.marks(t, "both-marks")
 	case points > 1:
-		return 0, 0, b.marks(t, "more than one point")
+		return 0, 0, b.marks(t, "points")
 	case commas > 1:
-		return 0, 0, b.marks(t, "more than one comma")
+		return 0, 0, b.marks(t, "commas")
 	}
 	mark := b.style.mark()
 	if points+commas == 1 {
@@ -112,24 +112,23 @@ func ungroup(s string) string {
 }
 
 // twoSigns refuses a sign after a sign. number is what follows them.
-func (t *typed) twoSigns(number string) error {
-	signs := "signs"
+func (b *box) twoSigns(t *typed, number string) error {
+	key := "two-signs"
 	if t.negative {
-		signs = "minus signs"
+		key = "two-minus-signs"
 	}
-	return refuse("$ has two $. Write -$ or $.", quote(t.text), signs, number, number)
+	return b.refuse(key, "typed", b.quote(t.text), "number", number)
 }
 
 // marks refuses a number with too many marks.
 func (b *box) marks(t *typed, what string) error {
-	return refuse("$ has $. Use one mark, for decimals, and a space or nothing between thousands, for example $.",
-		t.signed(), what, b.spell("1 745.5"))
+	return b.refuse(what, "typed", t.signed(), "example", b.spell("1 745.5"))
 }
 
 // groups refuses digits that spaces part in another way than by threes.
 func (b *box) groups(t *typed) error {
-	return refuse("$ is not one number: spaces part groups of three digits, for example $. If it is one number, leave the spaces out.",
-		t.signed(), b.spell("1 745.5"))
+	return b.refuse("groups",
+		"typed", t.signed(), "example", b.spell("1 745.5"))
 }
 
 // twoReadings refuses a number whose mark can be a decimal mark or stand
@@ -144,5 +143,5 @@ func (b *box) twoReadings(t *typed, whole, after string) error {
 	if t.negative {
 		small, large, spaced = "-"+small, "-"+large, "-"+spaced
 	}
-	return refuse("$ can be $ or $: write $ or $.", t.signed(), small, large, small, spaced)
+	return b.refuse("two-readings", "typed", t.signed(), "small", small, "large", large, "spaced", spaced)
 }

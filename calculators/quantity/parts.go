@@ -11,7 +11,7 @@ func (b *box) several(t *typed, n *amount) error {
 	rest := t.unit
 	for _, sign := range [...]string{"±", "+/-", "+-", "-/+"} {
 		if letters.HasPrefix(rest, sign) {
-			return refuse("$ says how far off it may be. Write the number alone: $.", quote(t.text), n.typed)
+			return b.refuse("doubt", "typed", b.quote(t.text), "number", n.typed)
 		}
 	}
 	for _, word := range [...]string{"to ", "~", "…"} {
@@ -21,17 +21,17 @@ func (b *box) several(t *typed, n *amount) error {
 	}
 	for _, mark := range [...]string{"'", "’", "‘"} {
 		if after, found := letters.CutPrefix(rest, mark); found && len(after) >= 3 && digits(after[:3]) == 3 && !n.fraction {
-			return refuse("$ parts its digits with an apostrophe. Write $ or $.", quote(t.text), n.typed+after, n.typed+" "+after)
+			return b.refuse("apostrophe", "typed", b.quote(t.text), "plain", n.typed+after, "spaced", n.typed+" "+after)
 		}
 	}
 	if sum := b.sum(t); sum != "" {
-		return refuse("$ is in two parts, which only pounds and ounces may be. Write $.", quote(t.text), sum)
+		return b.refuse("two-parts", "typed", b.quote(t.text), "sum", sum)
 	}
-	hint := ""
+	key := "two-numbers"
 	if b.kind == Mass {
-		hint = ", or pounds and ounces: 2 lb 3 oz"
+		key = "two-weights"
 	}
-	return refuse("$ is more than one number. Write one, for example $$.", quote(t.text), b.example(), hint)
+	return b.refuse(key, "typed", b.quote(t.text), "example", b.example())
 }
 
 // sum gives a quantity in two parts, "1.5 kg 200 g", as one in the unit of the
@@ -67,7 +67,7 @@ func (b *box) inRange(t *typed, low, high string) error {
 	from, err := Read(low, Number, "", b.style)
 	to, err2 := Read(high, b.kind, "", b.style)
 	if err != nil || err2 != nil || to.Given <= from.Given {
-		return refuse("$ is more than one number. Write one, for example $.", quote(t.text), b.example())
+		return b.refuse("two-numbers", "typed", b.quote(t.text), "example", b.example())
 	}
-	return refuse("$ is a range. Write one number, for example the middle, $.", quote(t.text), plainText((from.Given+to.Given)/2, 6, b.style))
+	return b.refuse("range", "typed", b.quote(t.text), "middle", plainText((from.Given+to.Given)/2, 6, b.style))
 }

@@ -23,9 +23,9 @@ func (b *box) pounds(t *typed, lb *amount) (q Quantity, ok bool, err error) {
 	all := plainText(float64(lb.value*16)+oz.value, 6, b.style) + " oz"
 	switch {
 	case lb.value != math.Trunc(lb.value):
-		return Quantity{}, true, refuse("Before ounces the pounds are whole, for example 2 lb 3 oz. Write $.", all)
+		return Quantity{}, true, b.refuse("whole-pounds", "ounces", all)
 	case math.Abs(oz.value) >= 16:
-		return Quantity{}, true, refuse("A pound has 16 oz, so after pounds there are fewer than 16, for example 2 lb 3 oz. Write $.", all)
+		return Quantity{}, true, b.refuse("too-many-ounces", "ounces", all)
 	}
 	given := lb.value + oz.value/16
 	return Quantity{Value: float64(given * pound), Unit: "lb", Given: given, Step: float64(oz.step * pound / 16)}, true, nil

@@ -15,6 +15,8 @@
 // bit.
 package quantity
 
+import "slipbook/calculators/words"
+
 // Kind is what a number measures.
 type Kind string
 
@@ -36,36 +38,12 @@ func Kinds() []Kind {
 	return []Kind{Mass, Volume, Length, Percent, Temperature, Number, Gravity, Strength, Density}
 }
 
-// Name gives a kind in a student's words, with its article: "a weight". A
-// kind that does not exist is "a quantity".
-func Name(kind Kind) string {
-	switch kind {
-	case Mass:
-		return "a weight"
-	case Volume:
-		return "a volume"
-	case Length:
-		return "a length"
-	case Percent:
-		return "a percentage"
-	case Temperature:
-		return "a temperature"
-	case Number:
-		return "a number"
-	case Gravity:
-		return "a specific gravity"
-	case Strength:
-		return "a strength"
-	case Density:
-		return "a density"
-	}
-	return "a quantity"
-}
-
-// Style is how the course writes numbers and whose measures it means.
+// Style is how the course writes numbers, whose measures it means, and in which
+// words it refuses.
 type Style struct {
-	Decimal  byte   // '.' or ','; anything else is read as '.'
-	Measures string // "metric", "us" or "imperial": what a bare pint, quart, gallon or cup is; metric = ask
+	Decimal  byte         // '.' or ','; anything else is read as '.'
+	Words    *words.Table // what a refusal says; nil = ids
+	Measures string       // "metric", "us" or "imperial": what a bare pint, quart, gallon or cup is; metric = ask
 }
 
 // mark is the style's decimal mark.

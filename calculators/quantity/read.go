@@ -13,7 +13,7 @@ import "unicode/utf8"
 func Read(text string, kind Kind, unit string, style Style) (Quantity, error) {
 	b := &box{kind, style}
 	if Canonical(kind) == "" {
-		return Quantity{}, refuse("There is no kind of quantity called $.", quote(string(kind)))
+		return Quantity{}, b.refuse("no-kind", "typed", b.quote(string(kind)))
 	}
 	t, err := b.take(text)
 	if err != nil {
@@ -44,7 +44,7 @@ func Read(text string, kind Kind, unit string, style Style) (Quantity, error) {
 // take bounds and cleans a text and tells its number and unit apart.
 func (b *box) take(text string) (*typed, error) {
 	if len(text) > longest {
-		return nil, refuse("That is too long for a number. Write $.", b.wants())
+		return nil, b.refuse("too-long", "wants", b.wants())
 	}
 	cleaned := clean(text)
 	for _, r := range cleaned {
@@ -53,7 +53,7 @@ func (b *box) take(text string) (*typed, error) {
 		}
 	}
 	if cleaned == "" {
-		return nil, refuse("Nothing is written here. Write $.", b.wants())
+		return nil, b.refuse("nothing", "wants", b.wants())
 	}
 	t, ok := split(cleaned)
 	if !ok || t.programming() {
@@ -76,13 +76,13 @@ func (b *box) gramsAsGravity(n *amount) error {
 	for _, of := range []struct {
 		weight       float64
 		volume, size string
-	}{{10, "10 mL", "10"}, {100, "100 mL", "100"}, {1000, "a litre", "1000"}} {
+	}{{10, "10 mL", "10"}, {100, "100 mL", "100"}, {1000, b.style.say("litre"), "1000"}} {
 		if gravity := n.value / of.weight; 1 < gravity && gravity < 3 {
 			text := plainText(gravity, 6, b.style)
 			if len(text) == len("1.6") {
 				text += "0"
 			}
-			return refuse("Did you mean $? $ is the weight in grams of $; the specific gravity is that divided by $.", text, n.text, of.volume, of.size)
+			return b.refuse("grams", "gravity", text, "typed", n.text, "volume", of.volume, "size", of.size)
 		}
 	}
 	return nil

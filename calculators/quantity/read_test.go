@@ -2,14 +2,17 @@ package quantity
 
 import (
 	"math"
+	"slipbook/calculators/words"
 	"testing"
 )
 
 var (
-	point = Style{Decimal: '.', Measures: "metric"}
-	comma = Style{Decimal: ',', Measures: "metric"}
-	us    = Style{Decimal: '.', Measures: "us"}
-	uk    = Style{Decimal: '.', Measures: "imperial"}
+	british = words.In("en-GB")
+
+	point = Style{Words: british, Decimal: '.', Measures: "metric"}
+	comma = Style{Words: british, Decimal: ',', Measures: "metric"}
+	us    = Style{Words: british, Decimal: '.', Measures: "us"}
+	uk    = Style{Words: british, Decimal: '.', Measures: "imperial"}
 )
 
 func TestReadUnderstands(t *testing.T) {

@@ -13,15 +13,14 @@ type box struct {
 	style Style
 }
 
-// refuse makes an error of a sentence, each $ in it filled with the next of the
-// words.
-func refuse(sentence string, words ...string) error {
-	said := ""
-	for _, w := range words {
-		before, after, _ := letters.Cut(sentence, "$")
-		said, sentence = said+before+w, after
-	}
-	return errors.New(said + sentence)
+// say is a sentence of the style's words, by what follows "quantity." in its id.
+func (s Style) say(key string, fills ...string) string {
+	return s.Words.Fill("quantity."+key, fills...)
+}
+
+// refuse makes an error of a sentence.
+func (b *box) refuse(key string, fills ...string) error {
+	return errors.New(b.style.say(key, fills...))
 }
 
 // example is a good answer for the box.
@@ -50,26 +49,23 @@ func (b *box) example() string {
 // wants says what belongs in the box: "a weight, in g, kg, oz or lb, for
 // example 174.5 g".
 func (b *box) wants() string {
-	s := Name(b.kind)
-	of := Units(b.kind)
+	kind, of := b.style.say("kind."+string(b.kind)), Units(b.kind)
 	if len(of) == 1 && of[0].ID == one {
-		s += ", without a unit"
-	} else {
-		s += ", in " + choice(of)
+		return b.style.say("wants-number", "kind", kind, "example", b.example())
 	}
-	return s + ", for example " + b.example()
+	return b.style.say("wants", "kind", kind, "units", b.choice(of), "example", b.example())
 }
 
 // choice lists units as alternatives: "mm, cm or in".
-func choice(of []Unit) string {
+func (b *box) choice(of []Unit) string {
 	s := ""
 	for i, u := range of {
 		switch {
 		case i == 0:
 		case i == len(of)-1:
-			s += " or "
+			s += b.style.say("or")
 		default:
-			s += ", "
+			s += b.style.Words.Text("language.list.between")
 		}
 		s += u.ID
 	}
@@ -86,7 +82,7 @@ func (b *box) spell(example string) string {
 
 // notNumber refuses a text in which no number can be found.
 func (b *box) notNumber(text string) error {
-	return refuse("$ is not a number. Write $ with the digits 0 to 9, for example $.", quote(text), Name(b.kind), b.example())
+	return b.refuse("no-number", "typed", b.quote(text), "kind", b.style.say("kind."+string(b.kind)), "example", b.example())
 }
 
 // quoteLimit is how many bytes of a text an error repeats.
@@ -94,14 +90,14 @@ const quoteLimit = 48
 
 // quote repeats what was typed in quotation marks: not all of a long text, and
 // without characters that cannot be seen.
-func quote(text string) string {
+func (b *box) quote(text string) string {
 	text = Visible(text)
 	for i, r := range text {
 		if i+utf8.RuneLen(r) > quoteLimit {
-			return "“" + text[:i] + "…”"
+			return b.style.Words.Fill("language.quoted", "text", text[:i]+"…")
 		}
 	}
-	return "“" + text + "”"
+	return b.style.Words.Fill("language.quoted", "text", text)
 }
 
 // Visible is a text without the characters that cannot be seen and without
@@ -119,10 +115,10 @@ func Visible(text string) string {
 // broken refuses a text with characters that stand for nothing: what they were
 // is not known, so nothing is read from what is left.
 func (b *box) broken() error {
-	return refuse("There is a character in this that cannot be read. Type it again, for example $.", b.example())
+	return b.refuse("broken", "example", b.example())
 }
 
-// unseen says whether a character is a control character or one that turns the
+// unseen reports whether a character is a control character or one that turns the
 // direction of the writing after it.
 func unseen(r rune) bool {
 	return control(r) || weightless(r)
@@ -130,7 +126,7 @@ func unseen(r rune) bool {
 
 func control(r rune) bool { return r < 0x20 || 0x7f <= r && r < 0xa0 || 0x2028 <= r && r <= 0x2029 }
 
-// weightless says whether a character takes no room: it comes along when a
+// weightless reports whether a character takes no room: it comes along when a
 // number is copied from somewhere, and means nothing in one.
 func weightless(r rune) bool {
 	return r == 0xad || 0x200b <= r && r <= 0x200f || 0x202a <= r && r <= 0x202e || 0x2060 <= r && r <= 0x2069 || r == 0xfeff

@@ -300,8 +300,8 @@ func TestQuoteIsBoundedAndVisible(t *testing.T) {
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
-			if got := quote(tt.text); got != tt.want {
-				t.Errorf("quote(%q) = %s, want %s", tt.text, got, tt.want)
+			if got := (&box{style: point}).quote(tt.text); got != tt.want {
+				t.Errorf("(&box{style: point}).quote(%q) = %s, want %s", tt.text, got, tt.want)
 			}
 		})
 	}

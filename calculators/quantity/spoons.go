@@ -6,7 +6,7 @@ import "slipbook/calculators/letters"
 // they are read where they are typed, and the answer says what they were read
 // as. Powder by the spoon is refused.
 type spoon struct {
-	typed      string // folded, parted by bars
+	typed      string // folded, separated by bars
 	us, metric *Unit  // nil where it has no fixed size
 }
 
@@ -49,16 +49,16 @@ func (b *box) spoon(s *spoon, before string) (*Unit, error) {
 	}
 	switch {
 	case b.kind == Mass:
-		return nil, roomNotWeight("spoon")
+		return nil, b.roomNotWeight("spoon")
 	case b.kind != Volume:
-		return nil, b.wrongKind("A spoon", Volume)
+		return nil, b.wrongKind(b.style.say("spoon"), Volume)
 	case u == nil:
-		return nil, refuse("Spoons differ in size. Measure it in mL, for example 15 mL.")
+		return nil, b.refuse("spoons-differ")
 	}
 	return u, nil
 }
 
 // roomNotWeight says why powder is weighed.
-func roomNotWeight(vessel string) error {
-	return refuse("A $ measures room, not weight. The same $ of a fluffy and a packed powder can differ by half. Weigh it.", vessel, vessel)
+func (b *box) roomNotWeight(vessel string) error {
+	return b.refuse("room-not-weight", "vessel", b.style.say("measure."+vessel+".one"))
 }

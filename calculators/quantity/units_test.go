@@ -33,7 +33,7 @@ func TestUnitsOfEachKind(t *testing.T) {
 			if Kinds()[i] != tt.kind {
 				t.Errorf("kind %d is %s, want %s", i, Kinds()[i], tt.kind)
 			}
-			if got := Name(tt.kind); got != tt.name {
+			if got := point.say("kind." + string(tt.kind)); got != tt.name {
 				t.Errorf("Name is %q, want %q", got, tt.name)
 			}
 			if got := Canonical(tt.kind); got != tt.want[0] {
@@ -61,9 +61,6 @@ func TestNoSuchKind(t *testing.T) {
 	}
 	if c := Canonical("colour"); c != "" {
 		t.Errorf("Canonical of no kind: %q", c)
-	}
-	if n := Name("colour"); n != "a quantity" {
-		t.Errorf("Name of no kind: %q", n)
 	}
 }
 

@@ -3,7 +3,7 @@ package quantity
 import "slipbook/calculators/letters"
 
 // spellings lists how people write the units that mean one thing only, folded
-// and parted by bars. Pints and their kin stand in measures.go,
+// and separated by bars. Pints and their kin stand in measures.go,
 // spoons in spoons.go.
 var spellings = []struct{ id, typed string }{
 	{"g", "g|gm|gram|grams|gramme|grammes"},
@@ -43,7 +43,7 @@ func spelled(word string) string {
 	return ""
 }
 
-// among says whether word is one of the words of list, parted by bars.
+// among reports whether word is one of the words of list, separated by bars.
 func among(list, word string) bool {
 	for list != "" {
 		var first string
@@ -89,35 +89,35 @@ func (b *box) unit(word string, n *amount) (*Unit, error) {
 
 // inCelsius refuses degrees Fahrenheit with the number to write instead.
 func (b *box) inCelsius(n *amount) error {
-	return refuse("This box wants °C. $ °F is $ °C: take away 32, then divide by $.",
-		n.text, plainText((n.value-32)/1.8, 4, b.style), b.spell("1.8"))
+	return b.refuse("fahrenheit",
+		"typed", n.text, "celsius", plainText((n.value-32)/1.8, 4, b.style), "by", b.spell("1.8"))
 }
 
 // unknown refuses a word that is no unit anywhere.
 func (b *box) unknown(word string) error {
-	return refuse("$ is not a unit that this box knows. It wants $.", quote(word), b.wants())
+	return b.refuse("unknown-unit", "typed", b.quote(word), "wants", b.wants())
 }
 
 // wrongKind refuses a unit that measures something else.
 func (b *box) wrongKind(unit string, kind Kind) error {
-	return refuse("$ $; this box wants $.", unit, measures(kind), b.wants())
+	return b.refuse(measures(kind), "unit", unit, "wants", b.wants())
 }
 
-// measures says what a unit of the kind does, after its name.
+// measures is the sentence that says what a unit of the kind does.
 func measures(kind Kind) string {
 	switch kind {
 	case Mass:
-		return "measures weight"
+		return "measures-weight"
 	case Volume:
-		return "measures room"
+		return "measures-room"
 	case Length:
-		return "measures length"
+		return "measures-length"
 	case Temperature:
-		return "measures warmth"
+		return "measures-warmth"
 	case Density, Gravity:
-		return "measures density"
+		return "measures-density"
 	case Strength:
-		return "says how strong a wash is"
+		return "measures-strength"
 	}
-	return "is a share of a hundred"
+	return "measures-share"
 }

@@ -10,9 +10,9 @@ import (
 // a package to one that stands before it. A new package gets its place here and
 // its line in arrows.
 var floors = []string{
-	"calculators/letters", "calculators/decimal", "calculators/quantity", "calculators/formula", "calculators/sketch",
+	"calculators/letters", "calculators/decimal", "calculators/words", "calculators/quantity", "calculators/formula", "calculators/sketch",
 	"calculators/slip", "calculators/wash", "calculators/shrinkage", "calculators/stage", "calculators/tile",
-	"calculators/words", "calculators/form", "calculators/catalog", "calculators/stage/stagetest", "calculators/stage/stagetest/oracle",
+	"calculators/form", "calculators/catalog", "calculators/stage/stagetest", "calculators/stage/stagetest/oracle",
 	"calculators/catalog/catalogtest", "calculators/wasm",
 	"themes", "generator/finding", "generator/notices", "generator/pool", "generator/source", "generator/course", "generator/course/coursetest",
 	"generator/markup", "generator/proof", "generator/assets", "generator/assets/carry", "generator/press",
@@ -26,7 +26,7 @@ var arrows = map[string]string{
 	"calculators/catalog":                "calculators/decimal calculators/form calculators/formula calculators/letters calculators/quantity calculators/shrinkage calculators/sketch calculators/slip calculators/stage calculators/tile calculators/wash calculators/words",
 	"calculators/catalog/catalogtest":    "calculators/catalog calculators/quantity",
 	"calculators/form":                   "calculators/decimal calculators/formula calculators/letters calculators/quantity calculators/stage calculators/words",
-	"calculators/quantity":               "calculators/decimal calculators/letters",
+	"calculators/quantity":               "calculators/decimal calculators/letters calculators/words",
 	"calculators/sketch":                 "calculators/letters",
 	"calculators/stage":                  "calculators/decimal calculators/letters",
 	"calculators/stage/stagetest":        "calculators/stage",
