@@ -292,10 +292,10 @@ func drawPlan(e *form.Evaluation) string {
 	for i, row := range rows {
 		x := 20 + float64((float64(i)+0.5)*room)
 		switch row[2].Text {
-		case "put on", "work":
+		case e.Say("plan.action.put-on"), e.Say("plan.action.work"):
 			d.Dot("colour", x, 80, 14)
 			d.Dot("ink", x, 80, 14)
-		case "dry", "wait", "wash off":
+		case e.Say("plan.action.dry"), e.Say("plan.action.wait"), e.Say("plan.action.strip"):
 			d.Dot("paper", x, 80, 8)
 			d.Dot("ink", x, 80, 8)
 		default:

@@ -17,12 +17,12 @@ import (
 )
 
 // rooms are the packages that speak.
-var rooms = []string{".", "../form", "../quantity"}
+var rooms = []string{".", "../form", "../quantity", "../stage"}
 
 // keyAt says which argument of a function is the key or id of a sentence, from
 // 0; its fill-ins stand behind it.
 var keyAt = map[string]int{
-	"Say": 0, "Note": 0, "Headline": 0, "Judged": 0, "Count": 0, "Refuse": 1, "Unused": 1, "NewError": 0, "Fill": 0,
+	"Say": 0, "Note": 0, "Headline": 0, "Judged": 0, "Count": 0, "Refuse": 1, "Unused": 1, "NewError": 0, "Fill": 0, "fill": 0, "count": 0,
 	"say": 0, "refuse": 0, "sheet": 1, "brief": 1, "tooHeavy": 3, "capacityHeadline": 1,
 }
 
@@ -91,11 +91,16 @@ func source(t *testing.T) (calls []spoken, literals map[string][]string) {
 	return calls, literals
 }
 
-// within is the whole id of a key in a room: package quantity leaves its own
-// name out.
+// within is the whole id of a key in a room: packages quantity and stage leave
+// their own part out.
 func within(room, key string) string {
-	if room == "../quantity" && !strings.HasPrefix(key, "language.") {
+	switch {
+	case strings.HasPrefix(key, "language."):
+		return key
+	case room == "../quantity":
 		return "quantity." + key
+	case room == "../stage":
+		return "plan." + key
 	}
 	return key
 }

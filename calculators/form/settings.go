@@ -174,6 +174,11 @@ func (s Settings) inWords() Settings {
 		s.Words = usualWords()
 	}
 	s.Style.Words = s.Words
+	if s.Table != nil && s.Table.Words != s.Words {
+		t := *s.Table // which others may answer from in other words
+		t.Words = s.Words
+		s.Table = &t
+	}
 	return s
 }
 

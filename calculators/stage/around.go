@@ -68,7 +68,7 @@ func (s *search) anyOrder() []change {
 	if s.w.Apart || len(s.w.Layers) < 2 {
 		return nil
 	}
-	return []change{{s.w, "The same in another order.", true}}
+	return []change{{s.w, s.t.fill("change.order"), true}}
 }
 
 // reordered is the wish with its layers in the order of a plan found.
@@ -94,16 +94,16 @@ func (s *search) otherWays() (one, all []change) {
 			continue
 		}
 		for j, q := range layer.Ways {
-			name := lower(s.t.Techniques[q].Name)
+			name := s.t.lower(s.t.Techniques[q].Name)
 			names = union(names, name)
 			less := open
 			less.Ways = append(append([]int(nil), layer.Ways[:j]...), layer.Ways[j+1:]...)
-			one = append(one, change{wish: s.w.with(swapped(s.w.Layers, i, less)), changed: s.t.Media[layer.Medium].Name + " in another way than " + name + "."})
+			one = append(one, change{wish: s.w.with(swapped(s.w.Layers, i, less)), changed: s.t.fill("change.way", "medium", s.t.Media[layer.Medium].Name, "way", name)})
 		}
 		none = append(none, open)
 	}
 	if len(one) > 1 {
-		all = append(all, change{wish: s.w.with(none), changed: "In other ways than " + either(names) + "."})
+		all = append(all, change{wish: s.w.with(none), changed: s.t.fill("change.ways", "ways", s.t.either(names))})
 	}
 	return one, all
 }
@@ -122,13 +122,13 @@ func (s *search) standIns(late bool) []change {
 			if m.Look == "" || m.Look != old.Look || j == layer.Medium || (m.Kind == OnGlaze) != late || s.beside(i, j) {
 				continue
 			}
-			with, words := s.t.inPlace(layer, j), m.Name+" instead of "+lower(old.Name)
+			with, key := s.t.inPlace(layer, j), "change.medium"
 			if len(with.Ways) < len(layer.Ways) {
-				words += ", in another way"
+				key = "change.medium-way"
 			}
-			changes = append(changes, change{wish: s.w.with(swapped(s.w.Layers, i, with)), changed: words + "."})
+			changes = append(changes, change{wish: s.w.with(swapped(s.w.Layers, i, with)), changed: s.t.fill(key, "medium", m.Name, "old", s.t.lower(old.Name))})
 			if len(with.Ways) > 0 {
-				changes = append(changes, change{wish: s.w.with(swapped(s.w.Layers, i, Layer{Medium: j})), changed: m.Name + " instead of " + lower(old.Name) + ", in another way."})
+				changes = append(changes, change{wish: s.w.with(swapped(s.w.Layers, i, Layer{Medium: j})), changed: s.t.fill("change.medium-way", "medium", m.Name, "old", s.t.lower(old.Name))})
 			}
 		}
 	}
@@ -166,7 +166,7 @@ func (s *search) without(blocked int) []change {
 		i := (blocked + k) % len(s.w.Layers)
 		layers := append(append([]Layer(nil), s.w.Layers[:i]...), s.w.Layers[i+1:]...)
 		if len(layers) > 0 && (s.t.decorates(layers) || !s.t.decorates(s.w.Layers)) {
-			changes = append(changes, change{wish: s.w.with(layers), changed: "Without " + s.t.say(Wish{Layers: s.w.Layers[i : i+1]}) + "."})
+			changes = append(changes, change{wish: s.w.with(layers), changed: s.t.fill("change.without", "layer", s.t.say(Wish{Layers: s.w.Layers[i : i+1]}))})
 		}
 	}
 	return changes
@@ -181,7 +181,7 @@ func (s *search) newPots() []change {
 		}
 		w := s.w
 		w.State, w.Part, w.Already = state, 0, nil
-		changes = append(changes, change{wish: w, changed: "Too late for this pot. On a new pot, begun while it is “" + lower(s.t.States[state].Name) + "”."})
+		changes = append(changes, change{wish: w, changed: s.t.fill("change.new-pot", "state", s.t.lower(s.t.States[state].Name))})
 	}
 	return changes
 }
@@ -232,14 +232,16 @@ func (s *search) soonest(layer int) (pot, int) {
 // first, since that holds in every state, then the medium, then the way of
 // working.
 func (s *search) blame(p *pot, a act, c *Conflict) {
-	on := " on a pot that is “" + lower(s.t.States[p.state].Name) + "”."
-	name := "This"
+	on := func(what string) string {
+		return s.t.fill("blame.state", "what", what, "state", s.t.lower(s.t.States[p.state].Name))
+	}
+	name := s.t.fill("blame.this")
 	if layer := s.w.Layers[a.layer]; layer.Medium >= 0 {
 		name = upper(s.t.named(layer))
 	}
 	if s.poisoned {
-		c.What, c.Basis = upper(s.poison(s.w.Layers))+" on a pot for food or drink.", Unsaid
-		c.Rule = "No glaze over it makes it safe. Show its safety data sheet to the instructor, and use a product whose sheet names no such metal."
+		c.What, c.Basis = s.t.fill("blame.poison", "metals", upper(s.poison(s.w.Layers))), Unsaid
+		c.Rule = s.t.fill("blame.poison-why")
 		return
 	}
 	rules := s.rules(p, a)
@@ -250,32 +252,33 @@ func (s *search) blame(p *pot, a act, c *Conflict) {
 			}
 			switch of {
 			case ofUnder:
-				c.What = name + s.by(a) + " over " + lower(s.t.Media[r.which].Name) + "."
+				key := "blame.over"
 				if s.looseBelow(p, r.which) {
-					c.What = name + s.by(a) + " over " + lower(s.t.Media[r.which].Name) + " that no firing has fixed."
+					key = "blame.over-loose"
 				}
+				c.What = s.t.fill(key, "what", s.by(name, a), "under", s.t.lower(s.t.Media[r.which].Name))
 			case ofMetal:
-				c.What = name + s.by(a) + "."
+				c.What = s.by(name, a) + "."
 			case ofMedium:
-				c.What = name + on
+				c.What = on(name)
 			default:
-				c.What = s.t.Techniques[r.which].Name + on
+				c.What = on(s.t.Techniques[r.which].Name)
 			}
 			c.Rule, c.Basis = r.Reason, r.Basis
 			return
 		}
 	}
-	c.What, c.Basis = name+on, Unsaid
+	c.What, c.Basis = on(name), Unsaid
 	switch {
 	case a.takes && !s.there(p, a):
-		c.What = s.t.Techniques[a.ways[0]].Name + " in " + lower(name) + "."
-		c.Rule = "The coat is fixed or covered by then, so there is nothing left to work."
+		c.What = s.t.fill("blame.work", "way", s.t.Techniques[a.ways[0]].Name, "what", s.t.lower(name))
+		c.Rule = s.t.fill("blame.work-why")
 	case !a.takes && !a.bare && (p.heat > 0 || p.pending > 0) && !s.inTime(p, s.medium(a)):
-		c.Rule = "On-glaze colour is on the pot, and its firing is the last and coolest. Nothing may follow but on-glaze colour that is fired cooler still."
+		c.Rule = s.t.fill("blame.last")
 	case s.glaze < 0 && !s.w.Bare:
-		c.Rule = "The table has no clear glaze to finish the pot with."
+		c.Rule = s.t.fill("blame.no-glaze")
 	default:
-		c.Rule = "It can be put on, but what has to follow cannot: no way leads from there to a finished pot."
+		c.Rule = s.t.fill("blame.no-way")
 	}
 }
 
@@ -289,14 +292,14 @@ func (s *search) looseBelow(p *pot, under int) bool {
 	return false
 }
 
-// by names the ways of an act: " by brushing".
-func (s *search) by(a act) string {
+// by puts the ways of an act behind what it lays on: "slip by brushing".
+func (s *search) by(what string, a act) string {
 	var names []string
 	for _, q := range a.ways {
-		names = append(names, lower(s.t.Techniques[q].Name))
+		names = append(names, s.t.lower(s.t.Techniques[q].Name))
 	}
 	if len(names) == 0 {
-		return ""
+		return what
 	}
-	return " by " + listed(names, ", ")
+	return s.t.fill("blame.by", "what", what, "ways", s.t.listed(names))
 }

@@ -21,10 +21,10 @@ func Decode(text string) (*Table, error) {
 			continue
 		}
 		if rows++; rows > mostRows {
-			return nil, errors.New("The decoration table is too long.")
+			return nil, errors.New("table: too long")
 		}
 		if !t.take(&fields{rest: letters.Split(line, "\t")}) {
-			return nil, errors.New("Line " + strconv.Itoa(rows) + " of the decoration table cannot be read.")
+			return nil, errors.New("table: line " + strconv.Itoa(rows))
 		}
 	}
 	return t, t.sound()
@@ -160,23 +160,23 @@ func (t *Table) sound() error {
 	fits := func(state int) bool { return state < n }
 	for _, m := range t.Media {
 		if len(m.On) != n || !fits(m.Best) {
-			return errors.New("The medium “" + m.Name + "” has not one rule for each state.")
+			return errors.New("table: rules of " + m.Name)
 		}
 	}
 	for _, q := range t.Techniques {
 		if len(q.On) != n || !fits(q.Best) {
-			return errors.New("The technique “" + q.Name + "” has not one rule for each state.")
+			return errors.New("table: rules of " + q.Name)
 		}
 	}
 	for _, tr := range t.Transitions {
 		if !fits(tr.From) || !fits(tr.To) {
-			return errors.New("The transition “" + tr.ID + "” leads to no state.")
+			return errors.New("table: states of " + tr.ID)
 		}
 	}
 	for _, body := range t.Bodies {
 		for _, c := range body.Changes {
 			if !fits(c.State) {
-				return errors.New("The clay “" + body.Name + "” changes a state that does not exist.")
+				return errors.New("table: states of " + body.Name)
 			}
 		}
 	}

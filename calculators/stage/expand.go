@@ -39,10 +39,10 @@ func (s *search) expand(p pot) {
 func (s *search) asksFirst() (asks []ground) {
 	for _, coat := range s.w.Already {
 		if coat.Metal != "" && s.t.Metals.Ask != "" {
-			asks = append(asks, ground{&Rule{Ask: "You wrote “" + coat.Metal + "” of what is on the pot. " + s.t.Metals.Ask}, ofCoat, coat.Medium})
+			asks = append(asks, ground{&Rule{Ask: join(s.t.fill("you-wrote-coat", "metal", coat.Metal), s.t.Metals.Ask)}, ofCoat, coat.Medium})
 		}
 		if m := &s.t.Media[coat.Medium]; m.Kind == OnGlaze && coat.Loose {
-			asks = append(asks, ground{&Rule{Ask: m.Name + " that is not fired is on the pot. Does the instructor agree to this plan? If it is fired, say so."}, ofCoat, coat.Medium})
+			asks = append(asks, ground{&Rule{Ask: s.t.fill("loose-on-glaze", "medium", m.Name)}, ofCoat, coat.Medium})
 		}
 	}
 	return asks
@@ -116,9 +116,6 @@ func (s *search) do(p *pot, i int) {
 	s.add(next)
 }
 
-// tooStiff is the rule for what wants softer clay than there is.
-var tooStiff = Rule{Verdict: Risky, Reason: "It wants softer clay than this, and clay only gets stiffer."}
-
 // inPart adds what follows from the parts of the state that the rules want. The
 // pot is not ready for them while one of those is still to come; that one is
 // past is a risk; and where the student did not say how far the clay is, clay
@@ -137,7 +134,7 @@ func (s *search) inPart(p *pot, rules []ground) (with []ground, ready bool) {
 		}
 	}
 	if past > 0 {
-		rules = append(rules, ground{&tooStiff, ofPart, past})
+		rules = append(rules, ground{&s.tooStiff, ofPart, past})
 	}
 	if soft > 0 {
 		rules = append(rules, ground{&s.stillSoft, ofPart, soft})

@@ -20,7 +20,7 @@ func (t *Table) mended(words []string, r *reader) []string {
 			continue
 		}
 		if meant := t.meant(known, w); meant != "" {
-			r.Read = union(r.Read, "“"+w+"” is read as "+meant)
+			r.Read = union(r.Read, t.fill("read-as", "typed", w, "meant", meant))
 			read[i] = meant
 		}
 	}
@@ -107,13 +107,13 @@ func within(known []wordOf, word string, slips int) (meant string, clear bool) {
 	return best.word, true
 }
 
-// nearest suggests, for words that name nothing, what they may be.
+// nearest returns, for words that name nothing, what they may be.
 func (t *Table) nearest(words []string) string {
 	known := t.vocabulary()
 	for _, w := range words {
 		for i := range known {
 			if len(w) >= shortestWord && distance(w, known[i].word, 2) <= 2 {
-				return "Did you mean “" + known[i].word + "”? "
+				return known[i].word
 			}
 		}
 	}

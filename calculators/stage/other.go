@@ -16,15 +16,15 @@ func (s *search) shorter(best []step) string {
 		}
 		steps := other.path(at)
 		was, is := sum(best), sum(steps)
-		saved := count(was.actions()-is.actions(), "step")
+		saved := s.t.count("steps", was.actions()-is.actions())
 		if o == coolest {
-			saved = count(was.firings()-is.firings(), "firing")
+			saved = s.t.count("firings", was.firings()-is.firings())
 		}
 		gain := o == shortest && is.actions() < was.actions() || o == coolest && is.firings() < was.firings()
 		if !gain || is.risky()+is.questions() <= was.risky()+was.questions() || is.undone() > was.undone() || s.t.guarded(other.pathPeril(steps, false)) || s.t.worse(other.pathPeril(steps, true), s.pathPeril(best, true)) {
 			continue
 		}
-		said := "With " + saved + " fewer, but " + dearer(is) + ": " + other.sketch(steps)
+		said := s.t.fill("shorter", "saved", saved, "more", s.t.dearer(is), "way", other.sketch(steps))
 		if !holds(text, said) {
 			text = join(text, said)
 		}
@@ -36,14 +36,14 @@ func (s *search) shorter(best []step) string {
 }
 
 // dearer words what a shorter way has of what one would rather not have.
-func dearer(c cost) string {
+func (t *Table) dearer(c cost) string {
 	switch {
 	case c.questions() == 0:
-		return count(c.risky(), "risky step")
+		return t.count("risky", c.risky())
 	case c.risky() == 0:
-		return count(c.questions(), "question") + " to ask first"
+		return t.count("questions", c.questions())
 	}
-	return count(c.risky(), "risky step") + " and " + count(c.questions(), "question") + " to ask first"
+	return t.fill("both", "risky", t.count("risky", c.risky()), "questions", t.count("questions", c.questions()))
 }
 
 // sketch tells the acts of a way in short, with what makes them risky.
@@ -53,7 +53,7 @@ func (s *search) sketch(steps []step) string {
 	for i := range steps {
 		if next := &steps[i]; next.act >= 0 || next.extra == addGlaze {
 			told := s.word(&now, next)
-			text = join(text, told.What+" (The pot is "+lower(s.t.States[told.State].Name)+".)")
+			text = join(text, s.t.fill("while", "what", told.What, "state", s.t.lower(s.t.States[told.State].Name)))
 			if told.Verdict == Risky {
 				text = join(text, told.Why)
 			}
@@ -83,11 +83,12 @@ func (s *search) fewer(best []step) string {
 			if c.firings() >= was.firings() || c>>28 > was>>28 || s.t.worse(other.pathPeril(path, true), peril) {
 				continue
 			}
-			names = append(names, lower(s.t.Techniques[ways[0]].Name))
+			names = append(names, s.t.lower(s.t.Techniques[ways[0]].Name))
 			is, steps = c, len(path)
 		}
 		if len(names) > 0 {
-			return s.t.Media[layer.Medium].Name + " by " + either(names) + ": " + count(was.firings()-is.firings(), "firing") + " fewer (" + count(steps, "step") + ", " + count(is.firings(), "firing") + ")."
+			return s.t.fill("fewer", "medium", s.t.Media[layer.Medium].Name, "ways", s.t.either(names),
+				"saved", s.t.count("firings", was.firings()-is.firings()), "steps", s.t.count("steps", steps), "firings", s.t.count("firings", is.firings()))
 		}
 	}
 	return ""
@@ -133,9 +134,9 @@ func (s *search) today(best []step) string {
 		if m.Kind == Glaze || m.Kind == Resist || m.Who > Student || j == s.w.Layers[i].Medium || s.beside(i, j) || !s.worksNow(best, i, j) {
 			continue
 		}
-		any = append(any, lower(m.Name))
+		any = append(any, s.t.lower(m.Name))
 		if m.Look != "" && m.Look == s.t.Media[s.w.Layers[i].Medium].Look {
-			same = append(same, lower(m.Name))
+			same = append(same, s.t.lower(m.Name))
 		}
 	}
 	if len(same) == 0 {
@@ -144,7 +145,7 @@ func (s *search) today(best []step) string {
 	if len(same) == 0 {
 		return ""
 	}
-	return "On a pot that is “" + lower(s.t.States[s.w.State].Name) + "”: " + either(same[:min(most, len(same))]) + "."
+	return s.t.fill("today", "state", s.t.lower(s.t.States[s.w.State].Name), "media", s.t.either(same[:min(most, len(same))]))
 }
 
 // begunNow reports whether a plan puts a layer on before the pot has moved on

@@ -84,7 +84,7 @@ func (s *search) tell(steps []step) Plan {
 		now = steps[i].to
 	}
 	if s.w.Food && s.w.Bare {
-		p.NotFood = "A pot that ends bare is not for food or drink."
+		p.NotFood = s.t.fill("bare-not-food")
 	}
 	p.Ends = s.ends(steps)
 	p.Notes = s.notes(steps, p)
@@ -95,20 +95,20 @@ func (s *search) tell(steps []step) Plan {
 func (s *search) ends(steps []step) []string {
 	var ends []string
 	if first := s.first(steps); first != "" {
-		ends = append(ends, "Not on the pot as it is: first "+first+".")
+		ends = append(ends, s.t.fill("first", "moves", first))
 	}
 	if hidden := s.hidden(); hidden != "" {
 		ends = append(ends, hidden)
 	}
 	ends = append(ends, s.glazing(steps)...)
 	if s.w.Food && s.onGlaze != 0 {
-		ends = append(ends, "On-glaze colour goes only where no food, drink or lips touch.")
+		ends = append(ends, s.t.fill("on-glaze-food"))
 	}
 	switch s.pathPeril(steps, false).who {
 	case Instructor:
-		ends = append(ends, "The instructor does part of it.")
+		ends = append(ends, s.t.fill("instructor-part"))
 	case WithInstructor:
-		ends = append(ends, "With the instructor beside you.")
+		ends = append(ends, s.t.fill("instructor-beside"))
 	}
 	return ends
 }
@@ -126,10 +126,14 @@ func (s *search) first(steps []step) string {
 			break
 		}
 		if move := steps[n].move; move >= 0 {
-			text += ", then " + actions[s.t.Transitions[move].Move]
+			next := s.t.fill(actions[s.t.Transitions[move].Move])
+			if text != "" {
+				next = s.t.fill("then", "first", text, "next", next)
+			}
+			text = next
 		}
 	}
-	return text[min(len(text), len(", then ")):]
+	return text
 }
 
 // hidden warns of an opaque glaze over colour.
@@ -142,7 +146,7 @@ func (s *search) hidden() string {
 			}
 			m := &s.t.Media[medium]
 			if m.Kind == Glaze && m.Hides && colour {
-				return "You will not see it: " + lower(m.Name) + " hides the colour under it."
+				return s.t.fill("hidden", "glaze", s.t.lower(m.Name))
 			}
 			colour = colour || m.Kind != Glaze && m.Kind != OnGlaze && m.Kind != Resist
 		}
@@ -157,14 +161,14 @@ func (s *search) glazing(steps []step) (said []string) {
 	for i := range steps {
 		if m, ways := s.laid(&steps[i]); m != nil && m.Kind == Glaze {
 			if steps[i].extra == addGlaze {
-				said = append(said, m.Name+" is added, because the pot ends glazed.")
+				said = append(said, s.t.fill("glaze-added", "glaze", m.Name))
 			}
-			switch how := s.howOver(&now, m, ways, &steps[i]); {
-			case how == "":
-			case how[0] == 'n': // "not by brushing"
-				said = append(said, "Put "+lower(m.Name)+" on, but "+how+".")
+			switch by, not := s.howOver(&now, m, ways, &steps[i]); {
+			case not == "":
+			case by == "":
+				said = append(said, s.t.fill("glaze-not-by", "glaze", s.t.lower(m.Name), "not", not))
 			default:
-				said = append(said, "Put "+lower(m.Name)+" on "+how+".")
+				said = append(said, s.t.fill("glaze-by", "glaze", s.t.lower(m.Name), "ways", by, "not", not))
 			}
 		}
 		now = steps[i].to
@@ -184,10 +188,10 @@ func (s *search) laid(next *step) (*Medium, []int) {
 	return nil, nil
 }
 
-// howOver says by which ways a medium goes over what lies loose below it, and
-// by which it does not: "by dipping or pouring, not by brushing". It says
-// nothing where the way is chosen or any will do.
-func (s *search) howOver(now *pot, m *Medium, ways []int, next *step) string {
+// howOver names the ways by which a medium goes over what lies loose below it,
+// "dipping or pouring", and those by which it does not. It names none where the
+// way is chosen or any will do.
+func (s *search) howOver(now *pot, m *Medium, ways []int, next *step) (by, notBy string) {
 	var not []string
 	for _, r := range next.rules {
 		if r.of != ofUnder || len(ways) > 0 {
@@ -200,13 +204,9 @@ func (s *search) howOver(now *pot, m *Medium, ways []int, next *step) string {
 		}
 	}
 	if len(not) == 0 {
-		return ""
+		return "", ""
 	}
-	text := "not by " + s.t.namesOf(not)
-	if free := s.t.waysFor(m, int(now.state), not); free != "" {
-		text = "by " + free + ", " + text
-	}
-	return text
+	return s.t.waysFor(m, int(now.state), not), s.t.namesOf(not)
 }
 
 // looseUnless are the ways by which a medium does not go over another that lies
@@ -244,24 +244,24 @@ func (t *Table) namesOf(ids []string) string {
 	for _, id := range ids {
 		for i := range t.Techniques {
 			if t.Techniques[i].ID == id {
-				names = append(names, lower(t.Techniques[i].Name))
+				names = append(names, t.lower(t.Techniques[i].Name))
 			}
 		}
 	}
-	return either(names)
+	return t.either(names)
 }
 
 // notes says what is true of a plan as a whole.
 func (s *search) notes(steps []step, p Plan) []string {
 	var notes []string
 	if s.w.Food && !s.w.Bare {
-		notes = append(notes, "For food the colour has to end under a glaze that a laboratory has tested on your ware; planning it here is no test.")
+		notes = append(notes, s.t.fill("food-colour"))
 	}
 	if rub := s.rub(steps); rub != "" {
 		notes = append(notes, rub)
 	}
 	if p.Questions > 0 {
-		notes = append(notes, "Where a step asks about a label, the answer stands on the label or on the studio’s recipe card. Without it, the answer is no.")
+		notes = append(notes, s.t.fill("ask-label"))
 	}
 	return notes
 }
@@ -285,8 +285,8 @@ func (s *search) rub(steps []step) string {
 	for i := range steps {
 		if move := steps[i].move; move >= 0 && (s.t.Transitions[move].Move == Bisque || s.t.Transitions[move].Move == Harden) {
 			for j, medium := range s.layers {
-				if medium >= 0 && now.loose&s.alike[j] != 0 && s.wasLaid(&now, j) && s.t.Media[medium].Fixed == RubTest && s.cares[j].who == Student && !has(names, lower(s.t.Media[medium].Name)) {
-					names = append(names, lower(s.t.Media[medium].Name))
+				if medium >= 0 && now.loose&s.alike[j] != 0 && s.wasLaid(&now, j) && s.t.Media[medium].Fixed == RubTest && s.cares[j].who == Student && !has(names, s.t.lower(s.t.Media[medium].Name)) {
+					names = append(names, s.t.lower(s.t.Media[medium].Name))
 				}
 			}
 		}
@@ -295,5 +295,5 @@ func (s *search) rub(steps []step) string {
 	if len(names) == 0 {
 		return ""
 	}
-	return "Whether bisque heat fixes " + either(names) + " depends on its flux. Rub it with a dry gloved finger after the firing. Clean: it is fixed; name it as fixed under “on the pot already” and plan again. Coloured: it is loose, as this plan takes it."
+	return s.t.fill("rub", "media", s.t.either(names))
 }

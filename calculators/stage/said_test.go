@@ -74,7 +74,7 @@ func TestHiddenColourIsSaid(t *testing.T) {
 // long before it fills a phone.
 func TestTableWithoutEnd(t *testing.T) {
 	_, err := stage.Decode(strings.Repeat("firing\t0\t0\t\t\t\t\t0\t0\t0\t\t\n", 50000))
-	if err == nil || err.Error() != "The decoration table is too long." {
+	if err == nil || err.Error() != "table: too long" {
 		t.Errorf("error %v", err)
 	}
 	long := stagetest.Table()

@@ -1,6 +1,10 @@
 package stage
 
-import "slipbook/calculators/letters"
+import (
+	"errors"
+
+	"slipbook/calculators/letters"
+)
 
 // Say words a wish whole: the pot, the layers, and what else was said of it.
 func (t *Table) Say(w Wish) string {
@@ -9,29 +13,29 @@ func (t *Table) Say(w Wish) string {
 	if w.Part > 0 {
 		text = upper(state.Parts[w.Part-1].Name)
 	}
-	text += ": " + t.say(w) + "."
+	text = t.fill("wish", "state", text, "layers", t.say(w))
 	var coats []string
 	for _, c := range w.Already {
-		how := "fixed"
+		key := "coat-fixed"
 		if c.Loose {
-			how = "loose"
+			key = "coat-loose"
 		}
-		coats = append(coats, t.named(Layer{Medium: c.Medium, Metal: c.Metal})+" ("+how+")")
+		coats = append(coats, t.fill(key, "coat", t.named(Layer{Medium: c.Medium, Metal: c.Metal})))
 	}
 	if len(coats) > 0 {
-		text += " On it already: " + listed(coats, ", ") + "."
+		text = join(text, t.fill("already", "coats", t.listed(coats)))
 	}
 	if w.Apart {
-		text += " Each on a place of its own."
+		text = join(text, t.fill("apart"))
 	}
 	if w.Bare {
-		text += " It ends bare."
+		text = join(text, t.fill("bare"))
 	}
 	if !w.Food {
-		text += " Not for food or drink."
+		text = join(text, t.fill("not-food"))
 	}
 	if w.Body >= 0 {
-		text += " Of " + t.Bodies[w.Body].Name + "."
+		text = join(text, t.fill("of-clay", "clay", t.Bodies[w.Body].Name))
 	}
 	return text
 }
@@ -41,17 +45,17 @@ func (t *Table) say(w Wish) string {
 	text := ""
 	for i, layer := range w.Layers {
 		if i > 0 {
-			text += ", "
+			text += t.Words.Text("language.list.between")
 		}
 		var ways []string
 		for _, q := range layer.Ways {
-			ways = append(ways, lower(t.Techniques[q].Name))
+			ways = append(ways, t.lower(t.Techniques[q].Name))
 		}
 		switch {
 		case layer.Medium < 0:
-			text += listed(ways, ", ")
+			text += t.listed(ways)
 		case len(ways) > 0:
-			text += t.named(layer) + " (" + listed(ways, ", ") + ")"
+			text += t.fill("layer", "medium", t.named(layer), "ways", t.listed(ways))
 		default:
 			text += t.named(layer)
 		}
@@ -62,19 +66,30 @@ func (t *Table) say(w Wish) string {
 // named is the medium of a layer with the metal that was named of it: "oxide
 // wash with cobalt".
 func (t *Table) named(layer Layer) string {
-	text := lower(t.Media[layer.Medium].Name)
+	text := t.lower(t.Media[layer.Medium].Name)
 	if layer.Metal != "" {
-		text += " with " + layer.Metal
+		return t.fill("with-metal", "medium", text, "metal", layer.Metal)
 	}
 	return text
 }
 
+// fill is a sentence of the table's words, by what follows "plan." in its id.
+func (t *Table) fill(key string, fills ...string) string {
+	return t.Words.Fill("plan."+key, fills...)
+}
+
+// refuse is an error in the table's words.
+func (t *Table) refuse(key string, fills ...string) error { return errors.New(t.fill(key, fills...)) }
+
 // count words a number of things.
-func count(n int, word string) string {
-	if n == 1 {
-		return "1 " + word
+func (t *Table) count(key string, n int) string { return t.Words.Count("plan."+key, n) }
+
+// lower makes a name fit into a sentence, as the language does.
+func (t *Table) lower(name string) string {
+	if t.Words.Text("language.labels") == "small" {
+		return lower(name)
 	}
-	return digit(n) + " " + word + "s"
+	return name
 }
 
 // join puts two sentences one after the other, where there are two.
@@ -86,23 +101,25 @@ func join(a, b string) string {
 }
 
 // either lists names: "dipping, pouring or spraying".
-func either(names []string) string {
+func (t *Table) either(names []string) string {
 	text := ""
 	for i, name := range names {
 		switch {
 		case i == 0:
 		case i == len(names)-1:
-			text += " or "
+			text += t.fill("or")
 		default:
-			text += ", "
+			text += t.Words.Text("language.list.between")
 		}
 		text += name
 	}
 	return text
 }
 
-// listed joins texts.
-func listed(texts []string, by string) string { return letters.Join(texts, by) }
+// listed joins texts: "brushing, wiping".
+func (t *Table) listed(texts []string) string {
+	return letters.Join(texts, t.Words.Text("language.list.between"))
+}
 
 // union adds the texts that are not yet in a list.
 func union(list []string, texts ...string) []string {

@@ -45,6 +45,7 @@ type facts struct {
 	parts     uint64  // parts that some act wants, by bit, from 1
 	waits     uint64  // of them and of those that the glaze to be added wants
 	poisoned  bool    // it is for food or drink and holds a metal that is never
+	tooStiff  Rule    // for what wants softer clay than there is
 	blown     Rule    // what blows a loose coat about that harms
 	stillSoft Rule    // the question whether the clay is still in the first part of its state
 }
@@ -76,10 +77,11 @@ func (t *Table) newSearch(w Wish, o order) *search {
 		s.layers = append(s.layers, layer.Medium)
 	}
 	s.sortLayers()
+	s.tooStiff = Rule{Verdict: Risky, Reason: t.fill("too-stiff")}
 	s.blown = Rule{Verdict: Never, Basis: Unsaid, Reason: t.Metals.Reason}
 	s.poisoned = w.Food && s.poison(w.Layers) != ""
 	if parts := s.t.States[w.State].Parts; len(parts) > 0 {
-		s.stillSoft.Ask = "Is it still " + lower(parts[0].Name) + "? " + parts[0].Tell + " If it is not, leave this out."
+		s.stillSoft.Ask = s.t.fill("still", "part", s.t.lower(parts[0].Name), "tell", parts[0].Tell)
 	}
 	s.heuristic = s.newHeuristic()
 	s.from, s.asks = s.start(), s.asksFirst()

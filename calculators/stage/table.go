@@ -9,6 +9,8 @@
 // Unicode.
 package stage
 
+import "slipbook/calculators/words"
+
 // Verdict says whether something may be done.
 type Verdict uint8
 
@@ -227,6 +229,7 @@ type Change struct {
 
 // Table is everything the planner may count on.
 type Table struct {
+	Words       *words.Table // what plans say; it does not travel with the table
 	States      []State
 	Media       []Medium
 	Techniques  []Technique

@@ -29,7 +29,7 @@ func (t *Table) Layers(text string) (Understood, error) {
 		}
 	}
 	if len(r.Layers) > MostLayers || len(t.acts(r.Layers)) > mostActs {
-		return Understood{}, errors.New("Those are too many layers. Plan the first ones, then ask again.")
+		return Understood{}, t.refuse("refuse.too-many-layers")
 	}
 	r.Chosen = r.chosen()
 	return r.Understood, nil
@@ -46,7 +46,7 @@ func (t *Table) Coats(text string, state int) ([]Coat, Understood, error) {
 		}
 	}
 	if len(r.Layers) > MostLayers {
-		return nil, Understood{}, errors.New("Those are too many layers for one pot. Name the upper ones.")
+		return nil, Understood{}, t.refuse("refuse.too-many-coats")
 	}
 	var coats []Coat
 	for i, layer := range r.Layers {
@@ -72,11 +72,11 @@ func (r *reader) coat(i, state int) (Coat, error) {
 	said := loose || r.saidFixed.has(i)
 	switch {
 	case m.Kind == OnGlaze && !t.finishedIn(state):
-		return Coat{}, errors.New(m.Name + " goes on a fired glaze. If it is on your pot, say that the pot is glaze-fired.")
+		return Coat{}, t.refuse("refuse.on-glaze-coat", "medium", m.Name)
 	case m.Kind == Glaze && said && loose && t.finishedIn(state):
-		return Coat{}, errors.New("A coat of glaze that is not fired makes it a pot in unfired glaze. Say that of the pot, or that the glaze is fixed.")
+		return Coat{}, t.refuse("refuse.unfired-glaze")
 	case said && !loose && !t.finishedIn(state) && m.Kind == Powder && (m.Fixed == Loose || r.Layers[i].Metal != ""):
-		return Coat{}, errors.New(m.Name + " with a raw metal in it, or without a flux, is fixed by the glaze firing alone. Say that it is loose, and never rub it.")
+		return Coat{}, t.refuse("refuse.raw-metal", "medium", m.Name)
 	case said:
 	case m.Kind == OnGlaze:
 		loose = true
@@ -228,7 +228,7 @@ func (r *reader) phrase(p *Phrase, rest []string) error {
 			return err
 		}
 	}
-	r.Read = append(r.Read, "“"+p.Words[0]+"” is read as "+p.Layers)
+	r.Read = append(r.Read, r.t.fill("read-as", "typed", p.Words[0], "meant", p.Layers))
 	return r.layer(rest)
 }
 
@@ -237,12 +237,12 @@ func (r *reader) phrase(p *Phrase, rest []string) error {
 func (r *reader) layer(words []string) error {
 	layer := Layer{Medium: -1}
 	if refused := without(words, nil, refusals); len(refused) < len(words) {
-		return errors.New("In “" + spoken(words) + "” something is ruled out. Say what you want on the pot, and leave out what you do not want.")
+		return r.t.refuse("refuse.ruled-out", "typed", spoken(words))
 	}
 	layer.Metal = r.t.metalIn(words)
 	for _, w := range words {
 		if has(r.t.Metals.Unplanned, w) {
-			return errors.New("“" + w + "” is not planned here. Show its safety data sheet to the instructor first. If nothing on your pot has it in it, leave the word out.")
+			return r.t.refuse("refuse.unplanned", "typed", w)
 		}
 	}
 	masked := r.t.masked(words)
@@ -290,7 +290,7 @@ func (t *Table) metalIn(words []string) string {
 			metals = union(metals, w)
 		}
 	}
-	return listed(metals, " and ")
+	return letters.Join(metals, " and ")
 }
 
 // withoutName takes the words of a medium's own name out of what was said beside
@@ -314,7 +314,7 @@ func (t *Table) withoutName(words []string, medium int) []string {
 func (r *reader) twoMedia(words []string, first, second int) error {
 	a, b := &r.t.Media[first], &r.t.Media[second]
 	if a.Kind != Resist && b.Kind != Resist {
-		return errors.New("In “" + spoken(words) + "” there are two layers, " + lower(a.Name) + " and " + lower(b.Name) + ". Part them with a comma, the lower one first.")
+		return r.t.refuse("refuse.two-layers", "typed", spoken(words), "first", r.t.lower(a.Name), "second", r.t.lower(b.Name))
 	}
 	resist := b
 	if a.Kind == Resist {
@@ -348,7 +348,7 @@ func (r *reader) ways(layer *Layer, words []string) ([]string, error) {
 		}
 	}
 	if len(layer.Ways) > mostWays {
-		return nil, errors.New("In “" + spoken(words) + "” there are too many ways of working for one layer. Give it " + digit(mostWays) + " at most.")
+		return nil, r.t.refuse("refuse.too-many-ways", "typed", spoken(words), "most", digit(mostWays))
 	}
 	layer.Ways = r.t.layFirst(layer.Ways)
 	return words, nil
@@ -415,11 +415,14 @@ func (r *reader) nothing(words, left []string, metal string) error {
 	case len(words) == 0 || metal == "" && len(r.Layers) > 0 && len(without(left, colours, nil)) == 0:
 		return nil
 	case metal != "":
-		return errors.New("“" + spoken(words) + "” names a metal and no medium. Write what it is in, such as oxide wash or underglaze, and ask the instructor before you open the jar.")
+		return r.t.refuse("refuse.metal-alone", "typed", spoken(words))
 	case len(left) > 0 && len(without(left, colours, nil)) == 0:
-		return errors.New("“" + spoken(words) + "” is a colour. Write beside it what it is in: " + r.t.mediaNames() + ".")
+		return r.t.refuse("refuse.colour-alone", "typed", spoken(words), "media", r.t.mediaNames())
 	}
-	return errors.New("“" + spoken(words) + "” names no medium of the table. " + r.t.nearest(left) + "There are: " + r.t.mediaNames() + ".")
+	if near := r.t.nearest(left); near != "" {
+		return r.t.refuse("refuse.no-medium-but", "typed", spoken(words), "near", near, "media", r.t.mediaNames())
+	}
+	return r.t.refuse("refuse.no-medium", "typed", spoken(words), "media", r.t.mediaNames())
 }
 
 // further adds ways of working to the layer before, or works the clay itself
@@ -433,7 +436,7 @@ func (r *reader) further(layer Layer, words []string, bare bool) error {
 				return err
 			}
 		} else if !r.t.Techniques[q].Bare {
-			return errors.New("“" + spoken(words) + "” is a way of working, and names no medium. Write it beside one of: " + r.t.mediaNames() + ".")
+			return r.t.refuse("refuse.way-alone", "typed", spoken(words), "media", r.t.mediaNames())
 		}
 	}
 	if layer.Metal != "" && !onCoat {
@@ -452,11 +455,10 @@ func (r *reader) further(layer Layer, words []string, bare bool) error {
 	}
 	last.Ways = r.t.layFirst(last.Ways)
 	if len(last.Ways) > mostWays {
-		name := "the clay"
-		if last.Medium >= 0 {
-			name = lower(r.t.Media[last.Medium].Name)
+		if last.Medium < 0 {
+			return r.t.refuse("refuse.too-many-on-clay", "most", digit(mostWays))
 		}
-		return errors.New("There are too many ways of working " + name + ". Give it " + digit(mostWays) + " at most.")
+		return r.t.refuse("refuse.too-many-on", "medium", r.t.lower(r.t.Media[last.Medium].Name), "most", digit(mostWays))
 	}
 	return nil
 }
@@ -467,7 +469,7 @@ func (t *Table) serve(technique, medium int) error {
 	if q.serves(m.Base) {
 		return nil
 	}
-	return errors.New(q.Name + " is not a way of working with " + lower(m.Name) + ". There are: " + t.techniqueNames(medium) + ".")
+	return t.refuse("refuse.not-for-medium", "way", q.Name, "medium", t.lower(m.Name), "ways", t.techniqueNames(medium))
 }
 
 // small words may stand anywhere in a layer.
@@ -498,19 +500,19 @@ func (q *Technique) offers(base string) bool {
 func (t *Table) mediaNames() string {
 	var names []string
 	for _, m := range t.Media {
-		names = append(names, lower(m.Name))
+		names = append(names, t.lower(m.Name))
 	}
-	return letters.Join(names, ", ")
+	return t.listed(names)
 }
 
 func (t *Table) techniqueNames(medium int) string {
 	var names []string
 	for i := range t.Techniques {
 		if t.Techniques[i].offers(t.Media[medium].Base) {
-			names = append(names, lower(t.Techniques[i].Name))
+			names = append(names, t.lower(t.Techniques[i].Name))
 		}
 	}
-	return letters.Join(names, ", ")
+	return t.listed(names)
 }
 
 // spoken is what was typed, without the words that were taken out of it.

@@ -1,5 +1,7 @@
 package stage
 
+import "slipbook/calculators/letters"
+
 // word words one step.
 func (s *search) word(now *pot, next *step) Step {
 	told := Step{State: int(now.state), Verdict: worst(next.rules)}
@@ -11,35 +13,36 @@ func (s *search) word(now *pot, next *step) Step {
 		s.wordAct(&told, now, next)
 	case next.move >= 0:
 		tr := &s.t.Transitions[next.move]
-		told.Action, told.What = actions[tr.Move], tr.Name
+		told.Action, told.What = s.t.fill(actions[tr.Move]), tr.Name
 	case next.extra == addGlaze:
-		told.Action = "put on"
+		told.Action = s.t.fill("action.put-on")
 		told.Title = s.laying(Layer{Medium: s.glaze})
-		told.What = told.Title + s.careful(now, Layer{Medium: s.glaze}, next) + "."
+		told.What = s.careful(told.Title, now, Layer{Medium: s.glaze}, next)
 	case next.extra == dryAgain:
-		told.Action = actions[Dry]
-		told.What, told.Why = "Let it dry through again, until no part is cool or dark.", "What was put on has wetted the clay, and only a pot that is bone dry goes into the kiln."
+		told.Action = s.t.fill(actions[Dry])
+		told.What, told.Why = s.t.fill("dry-through"), s.t.fill("dry-through-why")
 		if now.pending > 0 {
 			told.What, told.Why = s.t.Drying, s.t.Fire.Reason
 		} else if s.raw>>now.state&1 == 0 {
-			told.What, told.Why = "Let it dry overnight.", "What was put on has wetted the pot. Damp bisque takes a glaze unevenly, and only a dry pot goes into the kiln."
+			told.What, told.Why = s.t.fill("dry-overnight"), s.t.fill("dry-overnight-why")
 		}
 	case next.extra == stiffen:
 		part := s.t.States[now.state].Parts[next.to.part]
-		told.Action, told.Title = "wait", "Wait until it is "+lower(part.Name)
-		told.What = "Let it stiffen until it is " + lower(part.Name) + ". " + part.Tell
-		told.Why = "The next step wants clay that is " + lower(part.Name) + "."
+		name := s.t.lower(part.Name)
+		told.Action, told.Title = s.t.fill("action.wait"), s.t.fill("wait-until", "part", name)
+		told.What = join(s.t.fill("stiffen", "part", name), part.Tell)
+		told.Why = s.t.fill("stiffen-why", "part", name)
 	case next.extra == peelOff:
 		names := s.peeled(now)
-		told.Action, told.Title = "peel", "Peel off "+names
-		told.What = "Peel off " + names + ", slowly and flat, every scrap of it."
-		told.Why = "Nothing of it goes into the kiln: it stinks as it burns."
+		told.Action, told.Title = s.t.fill("action.peel"), s.t.fill("peel", "media", names)
+		told.What = s.t.fill("peel-slowly", "media", names)
+		told.Why = s.t.fill("peel-why")
 		if now.skin == wornOver {
-			told.Wait = "Wait until the coat over it has lost its shine, and no longer: from a dry coat it tears the edge."
+			told.Wait = s.t.fill("peel-wait")
 		}
 	case next.extra == onGlazeFire:
-		told.Action, told.What = "on-glaze fire", s.t.Firing
-		told.Why = "On-glaze colours melt into the glaze at a heat of their own, each firing cooler than the last."
+		told.Action, told.What = s.t.fill("action.on-glaze-fire"), s.t.Firing
+		told.Why = s.t.fill("on-glaze-why")
 	}
 	if told.Title == "" {
 		told.Title = upper(told.Action)
@@ -51,7 +54,7 @@ func (s *search) word(now *pot, next *step) Step {
 	told.Trouble = s.trouble(next.rules)
 	s.guard(&told, now, next)
 	if told.Who == Instructor && !s.fires(next) && (next.extra != dryAgain || now.pending == 0) {
-		told.What = "The instructor does this step, and you watch. " + told.What
+		told.What = join(s.t.fill("instructor-step"), told.What)
 	}
 	return told
 }
@@ -60,15 +63,15 @@ func (s *search) word(now *pot, next *step) Step {
 func (s *search) peeled(now *pot) string {
 	var names []string
 	for i, medium := range s.layers {
-		if now.loose&s.alike[i]&s.skins != 0 && s.wasLaid(now, i) && !has(names, lower(s.t.Media[medium].Name)) {
-			names = append(names, lower(s.t.Media[medium].Name))
+		if now.loose&s.alike[i]&s.skins != 0 && s.wasLaid(now, i) && !has(names, s.t.lower(s.t.Media[medium].Name)) {
+			names = append(names, s.t.lower(s.t.Media[medium].Name))
 		}
 	}
-	return listed(names, ", ")
+	return s.t.listed(names)
 }
 
-// actions names the moves in a word or two.
-var actions = [...]string{Dry: "dry", Bisque: "bisque fire", Harden: "harden on", Strip: "wash off", Fire: "fire"}
+// actions are the ids of the moves in a word or two.
+var actions = [...]string{Dry: "action.dry", Bisque: "action.bisque", Harden: "action.harden", Strip: "action.strip", Fire: "action.fire"}
 
 // wordAct words an act of the wish.
 func (s *search) wordAct(told *Step, now *pot, next *step) {
@@ -76,49 +79,46 @@ func (s *search) wordAct(told *Step, now *pot, next *step) {
 	layer := s.w.Layers[a.layer]
 	switch {
 	case a.bare:
-		told.Action, told.Title = "work", "Work the clay: "+lower(s.t.Techniques[a.ways[0]].Name)
+		told.Action, told.Title = s.t.fill("action.work"), s.t.fill("work-clay", "way", s.t.lower(s.t.Techniques[a.ways[0]].Name))
 		told.What = told.Title + "."
 	case a.takes:
 		q := &s.t.Techniques[a.ways[0]]
-		told.Action, told.Title, told.Wait = "work", "Work the coat of "+s.t.named(layer)+": "+lower(q.Name), next.rules[0].Wait
+		told.Action, told.Title, told.Wait = s.t.fill("action.work"), s.t.fill("work-coat", "medium", s.t.named(layer), "way", s.t.lower(q.Name)), next.rules[0].Wait
 		told.What = told.Title + "."
 	default:
-		told.Action = "put on"
+		told.Action = s.t.fill("action.put-on")
 		laid := Layer{Medium: layer.Medium, Ways: a.ways, Metal: layer.Metal}
 		told.Title = s.laying(laid)
-		told.What = told.Title + s.careful(now, laid, next) + "."
+		told.What = s.careful(told.Title, now, laid, next)
 		if now.open&now.loose != 0 && now.damp && !s.w.Apart {
-			told.Wait = "Wait until the coat below has lost its shine."
+			told.Wait = s.t.fill("coat-below")
 		}
 	}
 }
 
 // laying words that a layer goes on.
 func (s *search) laying(layer Layer) string {
-	text := "Put on " + s.t.named(layer)
-	for i, q := range layer.Ways {
-		if i == 0 {
-			text += ": "
-		} else {
-			text += ", "
-		}
-		text += lower(s.t.Techniques[q].Name)
+	var ways []string
+	for _, q := range layer.Ways {
+		ways = append(ways, s.t.lower(s.t.Techniques[q].Name))
 	}
-	return text
+	if len(ways) == 0 {
+		return s.t.fill("put-on", "medium", s.t.named(layer))
+	}
+	return s.t.fill("put-on-by", "medium", s.t.named(layer), "ways", s.t.listed(ways))
 }
 
-// careful words how a layer must go on over what is loose below it.
-func (s *search) careful(now *pot, layer Layer, next *step) string {
-	how := s.howOver(now, &s.t.Media[layer.Medium], layer.Ways, next)
+// careful words that a layer goes on, and how it must where something is loose
+// below it.
+func (s *search) careful(title string, now *pot, layer Layer, next *step) string {
+	by, not := s.howOver(now, &s.t.Media[layer.Medium], layer.Ways, next)
 	switch {
-	case how == "":
-		return ""
-	case how[0] == 'n': // "not by brushing"
-		how = ", " + how
-	default:
-		how = " " + how
+	case not == "":
+		return title + "."
+	case by == "":
+		return s.t.fill("careful-not", "title", title, "not", not)
 	}
-	return how + ": what lies under it is still loose"
+	return s.t.fill("careful", "title", title, "ways", by, "not", not)
 }
 
 // why gives the reasons of the worst rules of a step, or where nothing is
@@ -157,29 +157,29 @@ func (s *search) questions(now *pot, next *step) string {
 	for _, r := range next.rules {
 		ask := r.Ask
 		if ask == "" && r.Verdict == Label {
-			ask = "Does the label, or the studio’s recipe card, say that " + s.asked(now, next, r) + "? If it does not say so, do not."
+			ask = s.asked(now, next, r)
 		}
 		if r.of == ofMetal {
-			ask = "You wrote “" + s.w.Layers[s.acts[next.act].layer].Metal + "”. " + ask
+			ask = join(s.t.fill("you-wrote", "metal", s.w.Layers[s.acts[next.act].layer].Metal), ask)
 		}
 		text = join(text, ask)
 	}
 	return text
 }
 
-// asked words what the label has to say for a rule.
+// asked asks what the label has to say for a rule.
 func (s *search) asked(now *pot, next *step, r ground) string {
-	state := "in the state “" + lower(s.t.States[now.state].Name) + "”"
+	state := s.t.lower(s.t.States[now.state].Name)
 	switch r.of {
 	case ofWay:
-		return lower(s.t.Techniques[r.which].Name) + " may be done " + state
+		return s.t.fill("label-way", "way", s.t.lower(s.t.Techniques[r.which].Name), "state", state)
 	case ofUnder:
 		m, _ := s.laid(next)
-		return lower(m.Name) + " may go on " + lower(s.t.Media[r.which].Name) + " that no glaze covers"
+		return s.t.fill("label-over", "medium", s.t.lower(m.Name), "under", s.t.lower(s.t.Media[r.which].Name))
 	case ofMove:
-		return "this may be done " + state
+		return s.t.fill("label-move", "state", state)
 	}
-	return lower(s.t.Media[r.which].Name) + " may be used " + state
+	return s.t.fill("label-medium", "medium", s.t.lower(s.t.Media[r.which].Name), "state", state)
 }
 
 // guard puts the hazards of a step into words: what to wear, where, who, and
@@ -202,7 +202,7 @@ func (s *search) guard(told *Step, now *pot, next *step) {
 			told.Lesson = h.Lesson
 		}
 	}
-	told.Wear, told.Place = listed(wear, ", "), listed(place, "; ")
+	told.Wear, told.Place = s.t.listed(wear), letters.Join(place, "; ")
 	told.Caution = join(told.Caution, s.keepOff(now, next))
 }
 
@@ -214,7 +214,7 @@ func (s *search) keepOff(now *pot, next *step) string {
 		return ""
 	}
 	if !m.Food || m.Kind != Glaze && s.endsOpen(now, s.acts[next.act].layer) {
-		return "Keep it off every surface that food, drink or lips touch."
+		return s.t.fill("keep-off")
 	}
 	return ""
 }

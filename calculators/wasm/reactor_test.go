@@ -173,6 +173,9 @@ func TestReactorHoldsNoProse(t *testing.T) {
 	for _, language := range words.Languages() {
 		w := words.In(language)
 		for _, id := range w.IDs() {
+			if strings.HasPrefix(id, "quantity.jug.") || strings.HasPrefix(id, "quantity.measure.") {
+				continue // names of units, which people type
+			}
 			for _, piece := range pieces(w.Text(id)) {
 				if looked++; bytes.Contains(code, []byte(piece)) {
 					t.Errorf("%s holds %q of %s", "the reactor", piece, id)
@@ -180,7 +183,7 @@ func TestReactorHoldsNoProse(t *testing.T) {
 			}
 		}
 	}
-	if looked < 500 {
+	if looked < 1000 {
 		t.Errorf("only %d pieces were looked for", looked)
 	}
 	if !bytes.Contains(code, []byte("slip-density")) {
@@ -194,7 +197,7 @@ func pieces(sentence string) []string {
 	var long []string
 	for _, piece := range regexp.MustCompile(`\{[^}]*\}`).Split(sentence, -1) {
 		piece = strings.TrimSpace(piece)
-		if len(piece) >= 27 && strings.Contains(piece, " ") {
+		if len(piece) >= 10 && strings.Contains(piece, " ") {
 			long = append(long, piece)
 		}
 	}

@@ -54,7 +54,7 @@ func TestLanguagesAgree(t *testing.T) {
 			if !slices.Equal(got, want) && !(phrase(id) != id && slices.Equal(append(got, "{count}"), want)) {
 				t.Errorf("%s: %s fills in %v, in %s %v", language, id, got, Default, want)
 			}
-			if text := w.Text(id); text == "" || text != strings.TrimSpace(text) && !strings.HasPrefix(id, "language.list.") && id != "quantity.or" || strings.Contains(text, "  ") {
+			if text := w.Text(id); text == "" || text != strings.TrimSpace(text) && !strings.HasPrefix(id, "language.list.") && id != "quantity.or" && id != "plan.or" || strings.Contains(text, "  ") {
 				t.Errorf("%s: %s is %q", language, id, text)
 			}
 		}

@@ -4,14 +4,19 @@ import (
 	"cmp"
 	"slices"
 
+	"slipbook/calculators/catalog"
 	"slipbook/calculators/stage"
 )
+
+// findingsIn is the English of findings: what the planner refuses while a course
+// is read is one. Answers are in the course's own words.
+const findingsIn = "en-GB"
 
 // Table returns the decoration table as the planner takes it. Each product and recipe card becomes a
 // medium of its own beside the one that it is one of, and each clay body with
 // exceptions becomes a body. The same Decoration gives the same table.
 func (d *Decoration) Table() *stage.Table {
-	t := &stage.Table{Firing: d.Firing.Name, Drying: d.Firing.Drying, Fire: d.planCare(d.Firing.Care), Hazards: d.planHazards()}
+	t := &stage.Table{Words: catalog.WordsIn(findingsIn), Firing: d.Firing.Name, Drying: d.Firing.Drying, Fire: d.planCare(d.Firing.Care), Hazards: d.planHazards()}
 	t.Fire.Reason = d.Firing.Because
 	for _, s := range d.States {
 		state := stage.State{ID: s.ID, Name: s.Name, Words: s.Words}

@@ -35,6 +35,7 @@ func TestTableTravels(t *testing.T) {
 		if err != nil {
 			t.Fatalf("%s: %v", name, err)
 		}
+		table.Words = nil // which do not travel with it
 		if d := cmp.Diff(table, again); d != "" {
 			t.Errorf("%s: %s", name, d)
 		}

@@ -80,6 +80,7 @@ func New(c *course.Course, theme fs.FS) (*Press, error) {
 		p.table = &course.Decoration{}
 	} else {
 		p.settings.Table = c.Decoration.Table()
+		p.settings.Table.Words = p.settings.Words
 	}
 	return p, p.readTheme(theme)
 }

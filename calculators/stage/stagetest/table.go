@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"slipbook/calculators/stage"
+	"slipbook/calculators/words"
 )
 
 // states are those of a studio, in order.
@@ -32,7 +33,7 @@ const (
 // Table is the heart of a studio's table (common practice of the trade): one
 // letter a state, y(es), l(abel), r(isky), n(ever).
 func Table() *stage.Table {
-	t := &stage.Table{States: states, Firing: "Fire it to the cone on its label.", Drying: "Let it dry apart.", Fire: stage.Rule{Reason: "It harms while it is wet.", Hazards: Heat, Who: stage.Instructor}, Hazards: hazards}
+	t := &stage.Table{Words: words.In("en-GB"), States: states, Firing: "Fire it to the cone on its label.", Drying: "Let it dry apart.", Fire: stage.Rule{Reason: "It harms while it is wet.", Hazards: Heat, Who: stage.Instructor}, Hazards: hazards}
 	t.Metals = stage.Metals{Words: []string{"cobalt", "lead"}, Unplanned: []string{"zinc", "uranium"}, NeverFood: []string{"lead"}, NotOver: []string{"spraying"}, Rule: stage.Rule{Ask: "Is it the raw metal?", Reason: "The reason of what blows metal about.", Hazards: Metal, Who: stage.WithInstructor}}
 	t.Phrases = []stage.Phrase{{Words: []string{"majolica"}, Layers: "white glaze, wash brushed"}, {Words: []string{"overglaze"}, Ask: "Do you mean enamel, or wash on the unfired glaze?"}}
 	addMedia(t)
