@@ -285,7 +285,7 @@ func callipers(s solved) float64 {
 	return mean
 }
 
-// gone gives what a pot has shrunk so far: what was measured, else the part of
+// gone returns what a pot has shrunk so far: what was measured, else the part of
 // the whole that its state makes likely.
 func (s solved) gone(whole, measured string) float64 {
 	if s.has(measured) {
@@ -315,7 +315,7 @@ func TestSizeBalances(t *testing.T) {
 	})
 }
 
-// cell gives the number in a row's column; 0 where the row has none.
+// cell returns the number in a row's column; 0 where the row has none.
 func cell(row []catalog.Cell, column string) float64 {
 	for _, c := range row {
 		if c.Column == column {
@@ -325,7 +325,7 @@ func cell(row []catalog.Cell, column string) float64 {
 	return 0
 }
 
-// wanted gives the volume that a whole lot or a class asks for.
+// wanted returns the volume that a whole lot or a class asks for.
 func (s solved) wanted() float64 {
 	if s.has("people") {
 		return s.value("people") * s.value("each") * (1 + s.value("spare")/100)

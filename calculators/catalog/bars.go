@@ -117,7 +117,7 @@ func refuseBar(e *form.Evaluation, i int, input, first, second, sentence string)
 	e.Answer.RefuseValue(input, i, e.Say(sentence, "bar", strconv.Itoa(i+1), "first", typedLength(e, first, i), "second", typedLength(e, second, i)))
 }
 
-// typedLength gives one length of a list in the unit it was typed in.
+// typedLength returns one length of a list in the unit it was typed in.
 func typedLength(e *form.Evaluation, list string, i int) string {
 	q := e.Given(list).AsTyped[i]
 	return form.WithUnit(e.Text(q.Given, 5), q.Unit)
@@ -143,7 +143,7 @@ func stray(e *form.Evaluation, input string, before, after []float64, mistyped, 
 	}
 }
 
-// lossSoFar gives the mean loss (%) of the bars at leather-hard; NaN when
+// lossSoFar returns the mean loss (%) of the bars at leather-hard; NaN when
 // nobody measured it. A bar that is shorter then than bone dry is refused.
 func lossSoFar(e *form.Evaluation, plastic, dry []float64) float64 {
 	if e.Refused() || !e.Has("leather-hard") {
@@ -198,7 +198,7 @@ func sayBars(e *form.Evaluation, found shrinkage.Bars, bars []shrinkage.Bar, so 
 	}
 }
 
-// judgeBars says whether the bars agree, by the lessons' own rule.
+// judgeBars reports whether the bars agree, by the lessons' own rule.
 func judgeBars(e *form.Evaluation, bars []shrinkage.Bar) {
 	least, most := 100.0, 0.0
 	for _, bar := range bars {

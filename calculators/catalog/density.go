@@ -109,7 +109,7 @@ type weighed struct {
 // nought behind the mark is often left out.
 const finestTyped = 0.1
 
-// resolution gives the smallest step of the scale (g): as given, or of the
+// resolution returns the smallest step of the scale (g): as given, or of the
 // course's scale that takes the full jar, or else the finest last figure of the
 // weights as they were typed.
 func resolution(e *form.Evaluation) float64 {
@@ -131,7 +131,7 @@ func resolution(e *form.Evaluation) float64 {
 	return step
 }
 
-// tolerance gives a doubt about a volume (mL): as given, or 1 % of it, 1 mL at
+// tolerance returns a doubt about a volume (mL): as given, or 1 % of it, 1 mL at
 // least.
 func tolerance(e *form.Evaluation, name string, volume float64) float64 {
 	if e.Has(name) {
@@ -194,7 +194,7 @@ func answerDensity(e *form.Evaluation, m weighed) {
 	}
 }
 
-// setGravity gives an output a specific gravity that is uncertain by u, to the
+// setGravity sets an output to a specific gravity that is uncertain by u, to the
 // place of u's first figure, four digits behind the mark at most.
 func setGravity(e *form.Evaluation, name string, value, u float64, way quantity.Round) {
 	e.SetWithin(name, value, u)

@@ -95,7 +95,7 @@ func judgeTint(e *form.Evaluation, strong, pale float64) {
 	}
 }
 
-// thinLot thins all the strong wash there is, and says whether that fills the
+// thinLot thins all the strong wash there is, and reports whether that fills the
 // cups that were asked for.
 func thinLot(e *form.Evaluation, strong, pale float64) {
 	volume := e.Value("volume")
@@ -185,7 +185,7 @@ func cupsOf(e *form.Evaluation, strengths int) string {
 	return e.Say("cups-of", "cups", e.Count("cups", strengths*int(e.Value("cups"))), "each", e.Shown("each"))
 }
 
-// ladder gives cups of several strengths. Their size is what was asked for, or
+// ladder returns cups of several strengths. Their size is what was asked for, or
 // what the strong wash allows.
 func ladder(e *form.Evaluation, strong, pale float64, strengths int) {
 	volume, each, alike := e.Value("volume"), e.Value("each"), e.Value("cups")

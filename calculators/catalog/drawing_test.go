@@ -28,7 +28,7 @@ type shape struct {
 	Words   string  `xml:",chardata"`
 }
 
-// drawn solves a request and gives the shapes of its drawing, by element and
+// drawn solves a request and returns the shapes of its drawing, by element and
 // class: "rect.clay".
 func drawn(t *testing.T, request string) (*Answer, map[string][]shape) {
 	t.Helper()
@@ -155,7 +155,7 @@ func TestLengthsAreToScale(t *testing.T) {
 	}
 }
 
-// tall gives the height of an outline that begins at its rim and stands on the
+// tall returns the height of an outline that begins at its rim and stands on the
 // floor.
 func tall(t *testing.T, path shape) float64 {
 	t.Helper()

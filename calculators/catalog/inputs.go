@@ -32,7 +32,7 @@ var (
 		High: form.Limit{End: form.UpTo, Value: 10, Why: "high"}}
 )
 
-// volumeWanted gives the volume (mL) that such inputs ask for; where that is
+// volumeWanted returns the volume (mL) that such inputs ask for; where that is
 // the whole lot, nothing is spared.
 func volumeWanted(e *form.Evaluation) float64 {
 	if !e.Has("people") {
@@ -69,7 +69,7 @@ var noClay = form.Limit{End: form.UpTo, Value: 50, Why: "shared.no-clay"}
 // were soft: half a millimetre in 100.
 const barsDoubt = 0.5
 
-// soFar gives what the pot has shrunk so far, in percent of the fresh length,
+// soFar returns what the pot has shrunk so far, in percent of the fresh length,
 // and how wrong that may be. What was measured counts before what the state
 // makes likely; with neither the clay is fresh. More than the clay shrinks in
 // all is refused.
@@ -90,7 +90,7 @@ func soFar(e *form.Evaluation, total float64, measured string) (percent, doubt f
 	return percent, barsDoubt
 }
 
-// potState gives the state that was chosen; fresh when none was.
+// potState returns the state that was chosen; fresh when none was.
 func potState(e *form.Evaluation) shrinkage.State {
 	switch e.Word("state") {
 	case "leather-hard":

@@ -32,5 +32,9 @@ func Find(name string) *form.Calculator { return All().Find(name) }
 // Doer says in the words of a language who does a step.
 func Doer(language string, who stage.Who) string { return words.In(language).Text(people[who]) }
 
+// Speaks reports whether there are words in a language, and in which one answers
+// are given.
+func Speaks(language string) (stands string, known bool) { return words.Known(language) }
+
 // WordsIn returns the words that answers in a language are given in.
 func WordsIn(language string) *words.Table { return words.In(language) }

@@ -134,19 +134,19 @@ func doubt(c check) float64 {
 	return d.ByVolume(c.in["m_g"]/c.in["V_mL"], c.in["m_g"], c.in["V_mL"])
 }
 
-// batch gives an output of a slip without stain.
+// batch returns an output of a slip without stain.
 func batch(out string, c check) float64 {
 	return output("slip-batch", out, "volume", c.in["V_mL"], "specific-gravity", c.in["d"], "solids-density", c.in["s"])
 }
 
-// baseShare gives the base as a share of base and stain together.
+// baseShare returns the base as a share of base and stain together.
 func baseShare(percent float64) float64 {
 	given := []any{"volume", "1 L", "specific-gravity", "1.5", "stain", percent}
 	base := output("slip-batch", "dry-base", given...)
 	return base / (base + output("slip-batch", "stain-mass", given...))
 }
 
-// stainOver gives the stain that goes into a bucket for each gram of its base.
+// stainOver returns the stain that goes into a bucket for each gram of its base.
 func stainOver(percent, gravity, solids float64) float64 {
 	given := []any{"volume", "1 L", "specific-gravity", gravity, "solids-density", solids, "stain", percent}
 	return output("slip-colour", "stain-mass", given...) / output("slip-colour", "dry-base", given...)
@@ -156,13 +156,13 @@ func intoBucket(c check) float64 {
 	return output("slip-colour", "stain-mass", "volume", c.in["V_mL"], "specific-gravity", c.in["d"], "solids-density", c.in["s"], "stain", c.in["pct"])
 }
 
-// waterOverDry gives the water of damp clay for each gram of its dry clay.
+// waterOverDry returns the water of damp clay for each gram of its dry clay.
 func waterOverDry(percent float64) float64 {
 	given := []any{"clay", "1 kg", "clay-water", percent, "stain", "0"}
 	return output("clay-colour", "water-held", given...) / output("clay-colour", "dry-clay", given...)
 }
 
-// plan gives the rows of a plan of tiles on 100 g of base.
+// plan returns the rows of a plan of tiles on 100 g of base.
 func plan(inputs ...any) [][]Cell {
 	given := []Setting{{Name: "base", Text: "100"}}
 	for i := 0; i < len(inputs); i += 2 {
@@ -175,7 +175,7 @@ func plan(inputs ...any) [][]Cell {
 	return Solve("tile-plan", given, british()).Rows
 }
 
-// mix gives the addition in mix i of a line from nothing.
+// mix returns the addition in mix i of a line from nothing.
 func mix(c check, inputs ...any) float64 {
 	return plan(append(inputs, "points", c.in["N"], "low", "0")...)[int(c.in["i"])][1].Value
 }
@@ -452,7 +452,7 @@ func TestPublished(t *testing.T) {
 	}
 }
 
-// densest gives a temperature when the density of water falls on both sides
+// densest returns a temperature when the density of water falls on both sides
 // of it, and is there what Tanaka's paper names the largest; else NaN.
 func densest(celsius float64) float64 {
 	top := slip.WaterDensity(celsius)

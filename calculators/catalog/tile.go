@@ -107,7 +107,7 @@ func workTile(e *form.Evaluation) {
 // cornersOnly answers the two ends where somebody gave one to a triaxial.
 const cornersOnly = "corners-only"
 
-// shares gives each mix's percentages of the base: one of a line or a doubling,
+// shares returns each mix's percentages of the base: one of a line or a doubling,
 // three of a triaxial.
 func shares(e *form.Evaluation) [][]float64 {
 	points := int(e.Value("points"))
@@ -142,7 +142,7 @@ func shares(e *form.Evaluation) [][]float64 {
 	return shares
 }
 
-// doubling gives a doubling's percentages, or refuses it.
+// doubling returns a doubling's percentages, or refuses it.
 func doubling(e *form.Evaluation, points int) []float64 {
 	need(e, "low")
 	if e.Has("low") && e.Value("low") == 0 {
@@ -292,7 +292,7 @@ func legend(e *form.Evaluation, cones, finishes []string) {
 	}
 }
 
-// pieces gives the words of a list input one by one: parted by commas or
+// pieces returns the words of a list input one by one: separated by commas or
 // semicolons, or by another mark where there are none of these. What was
 // understood is written back with commas.
 func pieces(e *form.Evaluation, name, mark string) []string {

@@ -15,7 +15,7 @@ import (
 // What an answer is, whatever its calculator: its figure with its doubt, in the
 // reader's measures, judged, with its next step.
 
-// texts solves a request, given as in an address, and gives the texts of its
+// texts solves a request, given as in an address, and returns the texts of its
 // outputs with plain spaces; a refused one has none.
 func texts(t *testing.T, request string, s Settings) map[string]string {
 	t.Helper()

@@ -5,7 +5,7 @@
 // compares the two.
 package decimal
 
-// Parse gives the number nearest to a text of ASCII digits with at most one
+// Parse returns the number nearest to a text of ASCII digits with at most one
 // point among them and a minus before them, a tie to the even one. ok is false
 // for anything else, and for more than 300 digits.
 func Parse(text string) (value float64, ok bool) {
@@ -46,7 +46,7 @@ func Parse(text string) (value float64, ok bool) {
 // the smallest numbers, which have fewer bits.
 const most = 300
 
-// Natural gives a whole number of ASCII digits; ok is false for anything else,
+// Natural returns a whole number of ASCII digits; ok is false for anything else,
 // and for more than nine of them.
 func Natural(text string) (n int, ok bool) {
 	if len(text) > 9 {
@@ -56,7 +56,7 @@ func Natural(text string) (n int, ok bool) {
 	return int(whole), ok
 }
 
-// Bits gives a whole number of ASCII digits that fits into 64 bits; ok is false
+// Bits returns a whole number of ASCII digits that fits into 64 bits; ok is false
 // for anything else.
 func Bits(text string) (n uint64, ok bool) {
 	if len(text) == 0 {
@@ -72,7 +72,7 @@ func Bits(text string) (n uint64, ok bool) {
 	return n, true
 }
 
-// quotient gives figures divided by ten places times, rounded once.
+// quotient returns figures divided by ten places times, rounded once.
 func quotient(figures natural, places int) float64 {
 	if figures.isZero() {
 		return 0
@@ -102,7 +102,7 @@ func quotient(figures natural, places int) float64 {
 // exact are the powers of ten up to the largest that a small division needs.
 var exact = [...]float64{1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15, 1e16, 1e17, 1e18, 1e19, 1e20, 1e21, 1e22}
 
-// scaled gives a number times two to a power, exactly.
+// scaled returns a number times two to a power, exactly.
 func scaled(value float64, power int) float64 {
 	for ; power > 0; power-- {
 		value = float64(value * 2)
@@ -119,7 +119,7 @@ type natural []uint32
 
 func (n natural) isZero() bool { return len(n) == 0 }
 
-// times gives n times a small number and another added.
+// times returns n times a small number and another added.
 func (n natural) times(by, more uint32) natural {
 	carry := uint64(more)
 	for i := range n {
@@ -142,7 +142,7 @@ func (n natural) bits() int {
 	return count
 }
 
-// shifted gives n times two to a power.
+// shifted returns n times two to a power.
 func (n natural) shifted(power int) natural {
 	moved := make(natural, power/32, len(n)+power/32+1)
 	carry := uint64(0)
@@ -157,7 +157,7 @@ func (n natural) shifted(power int) natural {
 	return moved
 }
 
-// over divides, the quotient being of fewer than 60 bits, and says whether
+// over divides, the quotient being of fewer than 60 bits, and reports whether
 // anything is left.
 func (n natural) over(divisor natural) (whole uint64, left bool) {
 	for bit := n.bits() - divisor.bits(); bit >= 0; bit-- {

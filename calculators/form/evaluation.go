@@ -98,7 +98,7 @@ func (e *Evaluation) Stand(name string, value float64) {
 	e.stood = append(e.stood, name)
 }
 
-// Set returns an output its value. The name must be declared: a slip of the pen
+// Set sets an output to its value. The name must be declared: a slip of the pen
 // here is found by the tests, which run every calculator.
 func (e *Evaluation) Set(name string, value float64) {
 	o := e.Calculator.Output(name)
@@ -109,7 +109,7 @@ func (e *Evaluation) Set(name string, value float64) {
 	})
 }
 
-// SetWithin returns an output a value with its standard uncertainty u, and lets
+// SetWithin sets an output to a value with its standard uncertainty u, and lets
 // its text show no more than that allows; where u is 0 it is set.
 func (e *Evaluation) SetWithin(name string, value, u float64) {
 	e.Set(name, value)
@@ -119,7 +119,7 @@ func (e *Evaluation) SetWithin(name string, value, u float64) {
 	}
 }
 
-// Show returns an output that was set other words for its text.
+// Show puts other words in place of the text of an output that was set.
 func (e *Evaluation) Show(name, text string) {
 	for i := range e.Answer.Outputs {
 		if e.Answer.Outputs[i].Name == name {
@@ -128,7 +128,7 @@ func (e *Evaluation) Show(name, text string) {
 	}
 }
 
-// Tell returns an output its words.
+// Tell sets an output to its words.
 func (e *Evaluation) Tell(name, text string) {
 	e.Answer.Outputs = append(e.Answer.Outputs, Result{Name: name, Unit: e.Calculator.Output(name).Unit, Text: text, IsText: true})
 }

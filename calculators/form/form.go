@@ -60,7 +60,7 @@ type Input struct {
 	Needed        bool     // must be given; in a group: one side of it must be given
 	Group         string   // inputs of one group are alternatives: only one side of it may be given. A default in a group is not filled into its box: it stands in when the whole group is blank
 	Side          string   // inputs of a group with the same side belong together, and all are needed when one is given; empty = stands alone
-	List          bool     // several values, parted by spaces or semicolons
+	List          bool     // several values, separated by spaces or semicolons
 	Most          int      // of a list: the largest number of values
 	Whole         bool     // a whole number
 	Choices       []Choice // instead of a quantity: one of these

@@ -131,7 +131,7 @@ func (s *Settings) take(f Setting) (err error) {
 	return errors.New(Clip(f.Name) + "=" + Clip(f.Text))
 }
 
-// leading reads so many numbers, parted by single spaces, from the beginning
+// leading reads so many numbers, separated by single spaces, from the beginning
 // of a text.
 func leading(text string, count int) (numbers []float64, rest string, ok bool) {
 	for range count {

@@ -60,7 +60,7 @@ func (r row) text(b []byte) []byte {
 	return b
 }
 
-// before says whether the piece at i is a sign that belongs to the piece after
+// before reports whether the piece at i is a sign that belongs to the piece after
 // it, as the minus of "−a" or of "b × −a".
 func (r row) before(i int) bool {
 	if _, sign := r[i].(operator); !sign {

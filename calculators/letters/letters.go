@@ -5,7 +5,7 @@
 // strings does, and its test compares the two.
 package letters
 
-// Index gives the place of the first sep in s, or -1.
+// Index returns the place of the first sep in s, or -1.
 func Index(s, sep string) int {
 	for i := 0; i+len(sep) <= len(s); i++ {
 		if s[i:i+len(sep)] == sep {
@@ -15,7 +15,7 @@ func Index(s, sep string) int {
 	return -1
 }
 
-// IndexByte gives the place of the first c in s, or -1.
+// IndexByte returns the place of the first c in s, or -1.
 func IndexByte(s string, c byte) int {
 	for i := range len(s) {
 		if s[i] == c {
@@ -25,7 +25,7 @@ func IndexByte(s string, c byte) int {
 	return -1
 }
 
-// LastIndexByte gives the place of the last c in s, or -1.
+// LastIndexByte returns the place of the last c in s, or -1.
 func LastIndexByte(s string, c byte) int {
 	for i := len(s) - 1; i >= 0; i-- {
 		if s[i] == c {
@@ -35,7 +35,7 @@ func LastIndexByte(s string, c byte) int {
 	return -1
 }
 
-// IndexAny gives the place of the first byte of s that is one of chars, or -1.
+// IndexAny returns the place of the first byte of s that is one of chars, or -1.
 // The chars have to be ASCII.
 func IndexAny(s, chars string) int {
 	for i := range len(s) {
@@ -46,7 +46,7 @@ func IndexAny(s, chars string) int {
 	return -1
 }
 
-// LastIndexAny gives the place of the last byte of s that is one of chars, or
+// LastIndexAny returns the place of the last byte of s that is one of chars, or
 // -1. The chars have to be ASCII.
 func LastIndexAny(s, chars string) int {
 	for i := len(s) - 1; i >= 0; i-- {
@@ -57,7 +57,7 @@ func LastIndexAny(s, chars string) int {
 	return -1
 }
 
-// Contains says whether sep stands in s.
+// Contains reports whether sep stands in s.
 func Contains(s, sep string) bool { return Index(s, sep) >= 0 }
 
 // Count counts how often sep, which is not empty, stands in s without overlap.
@@ -81,12 +81,12 @@ func Cut(s, sep string) (before, after string, found bool) {
 	return s, "", false
 }
 
-// HasPrefix says whether s begins with prefix.
+// HasPrefix reports whether s begins with prefix.
 func HasPrefix(s, prefix string) bool {
 	return len(s) >= len(prefix) && s[:len(prefix)] == prefix
 }
 
-// HasSuffix says whether s ends with suffix.
+// HasSuffix reports whether s ends with suffix.
 func HasSuffix(s, suffix string) bool {
 	return len(s) >= len(suffix) && s[len(s)-len(suffix):] == suffix
 }

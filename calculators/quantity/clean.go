@@ -11,7 +11,7 @@ import (
 // work on a text, and every value that can come of one, small.
 const longest = 64
 
-// clean gives text with one kind of space, point, dash, slash, degree sign and inch
+// clean returns text with one kind of space, point, dash, slash, degree sign and inch
 // mark, full-width signs made narrow, runs of spaces made single, none at the
 // ends, what takes no room gone, and fraction signs written out ("4½" becomes
 // "4 1/2").
@@ -101,7 +101,7 @@ func fold(word string) string {
 
 func isDigit(c byte) bool { return '0' <= c && c <= '9' }
 
-// hasDigit says whether an ASCII digit stands anywhere in s.
+// hasDigit reports whether an ASCII digit stands anywhere in s.
 func hasDigit(s string) bool { return digits(s) > 0 }
 
 // digits counts the ASCII digits in s.

@@ -64,7 +64,7 @@ func TestCustomaryIsNear(t *testing.T) {
 	}
 }
 
-// back gives what a text of Customary says in the canonical unit.
+// back returns what a text of Customary says in the canonical unit.
 func back(t *testing.T, text string) float64 {
 	t.Helper()
 	sum, count := 0.0, 0.0

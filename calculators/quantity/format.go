@@ -8,7 +8,7 @@ import (
 )
 
 // Format prints a number with the given count of significant digits (at least
-// one) in the style, without exponent, groups of three parted by narrow
+// one) in the style, without exponent, groups of three separated by narrow
 // no-break spaces from 10 000 on, trailing zeros after the mark dropped, a
 // minus sign before negative numbers. What is rounded is the shortest decimal
 // that stands for the number, halves away from zero: 2.675 with three digits is
@@ -32,7 +32,7 @@ const (
 // computer's fractions lose is less.
 const hair = 1e-9
 
-// RoundTo gives a number that is not negative as a multiple of step (above 0),
+// RoundTo returns a number that is not negative as a multiple of step (above 0),
 // rounded the given way.
 func RoundTo(value, step float64, way Round) float64 {
 	steps := value / step
@@ -117,7 +117,7 @@ func layOut(value float64, digits int, style Style, space, minus string) string 
 	return text
 }
 
-// significant gives the figures of a number that is not negative, rounded to so
+// significant returns the figures of a number that is not negative, rounded to so
 // many and without zeros at the end, and where the point stands: after so many
 // of them, or, negative, so many zeros before them. Zero has no figures.
 func significant(value float64, digits int) (figures string, point int) {

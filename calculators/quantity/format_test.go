@@ -54,7 +54,7 @@ func TestFormat(t *testing.T) {
 	}
 }
 
-// somewhere gives numbers of every size from a billionth to a thousand
+// somewhere returns numbers of every size from a billionth to a thousand
 // billions, of either sign, with many digits or few.
 func somewhere(r *rand.Rand) float64 {
 	v := r.Float64() * math.Pow(10, float64(r.IntN(22)-9))

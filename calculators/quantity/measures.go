@@ -6,7 +6,7 @@ import "slipbook/calculators/letters"
 // Britain.
 type measure struct {
 	name     string  // in a sentence
-	typed    string  // folded, parted by bars
+	typed    string  // folded, separated by bars
 	us       string  // ID of the US unit
 	imperial string  // ID of the imperial unit, "" where it is not among the units
 	size     float64 // mL in the imperial one; 0 where there is none
@@ -39,7 +39,7 @@ func measureOf(word string) (m *measure, whose string, ok bool) {
 	return nil, "", false
 }
 
-// measure gives the unit that is meant, or asks.
+// measure returns the unit that is meant, or asks.
 func (b *box) measure(m *measure, whose string, n *amount) (*Unit, error) {
 	if b.kind == Mass && m.name == "cup" {
 		return nil, b.roomNotWeight("cup")
@@ -87,7 +87,7 @@ func (b *box) whose(m *measure, n *amount) error {
 		"measure", b.style.say("measure."+m.name+".one"), "us", us, "imperial", plainText(m.size, 4, b.style), "either", b.either(m, n))
 }
 
-// either gives what to write for the US measure and for the imperial one.
+// either returns what to write for the US measure and for the imperial one.
 func (b *box) either(m *measure, n *amount) string {
 	if m.imperial != "" {
 		return b.style.say("either", "us", n.text+" "+m.us, "imperial", n.text+" "+m.imperial)

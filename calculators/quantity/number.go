@@ -80,8 +80,8 @@ func (b *box) decimal(t *typed) (value, step float64, err error) {
 	return value, step, nil
 }
 
-// grouped says whether the digits of s stand together or in groups of three
-// parted by one space; the group farthest from the decimal mark may be shorter.
+// grouped reports whether the digits of s stand together or in groups of three
+// separated by one space; the group farthest from the decimal mark may be shorter.
 // No digits at all pass.
 func grouped(s string, beforeMark bool) bool {
 	if letters.IndexByte(s, ' ') < 0 {

@@ -34,7 +34,7 @@ func (b *box) several(t *typed, n *amount) error {
 	return b.refuse(key, "typed", b.quote(t.text), "example", b.example())
 }
 
-// sum gives a quantity in two parts, "1.5 kg 200 g", as one in the unit of the
+// sum returns a quantity in two parts, "1.5 kg 200 g", as one in the unit of the
 // first; "" where one of them cannot be read.
 func (b *box) sum(t *typed) string {
 	i := letters.IndexAny(t.unit, "0123456789")

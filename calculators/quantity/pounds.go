@@ -31,7 +31,7 @@ func (b *box) pounds(t *typed, lb *amount) (q Quantity, ok bool, err error) {
 	return Quantity{Value: float64(given * pound), Unit: "lb", Given: given, Step: float64(oz.step * pound / 16)}, true, nil
 }
 
-// ouncesAfterPounds gives the second half of "2 lb 3 oz".
+// ouncesAfterPounds returns the second half of "2 lb 3 oz".
 func ouncesAfterPounds(t *typed) (*typed, bool) {
 	i := letters.IndexAny(t.unit, "0123456789")
 	if i < 1 || t.unit[i-1] == '.' || t.unit[i-1] == ',' {

@@ -62,7 +62,7 @@ func (b *box) take(text string) (*typed, error) {
 	return t, nil
 }
 
-// chosen gives the unit that was chosen beside the box.
+// chosen returns the unit that was chosen beside the box.
 func (b *box) chosen(unit string, n *amount) (*Unit, error) {
 	if unit == "" {
 		unit = Canonical(b.kind)

@@ -40,7 +40,7 @@ func (t *typed) signed() string {
 	return t.number
 }
 
-// programming says whether the unit is no unit but the tail of a number as
+// programming reports whether the unit is no unit but the tail of a number as
 // computers write them: 1e3, 0x1F, 1_000.
 func (t *typed) programming() bool {
 	if t.unit == "" {

@@ -20,7 +20,7 @@ var spoons = []spoon{
 }
 
 // spoonOf understands a folded word as a spoon, with what stands before it ("a
-// heaped "), or gives nil.
+// heaped "), or returns nil.
 func spoonOf(word string) (s *spoon, before string) {
 	cut := letters.LastIndexByte(word, ' ') + 1
 	for i := range spoons {
@@ -31,7 +31,7 @@ func spoonOf(word string) (s *spoon, before string) {
 	return nil, ""
 }
 
-// spoon gives the unit that is meant, a metric spoon unless the course or the
+// spoon returns the unit that is meant, a metric spoon unless the course or the
 // word says US, or refuses it with the reason that counts in this box.
 func (b *box) spoon(s *spoon, before string) (*Unit, error) {
 	u := s.metric

@@ -70,7 +70,7 @@ func Units(kind Kind) []Unit {
 	return of
 }
 
-// Canonical gives the ID of the canonical unit of a kind, or "" for a kind
+// Canonical returns the ID of the canonical unit of a kind, or "" for a kind
 // that does not exist.
 func Canonical(kind Kind) string {
 	for i := range units {
@@ -81,7 +81,7 @@ func Canonical(kind Kind) string {
 	return ""
 }
 
-// find gives the unit with exactly that ID among the units of a kind, or nil.
+// find returns the unit with exactly that ID among the units of a kind, or nil.
 // It points into the table: nobody writes there.
 func find(kind Kind, id string) *Unit {
 	for i := range units {
@@ -92,7 +92,7 @@ func find(kind Kind, id string) *Unit {
 	return nil
 }
 
-// kindOf gives the kind of the first unit with that ID, or "".
+// kindOf returns the kind of the first unit with that ID, or "".
 func kindOf(id string) Kind {
 	for i := range units {
 		if units[i].ID == id {

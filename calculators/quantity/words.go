@@ -33,7 +33,7 @@ const fahrenheit = "°f|° f|f|℉|deg f|degree f|degrees f|fahrenheit|degree fa
 // counted are the things that a bare number may be of.
 const counted = "people|persons|person|students|student|pupils|pupil|children|cups|cup|pots|pot|bars|bar|tiles|tile|coats|coat|mixes|mix|parts|part"
 
-// spelled gives the ID of the unit that a folded word writes, or "".
+// spelled returns the ID of the unit that a folded word writes, or "".
 func spelled(word string) string {
 	for _, s := range spellings {
 		if among(s.typed, word) {

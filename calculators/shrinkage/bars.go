@@ -47,7 +47,7 @@ func Test(bars []Bar, step float64) Bars {
 	return result
 }
 
-// reading gives by how much (%, 95 %) a bar's total may be off because the
+// reading returns by how much (%, 95 %) a bar's total may be off because the
 // callipers show no finer step: step/√12 for each of the two readings (JCGM
 // 100, 4.3.7), coverage factor 2. More bars do not make it smaller, since bars
 // of one length are all misread alike.
@@ -72,7 +72,7 @@ func Astray(values []float64) (place int, from, off float64) {
 	return place, from, off
 }
 
-// median gives the middle of some values, which it puts in order.
+// median returns the middle of some values, which it puts in order.
 func median(values []float64) float64 {
 	for i := range values {
 		for j := i; j > 0 && values[j] < values[j-1]; j-- {

@@ -2,7 +2,7 @@ package shrinkage
 
 import "math"
 
-// Mismatch gives by how many percent a slip ends too short (plus) or too long
+// Mismatch returns by how many percent a slip ends too short (plus) or too long
 // (minus) for the pot it is on: the pot still shrinks by remaining (%) of its
 // present length, the slip by slip (%) of its own. Holds for percentages below
 // 100, in drying and firing; how the two cool is another matter. What is less
@@ -30,7 +30,7 @@ const (
 	Peels
 )
 
-// MismatchDoubt gives by how much (% either way) a mismatch may be wrong when
+// MismatchDoubt returns by how much (% either way) a mismatch may be wrong when
 // the pot's shrinkage in all, what it has shrunk so far and the slip's
 // shrinkage (all %) may be wrong by so much each, independently of one another
 // and to the same degree of certainty: first order, added in squares (JCGM

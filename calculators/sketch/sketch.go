@@ -94,7 +94,7 @@ func (d *Drawing) Words(text string, x, y, size float64, anchor string) {
 	d.write("</text>")
 }
 
-// String ends the drawing and gives it as SVG.
+// String ends the drawing and returns it as SVG.
 func (d *Drawing) String() string { return string(d.svg) + "</svg>" }
 
 func (d *Drawing) write(text string) { d.svg = append(d.svg, text...) }

@@ -1,6 +1,6 @@
 package slip
 
-// Mixed gives the density (g/mL) of a dry mix of base and stain, the stain
+// Mixed returns the density (g/mL) of a dry mix of base and stain, the stain
 // counted in percent over 100 of base. The room of the powders adds, not their
 // densities: the mean is harmonic.
 func Mixed(base, percent, stain float64) float64 {
@@ -11,7 +11,7 @@ func Mixed(base, percent, stain float64) float64 {
 // damp clay too.
 type Batch struct{ Base, Stain, Water float64 }
 
-// Make gives what makes a volume (mL) of slip of a specific gravity from base
+// Make returns what makes a volume (mL) of slip of a specific gravity from base
 // of density solids and percent of stain, over the base, of density stain
 // (both g/mL). Holds for 1 <= gravity <= Mixed(solids, percent, stain), where
 // no water is left. Exact: the volumes of base, stain and water add up to the

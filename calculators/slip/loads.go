@@ -2,7 +2,7 @@ package slip
 
 import "math"
 
-// Loads gives the number of equal loads in which a mass (g) is weighed on a
+// Loads returns the number of equal loads in which a mass (g) is weighed on a
 // scale that bears at most limit (g, above 0): a whole number, so large that
 // no load is over the limit by as much as its last bit.
 func Loads(mass, limit float64) float64 {

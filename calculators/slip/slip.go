@@ -12,7 +12,7 @@
 // goes straight into another product or a quotient, so that amd64, arm64 and wasm agree to the last bit.
 package slip
 
-// Dry gives the dry solids (g) in a volume (mL) of slip that weighs mass (g),
+// Dry returns the dry solids (g) in a volume (mL) of slip that weighs mass (g),
 // for solids of density solids and water of density water (both g/mL).
 // Holds for water < mass/volume <= solids.
 //
@@ -24,27 +24,27 @@ func Dry(mass, volume, solids, water float64) float64 {
 	return (mass - float64(water*volume)) * solids / (solids - water)
 }
 
-// DryAt gives the dry solids (g) in a volume (mL) of slip of specific gravity
+// DryAt returns the dry solids (g) in a volume (mL) of slip of specific gravity
 // gravity, water at 1 g/mL. Holds for 1 <= gravity <= solids.
 func DryAt(volume, gravity, solids float64) float64 {
 	return volume * (gravity - 1) * solids / (solids - 1)
 }
 
-// Water gives the water (mL) that thins a volume (mL) from one specific
+// Water returns the water (mL) that thins a volume (mL) from one specific
 // gravity to a lower one. It does not depend on the solids.
 // Holds for 1 < to <= from. By mass and volume balance.
 func Water(volume, from, to float64) float64 {
 	return volume * (from - to) / (to - 1)
 }
 
-// Decant gives the clear water (mL) to take off a settled volume (mL) to
+// Decant returns the clear water (mL) to take off a settled volume (mL) to
 // bring it from one specific gravity to a higher one.
 // Holds for 1 < from <= to. By mass and volume balance.
 func Decant(volume, from, to float64) float64 {
 	return volume * (to - from) / (to - 1)
 }
 
-// Powder gives the dry mix (g) that thickens a volume (mL) from one specific
+// Powder returns the dry mix (g) that thickens a volume (mL) from one specific
 // gravity to a higher one; the volume grows by the powder's own, Powder/solids.
 // Holds for 1 <= from <= to < solids. By mass and volume balance.
 func Powder(volume, from, to, solids float64) float64 {

@@ -10,11 +10,11 @@ type Doubt struct {
 	Tared      bool    // the empty vessel was weighed too
 }
 
-// weighing gives the variance (g²) of one reading of the scale.
+// weighing returns the variance (g²) of one reading of the scale.
 // Source: JCGM 100 (GUM) F.2.2.1: half the resolution either way, rectangular.
 func (d Doubt) weighing() float64 { return d.Resolution * d.Resolution / 12 }
 
-// net gives the variance (g²) of the weight of what is in the vessel.
+// net returns the variance (g²) of the weight of what is in the vessel.
 func (d Doubt) net() float64 {
 	if d.Tared {
 		return float64(2 * d.weighing())
@@ -22,7 +22,7 @@ func (d Doubt) net() float64 {
 	return d.weighing()
 }
 
-// ByVolume gives the standard uncertainty of a specific gravity that was found
+// ByVolume returns the standard uncertainty of a specific gravity that was found
 // as net mass (g) over volume (mL), first order.
 // Source: JCGM 100 (GUM) 5.1, relative variances of a quotient add.
 func (d Doubt) ByVolume(gravity, mass, volume float64) float64 {
@@ -30,7 +30,7 @@ func (d Doubt) ByVolume(gravity, mass, volume float64) float64 {
 	return float64(gravity * math.Sqrt(d.net()/float64(mass*mass)+vessel/float64(volume*volume)))
 }
 
-// ByWater gives the standard uncertainty of a specific gravity that was found
+// ByWater returns the standard uncertainty of a specific gravity that was found
 // as net mass of slip over net mass of water (g) in the same vessel of a volume
 // (mL), first order. The weighing of the empty vessel enters both masses, hence
 // (gravity-1)²; slip and water were filled to the line one after the other.
@@ -43,7 +43,7 @@ func (d Doubt) ByWater(gravity, water, volume float64) float64 {
 	return math.Sqrt(float64(d.weighing()*parts)/float64(water*water) + float64(line*line)/3)
 }
 
-// DryByVolume gives the standard uncertainty of the dry solids (g) that Dry
+// DryByVolume returns the standard uncertainty of the dry solids (g) that Dry
 // finds from a net mass and a measured volume, for solids of density solids and
 // water of density water (both g/mL).
 func (d Doubt) DryByVolume(solids, water float64) float64 {

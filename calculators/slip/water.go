@@ -1,6 +1,6 @@
 package slip
 
-// WaterDensity gives the density (g/mL) of pure, air-free water at a
+// WaterDensity returns the density (g/mL) of pure, air-free water at a
 // temperature (°C) and ordinary pressure. Holds from 0 to 40 °C.
 //
 // Source: M. Tanaka et al., Metrologia 38 (2001) 301-309, formula 1.

@@ -196,7 +196,7 @@ func (s *search) conflict() *Conflict {
 		}
 	}
 	all := s.another(s.w.upTo(k+1), safest)
-	all.blind = true
+	all.uninformed = true
 	all.run()
 	c := &Conflict{Layer: k}
 	p, act := all.soonest(k)

@@ -10,7 +10,7 @@ const (
 	SaidLoose = "loose"
 )
 
-// chosen gives what was understood in the table's own words, as the choosers of
+// chosen returns what was understood in the table's own words, as the choosers of
 // a form write it: "Coloured slip by Pouring then Scratching through, Glaze". It
 // is empty where choosers hold less than was typed.
 func (r *reader) chosen() string {
@@ -48,7 +48,7 @@ func (t *Table) Choice(layer Layer) string {
 	return text
 }
 
-// Tellable gives a name without what would part layers.
+// Tellable returns a name without what would part layers.
 func Tellable(name string) string {
 	text := ""
 	for _, part := range parted(name) {

@@ -231,5 +231,5 @@ func (f *fields) hazards() Hazards {
 	return Hazards(n)
 }
 
-// whole says whether the line held exactly its fields.
+// whole reports whether the line held exactly its fields.
 func (f *fields) whole() bool { return !f.bad && len(f.rest) == 0 }

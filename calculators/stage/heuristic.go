@@ -58,9 +58,9 @@ func (s *search) relax(costs []cost, priced bool) {
 	}
 }
 
-// left is the heuristic for a pot.
-func (s *search) left(p *pot) cost {
-	if s.blind {
+// estimate is the heuristic for a pot: the least that it still costs.
+func (s *search) estimate(p *pot) cost {
+	if s.uninformed {
 		return 0
 	}
 	if s.poisoned {

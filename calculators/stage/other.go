@@ -94,7 +94,7 @@ func (s *search) fewer(best []step) string {
 	return ""
 }
 
-// otherLaying gives, for a layer that is laid on in one way, each other way in
+// otherLaying returns, for a layer that is laid on in one way, each other way in
 // its place.
 func (t *Table) otherLaying(layer Layer) [][]int {
 	if layer.Medium < 0 || len(layer.Ways) == 0 || t.Techniques[layer.Ways[0]].Takes {

@@ -8,17 +8,17 @@ package stage
 
 // search is one question to the table.
 type search struct {
-	t     *Table
-	w     Wish
-	acts  []act
-	free  bool     // the layers may lie in any order
-	blind bool     // without the heuristic, and so over every pot that can be reached
-	order order    // of preference
-	limit cost     // give up at this cost, in the order of the search
-	begin int      // the layer to begin with, without risk or question; -1 = any
-	glaze int      // the medium added where a glaze is missing; -1 = there is none
-	from  pot      // as the student holds it
-	asks  []ground // what is asked before anything is done, of what is on the pot
+	t          *Table
+	w          Wish
+	acts       []act
+	free       bool     // the layers may lie in any order
+	uninformed bool     // without the heuristic, and so over every pot that can be reached
+	order      order    // of preference
+	limit      cost     // give up at this cost, in the order of the search
+	begin      int      // the layer to begin with, without risk or question; -1 = any
+	glaze      int      // the medium added where a glaze is missing; -1 = there is none
+	from       pot      // as the student holds it
+	asks       []ground // what is asked before anything is done, of what is on the pot
 	facts
 	heuristic
 	steps   []step // out of the pot being expanded
@@ -277,7 +277,7 @@ func (s *search) all() set { return 1<<len(s.acts) - 1 }
 // counts, which follows the order of the wish and of the table.
 func (s *search) run() int32 {
 	var h heap
-	s.reach(&h, s.from, 0, -1, step{act: -1, move: -1})
+	s.discover(&h, s.from, 0, -1, step{act: -1, move: -1})
 	for len(h) > 0 {
 		top := h.pop()
 		if top.cost >= s.limit {
@@ -300,20 +300,21 @@ func (s *search) run() int32 {
 			if at == 0 && s.begin >= 0 && !s.begins(&next) {
 				continue
 			}
-			s.reach(&h, next.to, s.reached[at].cost+next.cost.in(s.order), at, next)
+			s.discover(&h, next.to, s.reached[at].cost+next.cost.in(s.order), at, next)
 		}
 	}
 	return -1
 }
 
-func (s *search) reach(h *heap, p pot, c cost, from int32, by step) {
+// discover keeps a way to a pot where it is cheaper than those known, and queues it.
+func (s *search) discover(h *heap, p pot, c cost, from int32, by step) {
 	place := s.place(&p)
 	i := s.index[place] - 1
 	if i >= 0 && s.reached[i].cost <= c {
 		return
 	}
-	left := s.left(&p)
-	if left >= unreachable {
+	still := s.estimate(&p)
+	if still >= unreachable {
 		return
 	}
 	if i < 0 {
@@ -325,7 +326,7 @@ func (s *search) reach(h *heap, p pot, c cost, from int32, by step) {
 		}
 	}
 	s.reached[i] = node{pot: p, cost: c, from: from, step: by}
-	h.push(entry{c + left, i})
+	h.push(entry{c + still, i})
 }
 
 // path returns the steps from the start to a node.

@@ -11,7 +11,7 @@ package stage
 
 import "slipbook/calculators/words"
 
-// Verdict says whether something may be done.
+// Verdict reports whether something may be done.
 type Verdict uint8
 
 // The verdicts, from allowed to forbidden: a larger one is worse.
@@ -121,7 +121,7 @@ const (
 	Resist              // keeps the next coat off until a firing burns it away, or until it is peeled off
 )
 
-// Fixing says whether a firing at bisque heat fixes a medium.
+// Fixing reports whether a firing at bisque heat fixes a medium.
 type Fixing uint8
 
 // The answers.

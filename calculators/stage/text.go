@@ -6,7 +6,7 @@ import (
 	"slipbook/calculators/letters"
 )
 
-// A table travels to the page as lines of fields parted by tabs, each line
+// A table travels to the page as lines of fields separated by tabs, each line
 // beginning with what it is. The order is that of the table; rules follow what
 // they belong to. Encode and Decode are each other's inverse for tables whose
 // texts hold no tab and no line end.

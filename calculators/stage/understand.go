@@ -15,7 +15,7 @@ type Understood struct {
 	Chosen string   // the same in the table's own words, as choosers write it; empty where they hold less
 }
 
-// Layers understands layers in a person's words, parted by commas, plus signs
+// Layers understands layers in a person's words, separated by commas, plus signs
 // or the words then and and: "blue slip by stencil, then wash wiped back, clear
 // glaze dipped". Each part names a medium and how it is put on and worked; a
 // part without a medium is a further way of working the layer before it, or at

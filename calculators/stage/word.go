@@ -121,7 +121,7 @@ func (s *search) careful(title string, now *pot, layer Layer, next *step) string
 	return s.t.fill("careful", "title", title, "ways", by, "not", not)
 }
 
-// why gives the reasons of the worst rules of a step, or where nothing is
+// why returns the reasons of the worst rules of a step, or where nothing is
 // wrong, those of its medium and its way of working.
 func why(rules []ground) string {
 	text, worst := "", worst(rules)
@@ -133,7 +133,7 @@ func why(rules []ground) string {
 	return text
 }
 
-// trouble gives the faults of the rules of a step, each with its remedy, those
+// trouble returns the faults of the rules of a step, each with its remedy, those
 // of the worst first. What helps a medium on bare ground, such as wiping it
 // first, is left out where another medium lies below: it may be loose.
 func (s *search) trouble(rules []ground) string {

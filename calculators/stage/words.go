@@ -22,7 +22,7 @@ func find(words []string, n int, phrases func(int) []string) (found, at, length 
 	return found, at, length
 }
 
-// stands gives where a phrase begins in plain words and how many it takes; 0
+// stands returns where a phrase begins in plain words and how many it takes; 0
 // when it does not stand there.
 func stands(words []string, phrase string) (start, many int) {
 	for start = range words {
@@ -107,7 +107,7 @@ func without(words, leave, more []string) []string {
 	return rest
 }
 
-// blanked gives words with some of them blank, so that the others keep their
+// blanked returns words with some of them blank, so that the others keep their
 // places.
 func blanked(words []string, at, many int) []string {
 	left := append([]string(nil), words...)
@@ -125,7 +125,7 @@ func (t *Table) findTechnique(words []string) (found, at, many int) {
 	return find(words, len(t.Techniques), func(i int) []string { return t.Techniques[i].phrases() })
 }
 
-// masked gives words with those blank that stand in the longer name of a way of
+// masked returns words with those blank that stand in the longer name of a way of
 // working, where a medium is named: "slip wiped off relief".
 func (t *Table) masked(words []string) []string {
 	for i := range t.Techniques {

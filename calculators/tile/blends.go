@@ -9,7 +9,7 @@
 // agree to the last bit.
 package tile
 
-// Line gives so many percentages (2 or more) in equal steps from low to high,
+// Line returns so many percentages (2 or more) in equal steps from low to high,
 // both in, and both exactly.
 func Line(low, high float64, points int) []float64 {
 	steps := make([]float64, points)
@@ -22,7 +22,7 @@ func Line(low, high float64, points int) []float64 {
 	return steps
 }
 
-// Doubling gives so many percentages from low on, each twice the one before.
+// Doubling returns so many percentages from low on, each twice the one before.
 func Doubling(low float64, points int) []float64 {
 	steps := make([]float64, points)
 	for i := range steps {
@@ -32,10 +32,10 @@ func Doubling(low float64, points int) []float64 {
 	return steps
 }
 
-// Count gives how many mixes a triaxial has with so many along one side.
+// Count returns how many mixes a triaxial has with so many along one side.
 func Count(side int) int { return side * (side + 1) / 2 }
 
-// Triaxial gives the shares (%) of three mixes A, B and C, with so many (2 or
+// Triaxial returns the shares (%) of three mixes A, B and C, with so many (2 or
 // more) along one side of the triangle: row by row from the corner of A to the
 // side from B to C.
 func Triaxial(side int) [][3]float64 {

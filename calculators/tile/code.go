@@ -9,7 +9,7 @@ const Letters = "ACEFKLPRTY"
 // MostCodes is how many different codes there are.
 const MostCodes = len(Letters) * len(Letters)
 
-// Codes gives so many (up to MostCodes) different codes in the order of the
+// Codes returns so many (up to MostCodes) different codes in the order of the
 // alphabet: one letter each as long as there are enough, else two.
 func Codes(count int) []string {
 	codes := make([]string, count)

@@ -7,7 +7,7 @@ type Cup struct {
 	Water    float64 // mL of water to fill it up
 }
 
-// Ladder gives cups (2 or more) from the strength from down to the strength
+// Ladder returns cups (2 or more) from the strength from down to the strength
 // to, both in, each the same ratio weaker than the one before: the eye sees
 // equal ratios as equal steps. Every cup holds each mL.
 // Holds for 0 < to <= from.
@@ -26,7 +26,7 @@ func Ladder(from, to, each float64, cups int) []Cup {
 	return ladder
 }
 
-// StockFor gives the strong wash (mL) that such a ladder takes.
+// StockFor returns the strong wash (mL) that such a ladder takes.
 func StockFor(from, to, each float64, cups int) float64 {
 	total := 0.0
 	for _, cup := range Ladder(from, to, each, cups) {
@@ -35,13 +35,13 @@ func StockFor(from, to, each float64, cups int) float64 {
 	return total
 }
 
-// EachFrom gives the cup size (mL) at which such a ladder uses up a volume
+// EachFrom returns the cup size (mL) at which such a ladder uses up a volume
 // (mL) of stock exactly.
 func EachFrom(volume, from, to float64, cups int) float64 {
 	return volume / StockFor(from, to, 1, cups)
 }
 
-// root gives the n-th root of x, for 0 < x <= 1 and n >= 1, by Newton's method
+// root returns the n-th root of x, for 0 < x <= 1 and n >= 1, by Newton's method
 // from above, where it falls until rounding stops it; no logarithm, whose last
 // bit differs between machines.
 func root(x float64, n int) float64 {

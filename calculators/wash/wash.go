@@ -19,35 +19,35 @@ type Parts struct {
 	StainDensity, FluxDensity float64
 }
 
-// Mass gives the mass (g) of the parts together.
+// Mass returns the mass (g) of the parts together.
 func (p Parts) Mass() float64 { return p.Stain + p.Flux + p.Water }
 
-// Volume gives the volume (mL) that the parts fill, volumes taken as additive.
+// Volume returns the volume (mL) that the parts fill, volumes taken as additive.
 func (p Parts) Volume() float64 {
 	return p.Stain/p.StainDensity + p.Flux/p.FluxDensity + p.Water
 }
 
-// Density gives the density (g/mL) of the wash.
+// Density returns the density (g/mL) of the wash.
 func (p Parts) Density() float64 { return p.Mass() / p.Volume() }
 
-// Strength gives the dry matter, g per 100 mL of wash.
+// Strength returns the dry matter, g per 100 mL of wash.
 func (p Parts) Strength() float64 { return 100 * (p.Stain + p.Flux) / p.Volume() }
 
-// StainStrength gives the stain alone, g per 100 mL of wash.
+// StainStrength returns the stain alone, g per 100 mL of wash.
 func (p Parts) StainStrength() float64 { return 100 * p.Stain / p.Volume() }
 
-// Fill gives the parts as grams that fill a volume (mL).
+// Fill returns the parts as grams that fill a volume (mL).
 func (p Parts) Fill(volume float64) (stain, flux, water float64) {
 	whole := p.Volume()
 	return volume * p.Stain / whole, volume * p.Flux / whole, volume * p.Water / whole
 }
 
-// WaterFor gives the parts of water that bring stain and flux to a strength (g
+// WaterFor returns the parts of water that bring stain and flux to a strength (g
 // per 100 mL); not above 0 for a strength that the powders alone fall short of.
 func (p Parts) WaterFor(strength float64) float64 {
 	return 100*(p.Stain+p.Flux)/strength - p.Stain/p.StainDensity - p.Flux/p.FluxDensity
 }
 
-// Thin gives the volume (mL) that a volume of one strength becomes at a lower
+// Thin returns the volume (mL) that a volume of one strength becomes at a lower
 // one: C1 V1 = C2 V2. Holds for 0 < to <= from.
 func Thin(volume, from, to float64) float64 { return volume * from / to }

@@ -43,7 +43,7 @@ func reserve(n int32) int32 {
 }
 
 // configure takes the course's settings from the first n bytes of the buffer.
-// It gives 0, or the length of a message in the buffer, negated.
+// It returns 0, or the length of a message in the buffer, negated.
 //
 //go:wasmexport configure
 func configure(n int32) (result int32) {
@@ -63,7 +63,7 @@ func configure(n int32) (result int32) {
 	return 0
 }
 
-// work answers the request in the first n bytes of the buffer and gives the
+// work answers the request in the first n bytes of the buffer and returns the
 // length of the answer, which stands in the buffer at the address reserve(0)
 // gives afterwards.
 //

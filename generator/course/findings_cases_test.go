@@ -73,6 +73,9 @@ var findingTests = []findingCase{
 	{"merged keys", []edit{{setting, "  note: Nobody works here.", "  <<: {note: Nobody}"}},
 		"course.yaml:9:3: error: `<<` is not a key that is known here (unknown-key)\n" +
 			"    The keys are: name, note.\n"},
+	{"language without words", []edit{{setting, "en-GB", "de"}},
+		"course.yaml:3:11: warning: the calculators have no words in `de` (language-words)\n" +
+			"    They answer in en-US. A file for it in calculators/words would give them others.\n"},
 	{"language not well formed", []edit{{setting, "en-GB", "English (UK)"}},
 		"course.yaml:3:11: error: `English (UK)` is not a language tag (value-form)\n" +
 			"    Write one as BCP 47 has it, such as en-GB, de or pt-BR.\n"},

@@ -7,6 +7,7 @@ import (
 	"strconv"
 	"strings"
 
+	"slipbook/calculators/catalog"
 	"slipbook/generator/finding"
 	"slipbook/generator/source"
 )
@@ -87,6 +88,9 @@ func readLanguage(f source.Fields, c *Course) {
 		return
 	}
 	c.Language, c.Decimal = tag, decimalMark(tag)
+	if stands, known := catalog.Speaks(tag); !known {
+		v.Report(finding.LanguageWords, fmt.Sprintf("the calculators have no words in `%s`", tag), "They answer in "+stands+". A file for it in calculators/words would give them others.")
+	}
 }
 
 // readPublishedAt returns an absolute address that ends in a slash, or nothing.

@@ -47,6 +47,7 @@ var (
 	YAMLForm      = rule("yaml-form", Error, "YAML is well formed, is one document, and uses no anchors, aliases or tags.")
 	TableForm     = rule("table-form", Error, "A table of comma-separated values names its columns in the first row, and every row has a cell for each.")
 	UnknownKey    = rule("unknown-key", Error, "Every key is one that its place knows.")
+	LanguageWords = rule("language-words", Warning, "The calculators have words in the course's language.")
 	RepeatedKey   = rule("repeated-key", Error, "A key stands once in its place.")
 	MissingKey    = rule("missing-key", Error, "Every key that its place needs is there, and is not empty.")
 	ValueKind     = rule("value-kind", Error, "Every key has the kind of value it wants: text, a number, a list, or keys of its own.")

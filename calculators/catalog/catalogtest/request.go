@@ -13,7 +13,7 @@ import (
 	"slipbook/calculators/quantity"
 )
 
-// Any gives an encoded request, about two in three of them sensible.
+// Any returns an encoded request, about two in three of them sensible.
 func Any(random *rand.Rand, c *catalog.Calculator) string {
 	given := Sensible(random, c)
 	if random.IntN(3) == 0 {
@@ -22,7 +22,7 @@ func Any(random *rand.Rand, c *catalog.Calculator) string {
 	return catalog.Request(c.Name, given)
 }
 
-// Sensible gives inputs near those of the worked example, in random units,
+// Sensible returns inputs near those of the worked example, in random units,
 // that the calculator mostly accepts: one side of each group of alternatives,
 // and some of the optional inputs, those of the example more often.
 func Sensible(random *rand.Rand, c *catalog.Calculator) []catalog.Setting {
@@ -69,7 +69,7 @@ var Bodies = []catalog.Body{
 	{ID: "attic-porcelain", Name: "Attic porcelain", Shrinkage: 14},
 }
 
-// often gives how seldom an optional input is left out: once in so many times.
+// often returns how seldom an optional input is left out: once in so many times.
 func often(c *catalog.Calculator, in *catalog.Input) int {
 	if exampleText(c, in.Name) != "" {
 		return 8
@@ -77,7 +77,7 @@ func often(c *catalog.Calculator, in *catalog.Input) int {
 	return 2
 }
 
-// choice gives one of the things that an input may be, by its id or its label.
+// choice returns one of the things that an input may be, by its id or its label.
 func choice(random *rand.Rand, in *catalog.Input) string {
 	chosen := in.Choices[random.IntN(len(in.Choices))]
 	if in.Default != "" && random.IntN(3) > 0 { // most wishes hold a glaze, which a bare pot refuses
@@ -86,7 +86,7 @@ func choice(random *rand.Rand, in *catalog.Input) string {
 	return []string{chosen.ID, chosen.Label, strings.ToUpper(chosen.ID)}[random.IntN(3)]
 }
 
-// inWords gives the example's words, or some of them where they are several;
+// inWords returns the example's words, or some of them where they are several;
 // else words that are somebody's.
 func inWords(random *rand.Rand, c *catalog.Calculator, in *catalog.Input) string {
 	switch in.Name {
@@ -110,7 +110,7 @@ func inWords(random *rand.Rand, c *catalog.Calculator, in *catalog.Input) string
 	return strings.Join(pieces[:1+random.IntN(len(pieces))], []string{",", "; ", ", "}[random.IntN(3)])
 }
 
-// layers gives one to six layers of stagetest's table.
+// layers returns one to six layers of stagetest's table.
 func layers(random *rand.Rand) string {
 	known := []string{"slip", "slip by stencil", "engobe", "underglaze", "underglaze brushed", "wash wiped back", "stain wash", "oxide wash",
 		"clear glaze", "clear glaze brushed", "glaze dipped", "white glaze", "enamel", "lustre", "decal", "wax", "carved clay", "slip brushed then scratched", "clay carved then stamped"}
@@ -149,7 +149,7 @@ var typical = map[quantity.Kind]float64{
 	quantity.Temperature: 20, quantity.Number: 3, quantity.Gravity: 1.5, quantity.Strength: 12, quantity.Density: 3,
 }
 
-// amount gives a value near the example's, the default's or a typical one.
+// amount returns a value near the example's, the default's or a typical one.
 func amount(random *rand.Rand, c *catalog.Calculator, in *catalog.Input) string {
 	middle := typical[in.Kind]
 	for _, text := range []string{in.Default, exampleText(c, in.Name)} {
@@ -177,7 +177,7 @@ func exampleText(c *catalog.Calculator, name string) string {
 	return ""
 }
 
-// list gives mark lengths of some bars: those of later stages are shorter.
+// list returns mark lengths of some bars: those of later stages are shorter.
 func list(random *rand.Rand, in *catalog.Input, bars int) string {
 	first := map[string]float64{"plastic": 100, "leather-hard": 98, "dry": 94, "fired": 88}[in.Name]
 	if random.IntN(40) == 0 {
