@@ -36,7 +36,7 @@ lips touch. The instructor does part of it.
 `
 
 func TestPlanOnATerminal(t *testing.T) {
-	s := catalog.Settings{Table: stagetest.Table()}
+	s := catalog.Settings{Words: catalog.WordsIn("en-GB"), Table: stagetest.Table()}
 	var out strings.Builder
 	a := catalog.Solve("stage-plan", []catalog.Setting{{Name: "state", Text: "glaze-fired"}, {Name: "layers", Text: "enamel sprayed"}}, s)
 	if err := Answer(&out, a, s); err != nil {
