@@ -2,6 +2,8 @@ package main
 
 import (
 	"context"
+	"crypto/sha256"
+	"fmt"
 	"io/fs"
 	"os"
 	"strings"
@@ -9,7 +11,6 @@ import (
 	"slipbook/generator/assets"
 	"slipbook/generator/course"
 	"slipbook/generator/finding"
-	"slipbook/generator/markup"
 	"slipbook/generator/press"
 	"slipbook/generator/proof"
 	"slipbook/themes"
@@ -20,10 +21,13 @@ const houseTheme = "studio"
 
 // handbook is a handbook to be made: its lessons and its look.
 type handbook struct {
-	lessons  func() (*course.Course, finding.List) // reads the content folder
-	theme    fs.FS
-	teaching bool           // a copy for the instructor
-	shared   *assets.Bundle // made when first needed, then kept: lessons do not change it
+	lessons func() (*course.Course, finding.List) // reads the content folder
+	reader  proof.Reader                          // keeps what it read of pages that stay the same
+	theme   fs.FS
+	copy    press.Copy
+	look    *press.Theme      // read when first needed, then kept as long as the theme stays the same
+	shared  *assets.Bundle    // made with it: lessons do not change it
+	made    [sha256.Size]byte // the digest of the theme of which both were made
 }
 
 // open finds the lessons and the theme by name.
@@ -58,47 +62,63 @@ func load(dir string) (*course.Course, finding.List) {
 	return course.Load(root.FS())
 }
 
-// read loads the lessons and reads every page: what proof needs, and the first
-// half of what publish and show do. An error is a fault of the theme; the
-// findings made until then come with it.
-func (h *handbook) read() (*press.Press, *proof.Reading, finding.List, error) {
+// read loads the lessons, reads every page and resolves every reference: what
+// proof needs, and the first half of what publish and show do.
+func (h *handbook) read() (*proof.Reading, finding.List) {
 	lessons, loading := h.lessons()
-	printer, err := press.New(lessons, h.theme)
-	if err != nil {
-		return nil, nil, loading, err
-	}
-	if h.teaching {
-		printer.ForTeaching()
-	}
-	reading, findings := proof.Read(lessons, loading, printer)
-	return printer, reading, findings, nil
+	return h.reader.Read(lessons, loading)
 }
 
-// print makes the whole handbook in memory: load, read, stop if something is
-// wrong, and print. When findings stop the work there is no edition. A context
+// print makes the whole handbook: load, read, stop if something is wrong, and
+// prepare its pages. When findings stop the work there is no edition. A context
 // that has ended is noticed between the stages.
-func (h *handbook) print(ctx context.Context) (press.Edition, finding.List, error) {
-	printer, reading, findings, err := h.read()
-	if err != nil || findings.Stop() || ctx.Err() != nil {
-		return nil, findings, err
+func (h *handbook) print(ctx context.Context) (*press.Edition, finding.List, error) {
+	reading, findings := h.read()
+	if findings.Stop() || ctx.Err() != nil {
+		return nil, findings, nil
 	}
 	shared, err := h.bundle()
 	if err != nil || ctx.Err() != nil {
 		return nil, findings, err
 	}
-	edition, err := printer.Print(reading, shared)
+	edition, err := press.Print(h.look, reading, shared, h.copy)
 	return edition, findings, err
 }
 
-// bundle makes the files that pages share.
+// bundle reads the theme and makes the files that pages share, unless they were
+// made of the same theme before.
 func (h *handbook) bundle() (*assets.Bundle, error) {
-	if h.shared != nil {
-		return h.shared, nil
+	theme, err := digest(h.theme)
+	if err != nil || h.shared != nil && theme == h.made {
+		return h.shared, err
+	}
+	look, err := press.Open(h.theme)
+	if err != nil {
+		return nil, err
 	}
 	engine, err := assets.Calculators()
 	if err != nil {
 		return nil, err
 	}
-	h.shared, err = assets.Make(h.theme, markup.CodeStyles(), engine)
-	return h.shared, err
+	shared, err := assets.Make(h.theme, engine)
+	if err != nil {
+		return nil, err
+	}
+	h.look, h.shared, h.made = look, shared, theme
+	return shared, nil
+}
+
+// digest sums up the names and bytes of all files of a folder.
+func digest(folder fs.FS) (sum [sha256.Size]byte, err error) {
+	all := sha256.New()
+	err = fs.WalkDir(folder, ".", func(name string, e fs.DirEntry, err error) error {
+		if err != nil || e.IsDir() {
+			return err
+		}
+		data, err := fs.ReadFile(folder, name)
+		fmt.Fprintf(all, "%q %d\n", name, len(data))
+		all.Write(data) // a hash never fails
+		return err
+	})
+	return [sha256.Size]byte(all.Sum(nil)), err
 }

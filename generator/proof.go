@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"slipbook/generator/course"
+	"slipbook/generator/proof"
 )
 
 // proofCommand says what is wrong with the lessons.
@@ -15,19 +16,16 @@ type proofCommand struct {
 
 // Run prints the findings, and fails when one of them would stop publish.
 func (c *proofCommand) Run(s *streams) error {
-	h, err := open(c.Content, houseTheme)
-	if err != nil {
+	if err := findContent(c.Content); err != nil {
 		return err
 	}
-	_, reading, findings, err := h.read()
+	var reader proof.Reader
+	reading, findings := reader.Read(load(c.Content))
 	if err := findings.Write(s.out, c.Format); err != nil {
 		return err
 	}
-	if reading != nil && reading.Course.Decoration != nil {
+	if reading.Course != nil && reading.Course.Decoration != nil {
 		fmt.Fprintln(s.say, whoseRows(reading.Course.Decoration.Origin))
-	}
-	if err != nil {
-		return err
 	}
 	if findings.Stop() {
 		return errSaid

@@ -7,7 +7,6 @@ import (
 	"strings"
 
 	"slipbook/generator/assets"
-	"slipbook/generator/press"
 	"slipbook/generator/shelf"
 )
 
@@ -32,7 +31,7 @@ func (c *publishCommand) Run(s *streams) error {
 	if err != nil {
 		return err
 	}
-	h.teaching = c.Teaching
+	h.copy.Teaching = c.Teaching
 	s.progress("Reading and printing. The calculators are compiled too, if they have changed.")
 	edition, findings, err := h.print(context.Background())
 	if len(findings) > 0 {
@@ -47,11 +46,15 @@ func (c *publishCommand) Run(s *streams) error {
 		return fmt.Errorf("nothing was published, and %q is as it was; mend the errors and publish again", c.To)
 	}
 	s.progress("Writing.")
-	changes, err := c.put(edition)
+	files, err := edition.All()
 	if err != nil {
 		return err
 	}
-	_, err = fmt.Fprint(s.out, c.report(edition, changes))
+	changes, err := c.put(files)
+	if err != nil {
+		return err
+	}
+	_, err = fmt.Fprintf(s.out, "%s: %d pages, %d files in all\n%s", c.To, edition.Pages(), len(files), c.report(changes))
 	return err
 }
 
@@ -73,20 +76,19 @@ func (c *publishCommand) copy() shelf.Copy {
 
 // put replaces the folder. A signal to end is heeded until the folder changes,
 // and then waits, so that nothing half-made is left.
-func (c *publishCommand) put(edition press.Edition) (*shelf.Changes, error) {
+func (c *publishCommand) put(files map[string][]byte) (*shelf.Changes, error) {
 	ctx, caught := catchSignals()
 	defer caught.release()
-	changes, err := shelf.Replace(ctx, c.To, shelf.Edition{Files: edition, Copy: c.copy(), Shared: assets.Fingerprinted})
+	changes, err := shelf.Replace(ctx, c.To, shelf.Edition{Files: files, Copy: c.copy(), Shared: assets.Fingerprinted})
 	if err != nil && errors.Is(err, ctx.Err()) {
 		return nil, caught.stopped(fmt.Sprintf("nothing was published, and %q is as it was", c.To))
 	}
 	return changes, err
 }
 
-// report says what was published, and what of it differs from before.
-func (c *publishCommand) report(edition press.Edition, changes *shelf.Changes) string {
+// report says what of a published handbook differs from before.
+func (c *publishCommand) report(changes *shelf.Changes) string {
 	var out strings.Builder
-	fmt.Fprintf(&out, "%s: %d pages, %d files in all\n", c.To, pages(edition), len(edition))
 	fmt.Fprintf(&out, "%d new, %d changed, %d gone, %d as before\n", len(changes.New), len(changes.Changed), len(changes.Gone), changes.Same)
 	if c.Changes {
 		for _, list := range []struct {
@@ -105,15 +107,4 @@ func (c *publishCommand) report(edition press.Edition, changes *shelf.Changes) s
 		fmt.Fprintf(&out, "An earlier slipbook wrote what was there before and listed nothing, so nobody can tell whether some of it is yours, or whose copy it was. It stands whole in %q: look through it and remove it.\n", changes.Aside)
 	}
 	return out.String()
-}
-
-// pages counts the pages of an edition.
-func pages(edition press.Edition) int {
-	n := 0
-	for name := range edition {
-		if strings.HasSuffix(name, ".html") {
-			n++
-		}
-	}
-	return n
 }

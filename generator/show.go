@@ -21,7 +21,7 @@ func (c *showCommand) Run(s *streams) error {
 	if err != nil {
 		return err
 	}
-	h.teaching = c.Teaching
+	h.copy.Teaching = c.Teaching
 	lessons := h.lessons
 	h.lessons = func() (*course.Course, finding.List) {
 		shown, findings := lessons()
@@ -34,8 +34,12 @@ func (c *showCommand) Run(s *streams) error {
 	return preview.Serve(ctx, preview.Options{
 		Address: c.Address,
 		Folder:  c.Content,
-		Build: func(ctx context.Context) (map[string][]byte, finding.List, error) {
-			return h.print(ctx)
+		Build: func(ctx context.Context) (preview.Handbook, finding.List, error) {
+			edition, findings, err := h.print(ctx)
+			if edition == nil { // not a nil edition that looks like one
+				return nil, findings, err
+			}
+			return edition, findings, err
 		},
 		Say:      s.say,
 		Progress: s.watched(),

@@ -2,157 +2,287 @@ package main
 
 import (
 	"bytes"
-	"context"
 	"fmt"
 	"io/fs"
 	"os"
+	"os/exec"
 	"path/filepath"
-	"runtime"
+	"regexp"
 	"strings"
-	"sync"
+	"syscall"
 	"testing"
-	"testing/fstest"
 	"time"
 
 	"github.com/yuin/goldmark"
 	"github.com/yuin/goldmark/extension"
+	"github.com/yuin/goldmark/parser"
 
-	"slipbook/generator/course"
-	"slipbook/generator/course/coursetest"
-	"slipbook/generator/finding"
-	"slipbook/generator/shelf"
-	"slipbook/themes"
+	"slipbook/generator/pool"
 )
 
-// large makes a handbook of lessons (about 11.5 KB each) in units of 50, with
-// what lessons have: steps, cautions, tables, calculators, questions, links.
-func large(lessons int) fstest.MapFS {
-	files := coursetest.Small()
-	for name := range files {
-		if strings.HasPrefix(name, "units/") {
-			delete(files, name)
-		}
-	}
-	files["home.md"] = &fstest.MapFile{Data: []byte("---\ntitle: Home\n---\n\nWelcome.\n")}
-	var units []string
-	for n := range lessons {
-		unit := fmt.Sprintf("unit-%c%c", 'a'+n/50/26, 'a'+n/50%26)
-		if n%50 == 0 {
-			units = append(units, unit)
-			files["units/"+unit+"/unit.md"] = &fstest.MapFile{Data: []byte("---\ntitle: Unit " + unit + "\nlessons: [" + names(n, min(n+50, lessons)) + "]\n---\n\nWords.\n")}
-		}
-		files[fmt.Sprintf("units/%s/lesson-%s.md", unit, letters(n))] = &fstest.MapFile{Data: lesson(n)}
-	}
-	settings := string(files["course.yaml"].Data)
-	at := strings.Index(settings, "units:")
-	files["course.yaml"] = &fstest.MapFile{Data: []byte(settings[:at] + "units: [" + strings.Join(units, ", ") + "]\n")}
-	return files
-}
+// copies is how often the demo's units stand in the large course: about 2,000
+// real lessons, with their links, cautions, drawings, calculators and questions.
+const copies = 59
 
-func letters(n int) string {
-	return string([]byte{byte('a' + n/676), byte('a' + n/26%26), byte('a' + n%26)})
-}
+// floorKey makes the test binary convert a folder as the floor and end.
+const floorKey = "SLIPBOOK_FLOOR"
 
-func names(from, to int) string {
-	var list []string
-	for n := from; n < to; n++ {
-		list = append(list, "lesson-"+letters(n))
-	}
-	return strings.Join(list, ", ")
-}
-
-func lesson(n int) []byte {
-	var b bytes.Buffer
-	fmt.Fprintf(&b, "---\ntitle: Lesson %d\nteaches: [know lesson %d]\ntimeRequired: PT20M\n---\n\nWhy this matters.\n", n, n)
-	for part := range 14 {
-		fmt.Fprintf(&b, "\n## Part %d of the work\n\nA slip that is *too thick* drags, and one that is **too thin** runs. Weigh it, and write %d g on the bucket.\n\n", part, 100+part)
-		for step := range 4 {
-			fmt.Fprintf(&b, "%d. Take the brush, load it well, and draw the line once without going back over it.\n", step+1)
-		}
-		b.WriteString("\n| specific gravity | dry powder |\n|---|---:|\n| 1.40 | 650 g |\n| 1.50 | 812 g |\n\nSee [the first part](#part-0-of-the-work), and wait until the shine has gone.\n")
-	}
-	b.WriteString("\n```caution Dust\nWipe it up *wet*.\n```\n\n```calculator slip-adjust\nto: 1.45\n```\n")
-	for range 3 {
-		b.WriteString("\n```question\nask: Why is the jar weighed empty?\nanswers:\n  - text: To take its weight away\n    right: true\n    because: The scale shows both.\n  - text: To clean it\n    because: Water does that.\n```\n")
-	}
-	return b.Bytes()
-}
-
-// BenchmarkPublish publishes 2,000 lessons into a folder and, in the same run,
-// lets plain goldmark convert the same files and write them, on as many
-// processors. What counts is the ratio; peak memory is the program's own.
+// BenchmarkPublish publishes that course with the built program and, in the same
+// run, converts the same files with plain goldmark. What counts are the ratios:
+// of processor seconds, of two processors against one; memory and bytes are the
+// program's own. Files stand in memory where there is a disk for that.
 func BenchmarkPublish(b *testing.B) {
-	files := large(2000)
-	theme, err := themes.Open(houseTheme)
-	if err != nil {
-		b.Fatal(err)
-	}
-	h := &handbook{lessons: func() (*course.Course, finding.List) { return course.Load(files) }, theme: theme}
-	if _, err := h.bundle(); err != nil { // the wasm is ready
-		b.Fatal(err)
-	}
-	var ours, plain time.Duration
-	size := 0
-	for _, f := range files {
-		size += len(f.Data)
-	}
+	dir := fastDir(b)
+	content, program := filepath.Join(dir, "content"), filepath.Join(dir, "slipbook")
+	multiply(b, content)
+	timed(b, nil, "go", "build", "-o", program, ".")
+	timed(b, nil, program, "publish", "--content", content, "--to", filepath.Join(dir, "first")) // the wasm is compiled and kept
+	var one, two, floor cost
+	rounds := 0
 	for b.Loop() {
-		dir := b.TempDir()
-		start := time.Now()
-		edition, findings, err := h.print(context.Background())
-		if err != nil || findings.Stop() {
-			b.Fatal(err, findings[:min(3, len(findings))])
+		rounds++
+		for _, c := range []struct {
+			of         *cost
+			processors string
+		}{{&one, "1"}, {&two, "2"}} {
+			c.of.add(timed(b, []string{"GOMAXPROCS=" + c.processors}, program, "publish", "--content", content, "--to", fresh(b, dir)))
 		}
-		if _, err := shelf.Replace(b.Context(), filepath.Join(dir, "ours"), shelf.Edition{Files: edition, Copy: shelf.Students}); err != nil {
-			b.Fatal(err)
-		}
-		ours += time.Since(start)
-		edition = nil
-		start = time.Now()
-		convert(b, files, filepath.Join(dir, "plain"))
-		plain += time.Since(start)
+		floor.add(timed(b, []string{"GOMAXPROCS=2", floorKey + "=" + content, "SLIPBOOK_FLOOR_TO=" + fresh(b, dir)}, os.Args[0], "-test.run=^TestFloor$"))
 	}
-	b.ReportMetric(float64(ours)/float64(plain), "x-goldmark")
-	b.ReportMetric(float64(size)/1e6, "MB-markdown")
+	written, largest := sizes(b, filepath.Join(dir, "first"))
+	b.ReportMetric(float64(two.cpu)/float64(floor.cpu), "cpu-x-floor")
+	b.ReportMetric(two.cpu.Seconds()/float64(rounds), "cpu-s")
+	b.ReportMetric(floor.cpu.Seconds()/float64(rounds), "floor-cpu-s")
+	b.ReportMetric(float64(one.wall)/float64(two.wall), "x-faster-on-2")
+	b.ReportMetric(one.wall.Seconds()/float64(rounds), "wall-s-on-1")
+	b.ReportMetric(two.wall.Seconds()/float64(rounds), "wall-s-on-2")
+	b.ReportMetric(float64(two.memory)/1024, "MB-peak")
+	b.ReportMetric(float64(written)/1e6, "MB-written")
+	b.ReportMetric(float64(largest)/1e6, "MB-largest-page")
 	b.ReportMetric(0, "ns/op")
 }
 
-// convert lets goldmark convert every Markdown file with tables, footnotes,
-// definition lists and typographic quotes, and writes the results.
-func convert(b *testing.B, files fs.FS, dir string) {
-	md := goldmark.New(goldmark.WithExtensions(extension.Table, extension.Footnote, extension.DefinitionList, extension.Typographer))
-	work := make(chan string)
-	var workers sync.WaitGroup
-	for range runtime.GOMAXPROCS(0) {
-		workers.Go(func() {
-			for name := range work {
-				src, err := fs.ReadFile(files, name)
-				var out bytes.Buffer
-				if err == nil {
-					err = md.Convert(src, &out)
+// BenchmarkSave changes one lesson of that course again and again, and of the
+// demo, and makes the page that changed, as show does.
+func BenchmarkSave(b *testing.B) {
+	for _, size := range []struct {
+		name string
+		of   int
+	}{{"demo", 1}, {"2000", copies}} {
+		b.Run(size.name, func(b *testing.B) {
+			content := filepath.Join(fastDir(b), "content")
+			multiplyBy(b, content, size.of)
+			h, err := open(content, houseTheme)
+			if err != nil {
+				b.Fatal(err)
+			}
+			lesson := filepath.Join(content, "units", "slip", "make-slip.md")
+			page := func() {
+				edition, findings, err := h.print(b.Context())
+				if err != nil || edition == nil {
+					b.Fatal(err, findings)
 				}
-				to := filepath.Join(dir, strings.TrimSuffix(name, ".md")+".html")
-				if err == nil {
-					err = os.MkdirAll(filepath.Dir(to), 0o755)
-				}
-				if err == nil {
-					err = os.WriteFile(to, out.Bytes(), 0o644)
-				}
-				if err != nil {
-					b.Error(err)
+				if _, _, err := edition.File("slip/make-slip.html"); err != nil {
+					b.Fatal(err)
 				}
 			}
+			page()
+			for b.Loop() {
+				b.StopTimer()
+				f, err := os.OpenFile(lesson, os.O_APPEND|os.O_WRONLY, 0)
+				if err == nil {
+					_, err = f.WriteString("\nStir it once more.\n")
+					f.Close()
+				}
+				if err != nil {
+					b.Fatal(err)
+				}
+				b.StartTimer()
+				page()
+			}
+			b.ReportMetric(float64(b.Elapsed().Milliseconds())/float64(b.N), "ms/save")
+			b.ReportMetric(0, "ns/op")
 		})
 	}
-	err := fs.WalkDir(files, ".", func(name string, _ fs.DirEntry, err error) error {
-		if err == nil && strings.HasSuffix(name, ".md") {
-			work <- name
+}
+
+// cost is what a program took.
+type cost struct {
+	cpu, wall time.Duration
+	memory    int64 // the most, KB
+}
+
+func (c *cost) add(more cost) {
+	c.cpu += more.cpu
+	c.wall += more.wall
+	c.memory = max(c.memory, more.memory)
+}
+
+// timed runs a program to its end.
+func timed(b *testing.B, env []string, name string, args ...string) cost {
+	b.Helper()
+	cmd := exec.Command(name, args...)
+	cmd.Env = append(os.Environ(), env...)
+	begun := time.Now()
+	if out, err := cmd.CombinedOutput(); err != nil {
+		b.Fatalf("%s %q: %v\n%s", name, args, err, out)
+	}
+	c := cost{wall: time.Since(begun), cpu: cmd.ProcessState.UserTime() + cmd.ProcessState.SystemTime()}
+	if usage, ok := cmd.ProcessState.SysUsage().(*syscall.Rusage); ok {
+		c.memory = usage.Maxrss
+	}
+	return c
+}
+
+// fastDir returns a folder for files, in memory where there is a disk for that.
+func fastDir(b *testing.B) string {
+	b.Helper()
+	dir, err := os.MkdirTemp("/dev/shm", "slipbook-")
+	if err != nil {
+		return b.TempDir()
+	}
+	b.Cleanup(func() { os.RemoveAll(dir) })
+	return dir
+}
+
+// fresh returns the name of a folder that is not there.
+func fresh(b *testing.B, dir string) string {
+	b.Helper()
+	to := filepath.Join(dir, "to")
+	if err := os.RemoveAll(to); err != nil {
+		b.Fatal(err)
+	}
+	return to
+}
+
+// sizes returns how many bytes a folder holds, and its largest page.
+func sizes(b *testing.B, dir string) (all, largest int64) {
+	b.Helper()
+	err := filepath.WalkDir(dir, func(name string, e fs.DirEntry, err error) error {
+		if err != nil || e.IsDir() {
+			return err
+		}
+		info, err := e.Info()
+		if err == nil {
+			all += info.Size()
+			if strings.HasSuffix(name, ".html") {
+				largest = max(largest, info.Size())
+			}
 		}
 		return err
 	})
-	close(work)
-	workers.Wait()
 	if err != nil {
 		b.Fatal(err)
 	}
+	return all, largest
+}
+
+func multiply(b *testing.B, to string) { multiplyBy(b, to, copies) }
+
+// multiplyBy writes a course whose units are copies of the demo's. Links to other
+// units stay in the copy, and titles bear its letters.
+func multiplyBy(b *testing.B, to string, times int) {
+	b.Helper()
+	const from = "../content"
+	if err := os.CopyFS(to, os.DirFS(from)); err != nil {
+		b.Fatal(err)
+	}
+	settings, err := os.ReadFile(filepath.Join(from, "course.yaml"))
+	if err != nil {
+		b.Fatal(err)
+	}
+	head, list, _ := strings.Cut(string(settings), "\nunits:\n")
+	var units []string
+	for _, m := range regexp.MustCompile(`(?m)^  - (\S+)$`).FindAllStringSubmatch(list, -1) {
+		units = append(units, m[1])
+	}
+	all := append([]string(nil), units...)
+	for n := 1; n < times; n++ {
+		letters := string([]byte{'a' + byte(n/26), 'a' + byte(n%26)})
+		for _, unit := range units {
+			all = append(all, unit+"-"+letters)
+			copyUnit(b, filepath.Join(from, "units", unit), filepath.Join(to, "units", unit+"-"+letters), units, letters)
+		}
+	}
+	settings = []byte(head + "\nunits:\n  - " + strings.Join(all, "\n  - ") + "\n")
+	if err := os.WriteFile(filepath.Join(to, "course.yaml"), settings, 0o644); err != nil {
+		b.Fatal(err)
+	}
+}
+
+var titleLine = regexp.MustCompile(`(?m)^title: ("?)(.*?)("?)$`)
+
+// copyUnit copies a unit's pages.
+func copyUnit(b *testing.B, from, to string, units []string, letters string) {
+	b.Helper()
+	if err := os.MkdirAll(to, 0o755); err != nil {
+		b.Fatal(err)
+	}
+	files, err := filepath.Glob(filepath.Join(from, "*.md"))
+	if err != nil || len(files) == 0 {
+		b.Fatal(err, files)
+	}
+	for _, file := range files {
+		data, err := os.ReadFile(file)
+		text := string(data)
+		for _, unit := range units {
+			text = strings.ReplaceAll(text, "](../"+unit+"/", "](../"+unit+"-"+letters+"/")
+		}
+		if at := titleLine.FindStringIndex(text); at != nil {
+			text = text[:at[0]] + titleLine.ReplaceAllString(text[at[0]:at[1]], "title: $1$2 "+letters+"$3") + text[at[1]:]
+		}
+		if err == nil {
+			err = os.WriteFile(filepath.Join(to, filepath.Base(file)), []byte(text), 0o644)
+		}
+		if err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+// TestFloor converts a folder of Markdown with plain goldmark, with tables,
+// footnotes, definition lists and typographic quotes, as many files at once as
+// there are processors, when the benchmark asks for it.
+func TestFloor(t *testing.T) {
+	from, to := os.Getenv(floorKey), os.Getenv("SLIPBOOK_FLOOR_TO")
+	if from == "" {
+		return
+	}
+	md := goldmark.New(goldmark.WithExtensions(extension.Table, extension.Footnote, extension.DefinitionList, extension.Typographer),
+		goldmark.WithParserOptions(parser.WithAutoHeadingID()))
+	var files []string
+	err := filepath.WalkDir(from, func(name string, _ fs.DirEntry, err error) error {
+		if strings.HasSuffix(name, ".md") {
+			files = append(files, name)
+		}
+		return err
+	})
+	if err == nil {
+		err = pool.Try(len(files), 1, func(i int) error { return convert(md, from, files[i], to) })
+	}
+	if err != nil {
+		t.Fatal(err)
+	}
+}
+
+// convert converts one file.
+func convert(md goldmark.Markdown, from, file, to string) error {
+	data, err := os.ReadFile(file)
+	if err != nil {
+		return err
+	}
+	var out bytes.Buffer
+	out.WriteString("<!doctype html><html lang=en><title>x</title>")
+	if err := md.Convert(data, &out); err != nil {
+		return fmt.Errorf("%s: %w", file, err)
+	}
+	name, err := filepath.Rel(from, strings.TrimSuffix(file, ".md")+".html")
+	if err != nil {
+		return err
+	}
+	name = filepath.Join(to, name)
+	if err := os.MkdirAll(filepath.Dir(name), 0o755); err != nil {
+		return err
+	}
+	return os.WriteFile(name, out.Bytes(), 0o644)
 }

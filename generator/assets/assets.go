@@ -60,16 +60,14 @@ const (
 // folder is where the shared files are published.
 const folder = "assets"
 
-// Make bundles what a theme's pages share. codeStyles are the colours of code
-// samples and stand at the end of the style sheet; engine is what Calculators
-// gave. A theme must have styles/studio.css, scripts/calculator.ts and
+// Make bundles what a theme's pages share. engine is what Calculators returned. A theme must have styles/studio.css, scripts/calculator.ts and
 // icons/icon.svg; scripts/page.ts, scripts/planner.ts, scripts/bench.ts with
 // styles/bench.css, styles/gathered.css, styles/plan.css and styles/book.css
 // may be left out. The error names every fault that was found, each with its
 // file, line and column in the theme.
-func Make(theme fs.FS, codeStyles string, engine []byte) (*Bundle, error) {
+func Make(theme fs.FS, engine []byte) (*Bundle, error) {
 	b := &Bundle{Files: map[string][]byte{}}
-	made, err := bundle(theme, codeStyles)
+	made, err := bundle(theme)
 	if err != nil {
 		return nil, err
 	}
@@ -111,7 +109,7 @@ func missing(file string) error {
 	return fmt.Errorf("%s: the theme has no such file; every theme needs it", file)
 }
 
-// keep adds a file under a name made from its content and gives its address.
+// keep adds a file under a name made from its content and returns its address.
 func (b *Bundle) keep(name string, data []byte) string {
 	address := Address(name, data)
 	b.Files[address] = data

@@ -28,7 +28,7 @@ func theme() fstest.MapFS {
 
 func mustMake(t *testing.T, fsys fstest.MapFS) *Bundle {
 	t.Helper()
-	b, err := Make(fsys, ".k-word{color:blue}", []byte("engine"))
+	b, err := Make(fsys, []byte("engine"))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -62,13 +62,13 @@ func TestMakeGivesEveryAddressItsFile(t *testing.T) {
 func TestStyleSheetIsOneFileForOlderBrowsers(t *testing.T) {
 	b := mustMake(t, theme())
 	css := string(b.Files[b.Style])
-	for _, want := range []string{"h1 b{color:red}", ".k-word{", `url("./dot-`} {
+	for _, want := range []string{"h1 b{color:red}", `url("./dot-`} {
 		if !strings.Contains(css, want) {
 			t.Errorf("style sheet lacks %q:\n%s", want, css)
 		}
 	}
-	if strings.Contains(css, "@import") || strings.Index(css, ".k-word") < strings.Index(css, "h1 b") {
-		t.Errorf("style sheet imports, or code colours do not come last:\n%s", css)
+	if strings.Contains(css, "@import") {
+		t.Errorf("the style sheet imports:\n%s", css)
 	}
 }
 
@@ -130,7 +130,7 @@ func TestFaultsOfATheme(t *testing.T) {
 		t.Run(tt.name, func(t *testing.T) {
 			fsys := theme()
 			fsys[tt.file] = &fstest.MapFile{Data: []byte(tt.text)}
-			_, err := Make(fsys, "", nil)
+			_, err := Make(fsys, nil)
 			if err == nil {
 				t.Fatal("no error")
 			}
@@ -145,7 +145,7 @@ func TestFaultsComeAllAtOnceInOrder(t *testing.T) {
 	fsys := theme()
 	fsys["styles/ink.css"] = &fstest.MapFile{Data: []byte("p { heigth: 1px }\nb { widht: 1px }\n")}
 	fsys["scripts/sums.ts"] = &fstest.MapFile{Data: []byte("export const twice = (\n")}
-	_, err := Make(fsys, "", nil)
+	_, err := Make(fsys, nil)
 	if err == nil {
 		t.Fatal("no error")
 	}
@@ -164,7 +164,7 @@ func TestFilesAThemeMustHave(t *testing.T) {
 	for _, file := range []string{"styles/studio.css", "scripts/calculator.ts", "icons/icon.svg"} {
 		fsys := theme()
 		delete(fsys, file)
-		_, err := Make(fsys, "", nil)
+		_, err := Make(fsys, nil)
 		want := file + ": the theme has no such file; every theme needs it"
 		if err == nil || err.Error() != want {
 			t.Errorf("without %s: error %v, want %s", file, err, want)

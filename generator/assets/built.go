@@ -18,7 +18,7 @@ import (
 //
 //go:generate go run ./carry carried.bin
 
-// Calculators compiles the calculators to WebAssembly and gives them gzipped.
+// Calculators compiles the calculators to WebAssembly and returns them gzipped.
 // The result is kept in the user's folder for such things, under a digest of
 // the sources and the Go version, so that only a change costs a compilation.
 // It works inside a checkout of slipbook, from any folder of it.

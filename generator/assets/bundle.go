@@ -31,7 +31,7 @@ var engines = []api.Engine{
 
 // bundle runs esbuild over the theme's entry files. Scripts are classic (a
 // function called at once), because module scripts do not load from file:.
-func bundle(theme fs.FS, codeStyles string) ([]made, error) {
+func bundle(theme fs.FS) ([]made, error) {
 	entries := []string{styleFile, deskFile}
 	for _, e := range []string{pageFile, planFile, benchFile, benchLook, gatherLook, planLook, bookLook} {
 		if _, err := fs.Stat(theme, e); err == nil {
@@ -60,7 +60,7 @@ func bundle(theme fs.FS, codeStyles string) ([]made, error) {
 		LogLevel:      api.LogLevelSilent,
 		Metafile:      true,
 		TsconfigRaw:   `{"compilerOptions":{"strict":true}}`,
-		Plugins:       []api.Plugin{inside(theme, codeStyles)},
+		Plugins:       []api.Plugin{inside(theme)},
 	})
 	if messages := slices.Concat(result.Errors, result.Warnings); len(messages) > 0 {
 		return nil, faults(messages)
@@ -93,13 +93,13 @@ const space = "theme"
 
 // inside makes esbuild read the theme and nothing else: no disk, no packages,
 // no other host. Its functions run on many goroutines and only read.
-func inside(theme fs.FS, codeStyles string) api.Plugin {
+func inside(theme fs.FS) api.Plugin {
 	return api.Plugin{Name: "theme", Setup: func(build api.PluginBuild) {
 		build.OnResolve(api.OnResolveOptions{Filter: ".*"}, func(a api.OnResolveArgs) (api.OnResolveResult, error) {
 			return resolve(theme, a)
 		})
 		build.OnLoad(api.OnLoadOptions{Filter: ".*", Namespace: space}, func(a api.OnLoadArgs) (api.OnLoadResult, error) {
-			return load(theme, codeStyles, a.Path)
+			return load(theme, a.Path)
 		})
 	}}
 }
@@ -126,9 +126,8 @@ func resolve(theme fs.FS, a api.OnResolveArgs) (api.OnResolveResult, error) {
 	return api.OnResolveResult{}, fmt.Errorf("%q: the theme has no file %s", a.Path, name)
 }
 
-// load reads one file of the theme. The colours of code samples go at the end
-// of the main style sheet, so that its own lines keep their numbers.
-func load(theme fs.FS, codeStyles, name string) (api.OnLoadResult, error) {
+// load reads one file of the theme.
+func load(theme fs.FS, name string) (api.OnLoadResult, error) {
 	data, err := fs.ReadFile(theme, name)
 	if err != nil {
 		return api.OnLoadResult{}, err
@@ -146,9 +145,6 @@ func load(theme fs.FS, codeStyles, name string) (api.OnLoadResult, error) {
 		}
 	}
 	text := string(data)
-	if name == styleFile && codeStyles != "" {
-		text += "\n" + codeStyles
-	}
 	return api.OnLoadResult{Contents: &text, Loader: loader}, nil
 }
 

@@ -7,6 +7,6 @@ import _ "embed"
 //go:embed carried.bin
 var carried []byte
 
-// Calculators gives the gzipped WebAssembly that this program was released
+// Calculators returns the gzipped WebAssembly that this program was released
 // with; it needs neither Go nor the sources.
 func Calculators() ([]byte, error) { return carried, nil }

@@ -25,7 +25,7 @@ func keepingFolder() string {
 	return filepath.Join(dir, "slipbook", "calculators")
 }
 
-// keptOr gives what is kept under the digest, or makes it and keeps it. An
+// keptOr returns what is kept under the digest, or makes it and keeps it. An
 // entry is its bytes followed by their SHA-256; one that does not agree with
 // itself is made again. Entries appear by renaming, so that two programs at
 // once never see half of one. Failing to keep is no failure: it costs the next
@@ -56,7 +56,7 @@ func seal(data []byte) []byte {
 	return slices.Concat(data, sum[:])
 }
 
-// unseal takes the sum off and says whether it is right.
+// unseal takes the sum off and reports whether it is right.
 func unseal(entry []byte) ([]byte, bool) {
 	at := len(entry) - sha256.Size
 	if at < 0 {

@@ -10,7 +10,7 @@ const carriedName = "carried"
 // name, fetched over http(s), and in a classic script, for file:.
 type Parcel struct{ Packed, Carried string }
 
-// Wrap makes a parcel of data and gives its files by address. The same data
+// Wrap makes a parcel of data and returns its files by address. The same data
 // gives the same parcel.
 func Wrap(name string, data []byte) (Parcel, map[string][]byte, error) {
 	packed, err := pack(data)

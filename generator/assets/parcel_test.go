@@ -52,7 +52,7 @@ func TestScriptsTakeOnlyTheWordsTheySay(t *testing.T) {
 		t.Errorf("the script holds %s", js)
 	}
 	fsys["scripts/calculator.ts"].Data = []byte("import * as words from '../words.yaml'\ndocument.title = words['sayd']\n")
-	if _, err := Make(fsys, "", nil); err == nil || !strings.Contains(err.Error(), "scripts/calculator.ts:2:24") {
+	if _, err := Make(fsys, nil); err == nil || !strings.Contains(err.Error(), "scripts/calculator.ts:2:24") {
 		t.Errorf("a word that words.yaml lacks: %v", err)
 	}
 }

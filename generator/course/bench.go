@@ -42,6 +42,9 @@ func (c *Course) PageAnswers() catalog.Settings {
 
 // hazardsInWords returns the hazards that calculators name, in some words.
 func (c *Course) hazardsInWords(words func(Hazard) string) []catalog.Hazard {
+	if c.Decoration == nil {
+		return nil
+	}
 	var hazards []catalog.Hazard
 	for _, id := range catalog.HazardIDs() {
 		for _, h := range c.Decoration.Hazards {

@@ -1,6 +1,9 @@
 package course
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // What stands in a content folder.
 const (
@@ -16,7 +19,11 @@ const (
 )
 
 // reserved are the folders of the published handbook that no unit may have.
-var reserved = []string{"calculators", "states", "media", "chart", "cards", "assets", "pictures"}
+var reserved = []string{"calculators", "states", "media", "cards", "book", "assets", "pictures"}
+
+// Reserved reports whether a unit may not have a name, since a folder of the
+// published handbook has it.
+func Reserved(name string) bool { return slices.Contains(reserved, strings.ToLower(name)) }
 
 // Limits of what is read, far above what a handbook needs, so that a file put
 // there by mistake costs neither time nor memory.

@@ -83,7 +83,7 @@ func (l *loader) withinLimit(jobs []loadJob) []loadJob {
 // unit makes the unit that course.yaml names, or nil when it cannot be had.
 func (l *loader) unit(n named, folders listing, taken addresses) *Unit {
 	switch {
-	case slices.Contains(reserved, strings.ToLower(n.id)):
+	case Reserved(n.id):
 		n.Report(finding.SharedAddress, fmt.Sprintf("a unit cannot be called `%s`: the handbook publishes a folder of its own under that name", n.id), "Rename the unit's folder, and its name here.")
 		return nil
 	case !folders.has(n.id) && !source.IsID(n.id): // reported with its form

@@ -15,7 +15,7 @@ var floors = []string{
 	"calculators/form", "calculators/catalog", "calculators/stage/stagetest", "calculators/stage/stagetest/oracle",
 	"calculators/catalog/catalogtest", "calculators/wasm",
 	"themes", "generator/finding", "generator/notices", "generator/pool", "generator/source", "generator/course", "generator/course/coursetest",
-	"generator/markup", "generator/proof", "generator/assets", "generator/assets/carry", "generator/press",
+	"generator/markup", "generator/address", "generator/proof", "generator/assets", "generator/assets/carry", "generator/press",
 	"generator/shelf", "generator/preview", "generator/terminal", "generator", "generator/house", "generator/trial",
 }
 
@@ -34,12 +34,13 @@ var arrows = map[string]string{
 	"calculators/wasm":                   "calculators/catalog",
 	"calculators/words":                  "calculators/letters",
 	"generator":                          "generator/assets generator/course generator/finding generator/markup generator/notices generator/press generator/preview generator/proof generator/shelf generator/terminal themes",
+	"generator/address":                  "generator/course generator/finding generator/markup",
 	"generator/assets/carry":             "generator/assets",
 	"generator/course":                   "generator/finding generator/pool generator/source",
-	"generator/markup":                   "generator/course generator/finding generator/source",
-	"generator/press":                    "generator/assets generator/course generator/finding generator/markup generator/notices generator/pool generator/proof",
+	"generator/markup":                   "generator/finding generator/source",
+	"generator/press":                    "generator/address generator/assets generator/course generator/markup generator/notices generator/pool generator/proof",
 	"generator/preview":                  "generator/finding",
-	"generator/proof":                    "generator/course generator/finding generator/markup generator/pool generator/source",
+	"generator/proof":                    "generator/address generator/course generator/finding generator/markup generator/pool generator/source",
 	"generator/shelf":                    "generator/pool",
 	"generator/source":                   "generator/finding",
 }

@@ -3,115 +3,134 @@ package markup
 import (
 	"bytes"
 	"fmt"
+	"net/url"
+	"path"
 	"strings"
 	"testing"
 
-	"slipbook/generator/course"
+	"github.com/yuin/goldmark/util"
+
 	"slipbook/generator/finding"
 )
 
-// around is a small handbook for tests: three pages, two pictures, one term,
-// one state, one calculator, and a theme that prints blocks bare.
-type around struct{}
-
-var (
-	homePage  = &course.Page{Kind: course.HomePage, File: "home.md", Address: "index.html"}
-	otherPage = &course.Page{Kind: course.LessonPage, File: "units/wash/strength.md", Address: "wash/strength.html"}
-)
-
-// lesson makes the page that tests write.
-func lesson(source string) *course.Page {
-	return &course.Page{Kind: course.LessonPage, File: "units/slip/lesson.md", Address: "slip/lesson.html", Source: []byte(source)}
+// parsed is a page with its pieces set by a small handbook for tests: links lead
+// where the same paths lead, pictures are one drawing and one file, and blocks are
+// printed bare.
+type parsed struct {
+	*Document
+	HTML  []byte
+	Prose *Prose
 }
 
-func (around) Page(path string) (*course.Page, bool) {
-	for _, p := range []*course.Page{homePage, otherPage, lesson("")} {
-		if p.File == path {
-			return p, true
-		}
+// whole reads a page, units/slip/lesson.md, and returns it with its findings.
+func whole(source string) (*parsed, finding.List) {
+	d, prose := Read([]byte(source), "en-GB")
+	return &parsed{d, setBare(d.Pieces, true), prose}, d.Found
+}
+
+// read reads a page in which nothing is wrong.
+func read(t *testing.T, source string) *parsed {
+	t.Helper()
+	d, findings := whole(source)
+	if len(findings) > 0 {
+		t.Errorf("%q: findings where none should be:\n%s", source, said(findings))
 	}
-	return nil, false
+	return d
 }
 
-func (around) Picture(path string) (*course.Picture, bool) {
-	switch path {
-	case "pictures/jar.svg":
-		return &course.Picture{Path: path, Width: 320, Height: 200, SVG: []byte(`<svg viewBox="0 0 320 200"><path d="M0 0"/></svg>`)}, true
-	case "pictures/bucket.png":
-		return &course.Picture{Path: path, Width: 40, Height: 30}, true
-	}
-	return nil, false
-}
-
-func (around) PictureAddress(path string) string {
-	return strings.Replace(path, ".png", "-1A2B3C4D.png", 1)
-}
-
-func (around) Made(scheme, id string) (string, bool) {
-	switch scheme + ":" + id {
-	case "glossary:bisque":
-		return "glossary.html#bisque", true
-	case "state:bisque":
-		return "states/bisque.html", true
-	case "calculator:slip-density":
-		return "calculators/slip-density.html", true
-	}
-	return "", false
-}
-
-func (around) Section(heading string) Section {
-	return map[string]Section{"What to look for": LookSection, "What goes wrong": WrongSection}[heading]
-}
-
-func (around) Back(note, place, places int) (words, name string, err error) {
-	return fmt.Sprintf("up %d/%d", place, places), fmt.Sprintf("up from %d", note), nil
-}
-
-func (around) Sum(calculator, request, words string) (address, fault, do string) {
-	if strings.Contains(words, "7") {
-		return "", "7 is no answer", "Write 8."
-	}
-	return "calculators/" + calculator + ".html?" + request, "", ""
-}
-
-// tooHeavy is what the test theme says of one value.
-var tooHeavy = []string{"900 kg", "too heavy for the bench", "Write less than 100 kg."}
-
-func (around) Block(_ *course.Page, b Block) ([]byte, []Problem) {
+// setBare sets pieces; without marks as other pages take them.
+func setBare(pieces []Piece, marks bool) []byte {
 	var out bytes.Buffer
-	var problems []Problem
-	fmt.Fprintf(&out, "<section class=%q>\n%s %d|", b.Kind, b.Words, b.Number)
-	for _, s := range b.Fill {
-		fmt.Fprintf(&out, "%s=%s;", escape(s.Name), escape(s.Value))
-		if s.Value == tooHeavy[0] {
-			problems = append(problems, Problem{s.ValueOffset, finding.BlockBody, tooHeavy[1], tooHeavy[2]})
+	for _, p := range pieces {
+		switch {
+		case p.Heading != nil && p.End:
+			fmt.Fprintf(&out, "</h%d>\n", p.Heading.Level)
+		case p.Heading != nil:
+			fmt.Fprintf(&out, "<h%d id=\"%s\">", p.Heading.Level, escape(p.Heading.ID))
+		case p.Ref != nil && p.End:
+			out.WriteString("</a>")
+		case p.Ref != nil && p.Ref.Kind == PictureRef:
+			setPicture(&out, p.Ref)
+		case p.Ref != nil:
+			fmt.Fprintf(&out, "<a href=\"%s\">", util.EscapeHTML(util.URLEscape([]byte(leads(p.Ref)), true)))
+		case p.Note != nil:
+			setNote(&out, p.Note, marks)
+		case p.Block != nil:
+			setBlock(&out, p.Block, marks)
+		default:
+			out.WriteString(p.HTML)
 		}
+	}
+	return out.Bytes()
+}
+
+// leads returns where a reference leads, as the page writes it.
+func leads(r *Ref) string {
+	switch r.Kind {
+	case MadeRef:
+		scheme, id := r.Made()
+		return map[string]string{"glossary": "../glossary.html#" + id, "state": "../states/" + id + ".html", "calculator": "../calculators/" + id + ".html"}[scheme]
+	case FigureRef:
+		calculator, request := r.Figure()
+		return "../calculators/" + calculator + ".html?" + request
+	}
+	file, heading, _ := r.Path()
+	to := strings.NewReplacer("../../home.md", "../index.html", ".md", ".html").Replace(file)
+	if heading != "" {
+		to += "#" + url.PathEscape(heading)
+	}
+	return strings.TrimPrefix(strings.Replace(to, "lesson.html#", "#", 1), "./")
+}
+
+func setPicture(out *bytes.Buffer, r *Ref) {
+	if r.Alone {
+		out.WriteString("<figure class=\"plate\">\n")
+	}
+	if path.Ext(r.To) == ".svg" {
+		fmt.Fprintf(out, `<svg role="img" aria-label="%s" width="320" height="200" viewBox="0 0 320 200"><path d="M0 0"/></svg>`, escape(r.Words))
+	} else {
+		fmt.Fprintf(out, `<img src="../pictures/bucket-1A2B3C4D.png" width="40" height="30" alt="%s" loading="lazy" decoding="async">`, escape(r.Words))
+	}
+	if r.Alone {
+		out.WriteByte('\n')
+		if r.Title != "" {
+			fmt.Fprintf(out, "<figcaption>%s</figcaption>\n", escape(r.Title))
+		}
+		out.WriteString("</figure>\n")
+	}
+}
+
+func setNote(out *bytes.Buffer, n *Note, marks bool) {
+	switch {
+	case n.Kind == NoteEntry:
+		fmt.Fprintf(out, "<li id=\"note.%d\">\n", n.Number)
+	case !marks:
+	case n.Kind == NoteMark:
+		fmt.Fprintf(out, `<sup id="note.%d.from.%d"><a href="#note.%d" class="note-mark" role="doc-noteref">%d</a></sup>`, n.Number, n.Place, n.Number, n.Number)
+	default:
+		fmt.Fprintf(out, "\u00a0<a href=\"#note.%d.from.%d\" class=\"note-back\" role=\"doc-backlink\" aria-label=\"up from %d\">up %d/%d</a>", n.Number, n.Place, n.Number, n.Place, n.Places)
+	}
+}
+
+func setBlock(out *bytes.Buffer, b *Block, marks bool) {
+	fmt.Fprintf(out, "<section class=%q>\n%s %d|", b.Kind, b.Words, b.Number)
+	for _, s := range b.Fill {
+		fmt.Fprintf(out, "%s=%s;", escape(s.Name), escape(s.Value))
 	}
 	if b.Ask != nil {
-		fmt.Fprintf(&out, "%s %d", escape(b.Ask.Ask), len(b.Ask.Answers))
+		fmt.Fprintf(out, "%s %d", escape(b.Ask.Ask), len(b.Ask.Answers))
 	}
 	if b.Part != nil {
-		fmt.Fprintf(&out, "%s %s %s", escape(b.Part.Medium.ID), escape(b.Part.State.ID), escape(b.Part.Technique.ID))
+		fmt.Fprintf(out, "%s %s %s", escape(b.Part.Medium.ID), escape(b.Part.State.ID), escape(b.Part.Technique.ID))
 	}
-	fmt.Fprintf(&out, "\n%s</section>\n", b.HTML)
-	return out.Bytes(), problems
+	fmt.Fprintf(out, "\n%s</section>\n", setBare(b.Pieces, marks))
 }
 
-// said gives the findings one a line: place, rule, text and what to do.
+// said returns the findings one a line: place, rule, text and what to do.
 func said(findings finding.List) string {
 	var b strings.Builder
 	for _, f := range findings {
 		fmt.Fprintf(&b, "%d:%d %s: %s | %s\n", f.Line, f.Column, f.Rule.ID, f.Text, f.Do)
 	}
 	return b.String()
-}
-
-// read parses a page in which nothing is wrong.
-func read(t *testing.T, source string) *Document {
-	t.Helper()
-	d, findings := Parse(lesson(source), around{})
-	if len(findings) > 0 {
-		t.Errorf("%q: findings where none should be:\n%s", source, said(findings))
-	}
-	return d
 }

@@ -9,37 +9,14 @@ const noBreak = "\u00a0"
 // in" may go on "5 in a row".
 var symbols = []string{"kg", "g", "mL", "L", "mm", "cm", "oz", "lb", "°C", "%"}
 
-// bind puts no-break spaces where a line must not end: after a number, before
+// Bind puts no-break spaces where a line must not end: after a number, before
 // its unit ("8 g"), and round the signs between parts ("1 + 4", "3 : 1").
 // Lessons are written with plain spaces, so that nobody has to type what
-// cannot be seen. Tags, samples, formulas and drawings are left as they are.
-func bind(html []byte) []byte {
-	out := make([]byte, 0, len(html)+len(html)/64)
-	inside := 0 // depth of elements whose text is left alone
-	for len(html) > 0 {
-		at := bytes.IndexByte(html, '<')
-		if at < 0 {
-			at = len(html)
-		}
-		if inside == 0 {
-			out = bindText(out, html[:at])
-		} else {
-			out = append(out, html[:at]...)
-		}
-		html = html[at:]
-		end := bytes.IndexByte(html, '>') + 1
-		if end == 0 {
-			break
-		}
-		inside += leftAlone(html[:end])
-		out = append(out, html[:end]...)
-		html = html[end:]
-	}
-	return append(out, html...)
-}
+// cannot be seen.
+func Bind(text string) string { return string(bind(nil, []byte(text))) }
 
-// bindText appends a text without tags, bound.
-func bindText(out, text []byte) []byte {
+// bind appends a text to out, bound.
+func bind(out, text []byte) []byte {
 	for {
 		at := bytes.IndexByte(text, ' ')
 		if at < 0 || at+1 == len(text) {
@@ -67,7 +44,7 @@ func bindText(out, text []byte) []byte {
 
 func digit(c byte) bool { return c >= '0' && c <= '9' }
 
-// startsWithUnit says whether a unit's symbol comes first and ends as a word.
+// startsWithUnit reports whether a unit's symbol comes first and ends as a word.
 func startsWithUnit(text []byte) bool {
 	for _, symbol := range symbols {
 		if rest, found := bytes.CutPrefix(text, []byte(symbol)); found {
@@ -78,19 +55,3 @@ func startsWithUnit(text []byte) bool {
 }
 
 func letter(c byte) bool { return c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= 0x80 }
-
-// leftAlone counts a tag up or down if its element's text must stay as it is.
-func leftAlone(tag []byte) int {
-	step, name := 1, tag[1:]
-	if name[0] == '/' {
-		step, name = -1, name[1:]
-	}
-	if end := bytes.IndexAny(name, " >"); end > 0 {
-		name = name[:end]
-	}
-	switch string(name) {
-	case "pre", "code", "svg", "math":
-		return step
-	}
-	return 0
-}

@@ -13,30 +13,65 @@ import (
 
 // The handbook's own blocks, by the word after their opening fence.
 const (
-	cautionBlock    = "caution"
-	askedBlock      = "asked"
-	teachingBlock   = "teaching"
-	calculatorBlock = "calculator"
-	questionBlock   = "question"
-	stagesBlock     = "stages"
+	CautionBlock    = "caution"
+	AskedBlock      = "asked"
+	TeachingBlock   = "teaching"
+	CalculatorBlock = "calculator"
+	QuestionBlock   = "question"
+	StagesBlock     = "stages"
 )
 
-// withYAML are the blocks whose body is YAML.
-var withYAML = []string{calculatorBlock, questionBlock, stagesBlock}
+// blockKind declares one of the handbook's own blocks. Its body is YAML if there
+// is something to read it with, else Markdown.
+type blockKind struct {
+	name  string
+	named string                                         // in a sentence: "a caution"
+	read  func(*page, *Block, *ast.FencedCodeBlock) bool // reads the YAML; false: it cannot be used, which is reported
 
-// withMarkdown are the blocks whose body is Markdown.
-var withMarkdown = []string{cautionBlock, askedBlock, teachingBlock}
-
-// known lists what may stand after an opening fence, for a finding.
-func known() string {
-	return strings.Join(slices.Concat(withMarkdown, withYAML, languages), ", ")
+	wants string // of Markdown: what to write where the words after the name are missing; empty = none are wanted
+	bare  string // of Markdown: what to do with words where there should be none; empty = they may stand
+	body  string // of Markdown: what to write into an empty body
 }
+
+// blockKinds lists the blocks. How each is printed is the press's.
+var blockKinds = []blockKind{
+	{name: CautionBlock, named: "a caution", body: "Write between its fences what to take care of, and why."},
+	{name: AskedBlock, named: "what students ask", body: "Write the answer between its fences.",
+		wants: "Write the question on the same line: asked Can I glaze over pencil?"},
+	{name: TeachingBlock, named: "a note for teaching", body: "Write between its fences what the instructor prepares and shows.",
+		bare: "Write them in the body."},
+	{name: CalculatorBlock, named: "a calculator", read: (*page).calculator},
+	{name: QuestionBlock, named: "a question", read: (*page).question},
+	{name: StagesBlock, named: "a part of the chart", read: (*page).stages},
+}
+
+// Kinds lists the names of the handbook's own blocks.
+func Kinds() []string {
+	var names []string
+	for _, k := range blockKinds {
+		names = append(names, k.name)
+	}
+	return names
+}
+
+// kindOf returns the kind of block with a name, nil where there is none.
+func kindOf(name string) *blockKind {
+	for i := range blockKinds {
+		if blockKinds[i].name == name {
+			return &blockKinds[i]
+		}
+	}
+	return nil
+}
+
+// kindOf returns the kind of a fence; nil for a sample.
+func (p *page) kindOf(n *ast.FencedCodeBlock) *blockKind { return kindOf(string(n.Language(p.Source))) }
 
 // makeSamples colours the code samples and prints all fences that are not one
 // of the handbook's blocks.
 func (p *page) makeSamples() {
 	for _, n := range p.indented {
-		replace(n, sampleHTML("", lines(n, p.Source)))
+		replace(n, Piece{HTML: sampleHTML("", lines(n, p.Source))})
 	}
 	for _, n := range p.fences {
 		if !p.closed[n] {
@@ -45,60 +80,45 @@ func (p *page) makeSamples() {
 		}
 		kind := string(n.Language(p.Source))
 		switch {
-		case slices.Contains(withYAML, kind):
+		case kindOf(kind) != nil:
 			continue
 		case kind != "" && !slices.Contains(languages, kind):
 			p.find(n.Info.Segment.Start, finding.FenceKind, fmt.Sprintf("%q is neither a block of the handbook nor a known language", kind),
-				"Known are "+known()+"; plain text needs no word.")
+				"Known are "+strings.Join(slices.Concat(Kinds(), languages), ", ")+"; plain text needs no word.")
 			kind = ""
 		case strings.TrimSpace(string(infoOf(n, p.Source))) != kind:
 			p.find(n.Info.Segment.Start+len(kind)+1, finding.BlockWords, fmt.Sprintf("words after the language %q", kind), "Take them out; a sample has no heading.")
 		}
-		replace(n, sampleHTML(kind, lines(n, p.Source)))
+		replace(n, Piece{HTML: sampleHTML(kind, lines(n, p.Source))})
 	}
 }
 
-// makeBlocks reads the blocks with a body of YAML and lets the theme print them.
+// makeBlocks reads the blocks with a body of YAML.
 func (p *page) makeBlocks() {
 	for _, n := range p.fences {
-		kind := string(n.Language(p.Source))
-		if !slices.Contains(withYAML, kind) {
+		kind := p.kindOf(n)
+		if kind == nil {
 			continue
 		}
-		b := Block{
-			Kind:   kind,
-			Words:  strings.TrimSpace(strings.TrimPrefix(string(infoOf(n, p.Source)), kind)),
+		b := &Block{
+			Kind:   kind.name,
+			Words:  strings.TrimSpace(strings.TrimPrefix(string(infoOf(n, p.Source)), kind.name)),
 			Offset: n.Info.Segment.Start,
 		}
 		if around := within(n); around != nil {
-			p.find(b.Offset, finding.BlockPlace, fmt.Sprintf("%s inside %s", named[kind], named[around.kind]), "Put it after the other block.")
+			p.find(b.Offset, finding.BlockPlace, fmt.Sprintf("%s inside %s", kind.named, kindOf(around.kind).named), "Put it after the other block.")
 			remove(n)
 			continue
 		}
-		ok := false
-		switch kind {
-		case calculatorBlock:
-			b.Fill, ok = p.calculator(&b, n)
-		case questionBlock:
-			b.Ask, ok = p.question(&b, n)
-		case stagesBlock:
-			b.Part, ok = p.stages(&b, n)
-		}
-		if !ok {
+		if !kind.read(p, b, n) {
 			remove(n)
 			continue
 		}
-		p.print(n, b)
+		p.put(n, b)
 	}
 }
 
-// named says what a block is called in a sentence.
-var named = map[string]string{
-	cautionBlock: "a caution", askedBlock: "what students ask", teachingBlock: "a note for teaching",
-	calculatorBlock: "a calculator", questionBlock: "a question", stagesBlock: "a part of the chart",
-}
-
-// within gives the container that a node stands in; nil where it stands in
+// within returns the container that a node stands in; nil where it stands in
 // none.
 func within(n ast.Node) *container {
 	for n = n.Parent(); n != nil; n = n.Parent() {
@@ -109,7 +129,7 @@ func within(n ast.Node) *container {
 	return nil
 }
 
-// makeContainers prints the blocks of Markdown, whose bodies are finished by
+// makeContainers sets the blocks of Markdown, in whose bodies all is made by
 // now.
 func (p *page) makeContainers() {
 	for _, n := range p.containers {
@@ -123,80 +143,40 @@ func (p *page) makeContainers() {
 		for c := n.FirstChild(); c != nil; c = n.FirstChild() {
 			body.AppendChild(body, c)
 		}
-		b := Block{Kind: n.kind, Words: n.words, Offset: n.infoAt, HTML: p.html(body)}
-		if b.Apart = b.HTML; holdsMark(body) {
-			b.Apart = p.printed(gathered, body)
-		}
-		p.print(n, b)
+		b := &Block{Kind: n.kind, Words: n.words, Offset: n.infoAt, Pieces: p.set(body)}
+		p.bodies = append(p.bodies, b)
+		p.put(n, b)
 	}
 }
-
-// What the opening line of a container must say beside its word, and what its
-// body is for.
-var (
-	containerWords = map[string]string{askedBlock: "Write the question on the same line: asked Can I glaze over pencil?"}
-	containerBody  = map[string]string{
-		cautionBlock:  "Write between its fences what to take care of, and why.",
-		askedBlock:    "Write the answer between its fences.",
-		teachingBlock: "Write between its fences what the instructor prepares and shows.",
-	}
-)
 
 // checkContainer reports what is wrong with a block of Markdown as a whole.
 func (p *page) checkContainer(n *container) {
+	kind := kindOf(n.kind)
 	if !n.isClosed {
-		p.find(position(n), finding.FenceEnd, fmt.Sprintf("%s is never closed", named[n.kind]),
+		p.find(position(n), finding.FenceEnd, fmt.Sprintf("%s is never closed", kind.named),
 			"Write a line of at least as many of the same signs under it; around other fences use more signs than they do.")
 	}
-	around := within(n)
-	switch do := containerWords[n.kind]; {
+	switch around := within(n); {
 	case around != nil:
-		p.find(n.infoAt, finding.BlockPlace, fmt.Sprintf("%s inside %s", named[n.kind], named[around.kind]), "Put it after the other one.")
+		p.find(n.infoAt, finding.BlockPlace, fmt.Sprintf("%s inside %s", kind.named, kindOf(around.kind).named), "Put it after the other one.")
 		remove(n)
 		return
-	case do != "" && n.words == "":
-		p.find(n.infoAt, finding.BlockWords, fmt.Sprintf("%s without a question", named[n.kind]), do)
-	case n.kind == teachingBlock && n.words != "":
-		p.find(n.infoAt+len(n.kind)+1, finding.BlockWords, "words after “teaching”", "Write them in the body.")
+	case kind.wants != "" && n.words == "":
+		p.find(n.infoAt, finding.BlockWords, fmt.Sprintf("%s without a question", kind.named), kind.wants)
+	case kind.bare != "" && n.words != "":
+		p.find(n.infoAt+len(n.kind)+1, finding.BlockWords, "words after “"+n.kind+"”", kind.bare)
 	}
 	if n.FirstChild() == nil {
-		p.find(n.infoAt, finding.BlockBody, fmt.Sprintf("%s without words", named[n.kind]), containerBody[n.kind])
+		p.find(n.infoAt, finding.BlockBody, fmt.Sprintf("%s without words", kind.named), kind.body)
 	}
 }
 
-// print asks the theme for a block's HTML and puts it in the block's place.
-func (p *page) print(n ast.Node, b Block) {
+// put puts a block in its place and numbers it.
+func (p *page) put(n ast.Node, b *Block) {
 	p.numbers[b.Kind]++
 	b.Number = p.numbers[b.Kind]
-	switch b.Kind {
-	case cautionBlock:
-		p.doc.Cautions++
-	case askedBlock:
-		p.doc.Asked = append(p.doc.Asked, Asked{b.Words, b.Apart, b.Number})
-	case teachingBlock:
-		p.doc.Teaching = append(p.doc.Teaching, b.HTML)
-	case questionBlock:
-		p.doc.Questions++
-	case stagesBlock:
-		p.doc.Stages = append(p.doc.Stages, *b.Part)
-	case calculatorBlock:
-		if !slices.Contains(p.doc.Calculators, b.Words) {
-			p.doc.Calculators = append(p.doc.Calculators, b.Words)
-		}
-	}
-	html, problems := p.around.Block(p.Page, b)
-	for _, f := range problems {
-		p.find(f.Offset, f.Rule, f.Text, f.Do)
-	}
-	made := &madeBlock{html: html}
-	if !bytes.Equal(b.Apart, b.HTML) {
-		b.HTML = b.Apart
-		made.apart = func() []byte {
-			html, _ := p.around.Block(p.Page, b) // what is wrong with it is known
-			return html
-		}
-	}
-	n.Parent().ReplaceChild(n.Parent(), n, made)
+	p.doc.Blocks = append(p.doc.Blocks, b)
+	replace(n, Piece{Block: b})
 }
 
 // noWords reports words after the name of a block that takes none.
@@ -208,7 +188,7 @@ func (p *page) noWords(b *Block, do string) bool {
 	return false
 }
 
-// infoOf gives a fence's info string.
+// infoOf returns a fence's info string.
 func infoOf(n *ast.FencedCodeBlock, source []byte) []byte {
 	if n.Info == nil {
 		return nil
@@ -216,7 +196,7 @@ func infoOf(n *ast.FencedCodeBlock, source []byte) []byte {
 	return n.Info.Segment.Value(source)
 }
 
-// lines gives the body of a code block.
+// lines returns the body of a code block.
 func lines(n ast.Node, source []byte) []byte {
 	var b bytes.Buffer
 	for i := range n.Lines().Len() {

@@ -1,32 +1,19 @@
 package markup
 
 import (
-	"bytes"
 	"reflect"
-	"slices"
 	"strings"
 	"testing"
-
-	"slipbook/generator/course"
 )
 
-// catch keeps the blocks that the theme was asked to print.
-type catch struct {
-	around
-	blocks *[]Block
-}
-
-func (c catch) Block(_ *course.Page, b Block) ([]byte, []Problem) {
-	*c.blocks = append(*c.blocks, b)
-	return []byte("<hr>\n"), nil
-}
-
-// blocks reads a page and gives the blocks in it.
+// blocks reads a page and returns the blocks in it, without their pieces.
 func blocks(t *testing.T, source string) []Block {
 	t.Helper()
 	var all []Block
-	if _, findings := Parse(lesson(source), catch{blocks: &all}); len(findings) > 0 {
-		t.Fatalf("findings where none should be:\n%s", said(findings))
+	for _, b := range read(t, source).Blocks {
+		bare := *b
+		bare.Pieces = nil
+		all = append(all, bare)
 	}
 	return all
 }
@@ -85,15 +72,14 @@ func TestStagesBlock(t *testing.T) {
 	if got := blocks(t, source); !reflect.DeepEqual(got, want) {
 		t.Errorf("got  %+v\nwant %+v", got, want)
 	}
-	d := read(t, source)
-	if !reflect.DeepEqual(d.Stages, []Part{*want[0].Part, *want[1].Part}) {
-		t.Errorf("the document keeps %+v", d.Stages)
+	if all := read(t, source).Named(StagesBlock); len(all) != 2 {
+		t.Errorf("the document names %d of them", len(all))
 	}
 }
 
 func TestCautionBlock(t *testing.T) {
 	source := "````caution Dust in *air*\nSee [x], [y].\n\n[y]: ../../home.md\n\n```batch\nClay 5\n```\n\n- b[^n]\n````\n\n1. c\n\n   ~~~caution\n   d\n     e\n   ~~~\n\n[x]: ../wash/strength.md\n\n[^n]: Wet it.\n"
-	got := blocks(t, source)
+	got := read(t, source).Blocks
 	if len(got) != 2 {
 		t.Fatalf("%d blocks, want 2", len(got))
 	}
@@ -104,11 +90,11 @@ func TestCautionBlock(t *testing.T) {
 	want := "<p>See <a href=\"../wash/strength.html\">x</a>, <a href=\"../index.html\">y</a>.</p>\n" +
 		"<pre class=\"sample\" tabindex=\"0\"><code>Clay <span class=\"hl-number\">5</span>\n</code></pre>\n" +
 		"<ul>\n<li>b<sup id=\"note.1.from.1\"><a href=\"#note.1\" class=\"note-mark\" role=\"doc-noteref\">1</a></sup></li>\n</ul>\n"
-	if string(first.HTML) != want {
-		t.Errorf("got  %q\nwant %q", first.HTML, want)
+	if html := string(setBare(first.Pieces, true)); html != want {
+		t.Errorf("got  %q\nwant %q", html, want)
 	}
-	if string(second.HTML) != "<p>d\ne</p>\n" {
-		t.Errorf("second caution: %q", second.HTML)
+	if html := string(setBare(second.Pieces, true)); html != "<p>d\ne</p>\n" {
+		t.Errorf("second caution: %q", html)
 	}
 }
 
@@ -118,7 +104,7 @@ func TestCautionEndsWhereOthersSeeIt(t *testing.T) {
 	for _, body := range []string{"a\n```\nb", "a\n\n    ```\n```\nb", "- a\n```\nb", "> a\n```\nb", "# a\n  ````  \nb", "````x\na\n```\nb", "a\n``` x\n```\nb", "\ta\n```\nb"} {
 		fence := string(read(t, "```text\n"+body).HTML)
 		_, after, _ := strings.Cut(fence, "</pre>\n")
-		d, _ := Parse(lesson("```caution\n"+body), around{})
+		d, _ := whole("```caution\n" + body)
 		_, got, _ := strings.Cut(string(d.HTML), "</section>\n")
 		if got != after || got == "" {
 			t.Errorf("body %q: after the caution %q, after a fence %q", body, got, after)
@@ -191,7 +177,7 @@ func TestBodyFindings(t *testing.T) {
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
-			d, findings := Parse(lesson(test.source), around{})
+			d, findings := whole(test.source)
 			findings.Sort()
 			if got := strings.TrimSuffix(said(findings), "\n"); got != test.want {
 				t.Errorf("got:\n%s\nwant:\n%s", got, test.want)
@@ -207,31 +193,57 @@ func TestBodyFindings(t *testing.T) {
 func TestGathered(t *testing.T) {
 	d := read(t, "```caution Dust\nWet it.\n```\n\n```asked Can I glaze over *pencil*?\nYes, see [x](../wash/strength.md).\n```\n\n```teaching\nPrepare\n: Ten tiles.\n```\n\n"+
 		"## What to look for\n\n- a *b*\n- c\n\n### More\n\n- d\n\n## What goes wrong\n\nIt peels\n: Too dry, 8 g.\n\nIt runs\n: Too wet.\n\n## Other\n\n- e\n")
-	if len(d.Asked) != 1 || d.Asked[0].Ask != "Can I glaze over *pencil*?" || string(d.Asked[0].HTML) != "<p>Yes, see <a href=\"../wash/strength.html\">x</a>.</p>\n" {
-		t.Errorf("asked %+v", d.Asked)
+	asked, teaching := d.Named(AskedBlock), d.Named(TeachingBlock)
+	if len(asked) != 1 || asked[0].Words != "Can I glaze over *pencil*?" || apart(asked[0].Pieces) != "<p>Yes, see <a href=\"../wash/strength.html\">x</a>.</p>\n" {
+		t.Errorf("asked %+v", asked)
 	}
-	if len(d.Teaching) != 1 || !strings.Contains(string(d.Teaching[0]), "<dt>Prepare</dt>") {
-		t.Errorf("teaching %q", d.Teaching)
+	if len(teaching) != 1 || !strings.Contains(apart(teaching[0].Pieces), "<dt>Prepare</dt>") {
+		t.Errorf("teaching %+v", teaching)
 	}
-	if got := string(bytes.Join(d.Looks, []byte("|"))); got != "a <em>b</em>|c|d" {
-		t.Errorf("looks %q", got)
+	if got := under(d, "What to look for"); got != "a <em>b</em>|c|d|" {
+		t.Errorf("items %q", got)
 	}
-	want := []Fault{{[]byte("It peels"), []byte("Too dry, 8\u00a0g.")}, {[]byte("It runs"), []byte("Too wet.")}}
-	if !slices.EqualFunc(d.Faults, want, func(a, b Fault) bool { return string(a.Seen) == string(b.Seen) && string(a.Means) == string(b.Means) }) {
-		t.Errorf("faults %q", d.Faults)
+	if got := under(d, "What goes wrong"); got != "It peels: Too dry, 8\u00a0g.|It runs: Too wet.|" {
+		t.Errorf("pairs %q", got)
 	}
 }
 
-// TestSum wants a link to a filled-in calculator to lead there, and a number
-// that the calculator does not give to be found.
-func TestSum(t *testing.T) {
-	d := read(t, "[60 mL](calculator:slip-density?mass=174.5+g&volume=100)")
-	if want := "calculators/slip-density.html?mass=174.5+g&amp;volume=100"; !strings.Contains(string(d.HTML), want) {
-		t.Errorf("%s lacks %s", d.HTML, want)
+// apart sets pieces as other pages take them.
+func apart(pieces []Piece) string { return string(setBare(pieces, false)) }
+
+// under returns what is gathered under a heading.
+func under(d *parsed, heading string) string {
+	var b strings.Builder
+	for _, h := range d.Headings {
+		if h.Text != heading {
+			continue
+		}
+		for _, item := range h.Items {
+			b.WriteString(apart(d.In(item)) + "|")
+		}
+		for _, p := range h.Pairs {
+			b.WriteString(apart(d.In(p.Term)) + ": " + apart(d.In(p.Means)) + "|")
+		}
 	}
-	_, findings := Parse(lesson("[70 mL](calculator:slip-density?mass=1) [1](calculator:none?a=b)"), around{})
-	want := "1:1 sum-disagrees: 7 is no answer | Write 8.\n1:41 link-target: link to \"calculator:none\": there is no such calculator | Write the name of a calculator; “slipbook calc” lists them.\n"
-	if got := said(findings); got != want {
-		t.Errorf("got %s", got)
+	return b.String()
+}
+
+// TestFigure wants a link to a filled-in calculator to keep its request and its
+// words.
+func TestFigure(t *testing.T) {
+	d := read(t, "[60 *mL*](calculator:slip-density?mass=174.5+g&volume=100)")
+	if r := d.Refs[0]; r.Kind != FigureRef || r.To != "slip-density?mass=174.5+g&volume=100" || r.Words != "60 mL" {
+		t.Errorf("%+v", r)
+	}
+	if made := d.Made(); len(made) != 1 || made[0] != "calculator:slip-density" {
+		t.Errorf("made %q", made)
+	}
+}
+
+// TestHeadingInABlockGathersNothing wants a list in a caution to stay there.
+func TestHeadingInABlockGathersNothing(t *testing.T) {
+	d := read(t, "## A\n\n```caution\n### What to look for\n\n- x\n```\n")
+	if got := under(d, "What to look for"); got != "" {
+		t.Errorf("gathered %q", got)
 	}
 }

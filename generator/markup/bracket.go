@@ -31,7 +31,7 @@ func (p *page) checkBrackets(n *ast.Text) {
 	}
 }
 
-// isEscaped says whether an odd number of backslashes stands before an offset.
+// isEscaped reports whether an odd number of backslashes stands before an offset.
 func isEscaped(src []byte, at int) bool {
 	n := 0
 	for n < at && src[at-1-n] == '\\' {
@@ -40,7 +40,7 @@ func isEscaped(src []byte, at int) bool {
 	return n%2 == 1
 }
 
-// opensEscaped says whether an escaped [ stands before an offset on its line:
+// opensEscaped reports whether an escaped [ stands before an offset on its line:
 // then its ] is meant as itself, too.
 func opensEscaped(src []byte, at int) bool {
 	line := src[bytes.LastIndexByte(src[:at], '\n')+1 : at]
@@ -99,7 +99,7 @@ func (p *page) unfinishedLink(at, paren int, shown string) {
 		"Write the address without spaces, or between < and >; a title after it stands in \"quotes\". Take a link inside the words away.")
 }
 
-// bracketed gives what stands between the [ at an offset and its ], and the
+// bracketed returns what stands between the [ at an offset and its ], and the
 // offset after it; brackets inside count, escaped ones do not. Without a ] in
 // the same paragraph it gives the offset after the [.
 func bracketed(src []byte, at int) (words []byte, end int, closed bool) {
@@ -119,7 +119,7 @@ func bracketed(src []byte, at int) (words []byte, end int, closed bool) {
 	return nil, at + 1, false
 }
 
-// paragraphEnd gives the offset of the empty line, or the end of the file, that
+// paragraphEnd returns the offset of the empty line, or the end of the file, that
 // ends the paragraph around an offset, but looks no further than a link may
 // reach.
 func paragraphEnd(src []byte, at int) int {

@@ -10,25 +10,24 @@ import (
 )
 
 // calculator reads the inputs that a calculator block fills in. Whether there
-// are such a calculator and such inputs is for the press to say; here stands
+// are such a calculator and such inputs is for proof to say; here stands
 // only what the block must look like.
-func (p *page) calculator(b *Block, n *ast.FencedCodeBlock) ([]Setting, bool) {
+func (p *page) calculator(b *Block, n *ast.FencedCodeBlock) bool {
 	switch names := strings.Fields(b.Words); {
 	case len(names) == 0:
 		p.find(b.Offset, finding.BlockWords, "a calculator without its name", "Write the name on the same line: calculator slip-density.")
-		return nil, false
+		return false
 	case len(names) > 1:
-		p.find(b.Offset+len(calculatorBlock)+1, finding.BlockWords, fmt.Sprintf("%q is not the name of one calculator", b.Words),
+		p.find(b.Offset+len(CalculatorBlock)+1, finding.BlockWords, fmt.Sprintf("%q is not the name of one calculator", b.Words),
 			"Write one name; inputs go into the body, one “name: value” a line.")
-		return nil, false
+		return false
 	}
 	in, ok := p.readBody(n, "the calculator")
 	if !ok || in.root.Absent() {
-		return nil, ok
+		return ok
 	}
-	var fill []Setting
 	for _, pair := range in.root.Pairs() {
-		fill = append(fill, Setting{Name: pair.Word(), Value: pair.Value.Text(), NameOffset: pair.Key.At(), ValueOffset: pair.Value.At()})
+		b.Fill = append(b.Fill, Setting{Name: pair.Word(), Value: pair.Value.Text(), NameOffset: pair.Key.At(), ValueOffset: pair.Value.At()})
 	}
-	return fill, in.sound()
+	return in.sound()
 }

@@ -46,7 +46,7 @@ func TestCommonMark(t *testing.T) {
 type example struct{ heading, markdown, html string }
 
 // examples reads the specification: an example stands between fences of 32
-// backticks, Markdown and HTML parted by a point, tabs shown as arrows.
+// backticks, Markdown and HTML separated by a point, tabs shown as arrows.
 func examples(spec string) []example {
 	const fence = "````````````````````````````````"
 	var all []example

@@ -2,7 +2,6 @@ package markup
 
 import (
 	"bytes"
-	"slices"
 
 	"github.com/yuin/goldmark/ast"
 	"github.com/yuin/goldmark/parser"
@@ -54,7 +53,7 @@ func (containerParser) Open(_ ast.Node, reader text.Reader, pc parser.Context) (
 	left := util.TrimLeftSpaceLength(rest)
 	info := bytes.TrimSpace(rest)
 	word, words, _ := bytes.Cut(info, []byte(" "))
-	if n < 3 || !slices.Contains(withMarkdown, string(word)) || line[at] == '`' && bytes.IndexByte(info, '`') >= 0 {
+	if n < 3 || !isContainer(string(word)) || line[at] == '`' && bytes.IndexByte(info, '`') >= 0 {
 		return nil, parser.NoChildren
 	}
 	c := &container{
@@ -67,6 +66,12 @@ func (containerParser) Open(_ ast.Node, reader text.Reader, pc parser.Context) (
 	}
 	reader.AdvanceToEOL()
 	return c, parser.HasChildren
+}
+
+// isContainer reports whether a word names a block whose body is Markdown.
+func isContainer(word string) bool {
+	kind := kindOf(word)
+	return kind != nil && kind.read == nil
 }
 
 // fenceLength counts how often the line's first byte stands at its beginning.

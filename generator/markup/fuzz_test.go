@@ -22,8 +22,7 @@ func FuzzParse(f *testing.F) {
 		f.Add([]byte(seed))
 	}
 	f.Fuzz(func(t *testing.T, source []byte) {
-		p := lesson(string(source))
-		d, findings := Parse(p, around{})
+		d, findings := whole(string(source))
 		rows := bytes.Split(source, []byte("\n"))
 		for _, w := range findings {
 			if w.Rule == nil || w.Text == "" || w.Do == "" {
@@ -33,15 +32,15 @@ func FuzzParse(f *testing.F) {
 				t.Errorf("%+v stands outside the file", w)
 			}
 		}
-		for _, l := range d.Links {
-			if l.Offset < 0 || l.Offset >= len(source) {
-				t.Errorf("link %+v stands outside the file", l)
+		for _, r := range d.Refs {
+			if r.Offset < 0 || r.Offset >= len(source) {
+				t.Errorf("reference %+v stands outside the file", r)
 			}
 		}
 		if fault := misnested(d.HTML); fault != "" {
 			t.Errorf("%s in %q", fault, d.HTML)
 		}
-		if again, _ := Parse(p, around{}); !bytes.Equal(again.HTML, d.HTML) {
+		if again, _ := whole(string(source)); !bytes.Equal(again.HTML, d.HTML) {
 			t.Errorf("a second reading gives %q, the first gave %q", again.HTML, d.HTML)
 		}
 	})

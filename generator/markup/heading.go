@@ -60,7 +60,7 @@ func (h headingParser) Close(node ast.Node, reader text.Reader, pc parser.Contex
 	lines.Set(lines.Len()-1, last)
 }
 
-// checkHeadings gives each heading its id and notes it in the document.
+// checkHeadings returns each heading its id and notes it in the document.
 func (p *page) checkHeadings() {
 	ids := ids{used: make(map[string]bool), next: make(map[string]int)}
 	for _, h := range p.headings {
@@ -87,7 +87,8 @@ func (p *page) checkHeadings() {
 			id = ids.free(idFor(words))
 			h.SetAttributeString(idAttribute, id)
 		}
-		p.doc.Headings = append(p.doc.Headings, Heading{Level: h.Level, ID: id.(string), Text: words, Offset: position(h)})
+		heading := &Heading{Level: h.Level, ID: id.(string), Text: words, Offset: position(h)}
+		p.doc.Headings, p.heads[h] = append(p.doc.Headings, heading), heading
 	}
 }
 
@@ -148,7 +149,7 @@ type ids struct {
 	next map[string]int // the next number for an id that is taken
 }
 
-// free gives id, or id with the first number from 2 that nobody uses yet, and
+// free returns id, or id with the first number from 2 that nobody uses yet, and
 // marks it as used.
 func (i ids) free(id string) string {
 	name := id
@@ -160,7 +161,7 @@ func (i ids) free(id string) string {
 	return name
 }
 
-// holdsPicture says whether a heading says in a picture what it has no words
+// holdsPicture reports whether a heading says in a picture what it has no words
 // for; the picture's own words are checked with the picture.
 func holdsPicture(h *ast.Heading) bool {
 	for c := h.FirstChild(); c != nil; c = c.NextSibling() {
@@ -171,10 +172,10 @@ func holdsPicture(h *ast.Heading) bool {
 	return false
 }
 
-// HasHeading says whether the page has a heading with this id.
+// HasHeading reports whether the page has a heading with this id.
 func (d *Document) HasHeading(id string) bool { return d.ids[id] }
 
-// HeadingHelp says which headings a link to this page may name, as the sentence
+// HeadingHelp returns which headings a link to this page may name, as the sentence
 // that stands under a finding.
 func (d *Document) HeadingHelp() string {
 	const most = 8

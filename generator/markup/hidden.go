@@ -35,7 +35,7 @@ func (p *page) checkReferences(tree ast.Node) {
 		}
 		written := p.Source[at[0]:at[1]]
 		for _, r := range string(util.ResolveEntityNames(util.ResolveNumericReferences(written))) {
-			if _, do := source.Hidden(p.Language, r); do != "" {
+			if _, do := source.Hidden(p.text.Language, r); do != "" {
 				p.find(at[0], finding.HiddenCharacter, fmt.Sprintf("%s stands for a character, %U, that cannot be seen or turns words round", written, r), do)
 				break
 			}

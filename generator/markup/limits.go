@@ -42,7 +42,7 @@ func tooDeep(src []byte) (offset int, found bool) {
 	return 0, false
 }
 
-// markers walks the quote and list markers that open a line and gives where
+// markers walks the quote and list markers that open a line and returns where
 // the one too many stands. A line of nothing but one repeated sign is a rule.
 func markers(line []byte) (offset int, deep bool) {
 	depth := 0
@@ -62,7 +62,7 @@ func markers(line []byte) (offset int, deep bool) {
 	return 0, false
 }
 
-// marker gives the length of the blank, quote sign or list marker that begins
+// marker returns the length of the blank, quote sign or list marker that begins
 // line, 0 when something else does.
 func marker(line []byte) int {
 	blankAfter := func(n int) int {
@@ -88,7 +88,7 @@ func marker(line []byte) int {
 	return 0
 }
 
-// isRule says whether a line draws a rule: "- - - -".
+// isRule reports whether a line draws a rule: "- - - -".
 func isRule(line []byte) bool {
 	signs := bytes.Join(bytes.Fields(line), nil)
 	return len(signs) > 0 && (signs[0] == '-' || signs[0] == '*') && len(bytes.Trim(signs, string(signs[:1]))) == 0

@@ -1,59 +1,69 @@
-// Package markup turns the Markdown of a lesson into HTML, once, and keeps
-// what later stages ask about it: its headings, its links, its blocks. It
-// exists because goldmark passes in silence over much that is a mistake in a
-// lesson (a reference that is not defined, a footnote nobody uses, raw HTML),
-// and because the handbook's own blocks, which are fenced blocks in the file,
-// become parts of the page here.
+// Package markup reads the Markdown of a page into a Document: pieces of
+// finished HTML, with the references, headings and blocks between them that only
+// the rest of the handbook can finish. It exists because goldmark passes in
+// silence over much that is a mistake in a lesson (a reference that is not
+// defined, a footnote nobody uses, raw HTML), and because a lesson's words stand
+// in many places: on its page, on a card, among the answers, in the book.
 //
-// markup knows neither the theme nor the other pages: what it needs of them it
-// asks through Surroundings.
+// A Document depends on the page's source and language alone. It knows no
+// theme, no other page and no address of its own, so that it can be kept as long
+// as its source stays the same, and set wherever it is wanted.
 package markup
 
-import (
-	"slipbook/generator/course"
-	"slipbook/generator/finding"
-)
+import "slipbook/generator/finding"
 
-// Surroundings is what a page needs to know of the handbook around it. The
-// press implements it; tests use a small one of their own. All methods may be
-// called from many goroutines.
-type Surroundings interface {
-	// Page finds the hand-written page with this content path.
-	Page(path string) (*course.Page, bool)
-	// Picture finds the picture with this content path.
-	Picture(path string) (*course.Picture, bool)
-	// PictureAddress gives the address, from the root of the handbook, of a
-	// picture that is not drawn into its page ("pictures/jar-1A2B3C4D.png").
-	// It is asked only for paths that Picture finds.
-	PictureAddress(path string) string
-	// Made finds a page or place that no Markdown file holds, by scheme and
-	// id: "glossary:bisque", "state:bisque", "calculator:slip-density",
-	// as an address from the root of the handbook ("glossary.html#bisque").
-	Made(scheme, id string) (address string, ok bool)
-	// Section says what the part of a lesson under a heading is for.
-	Section(heading string) Section
-	// Back says how the way back from a footnote reads, and its name for those
-	// who hear it: from a note to one of the places that refer to it, both
-	// counted from 1, where there are so many places.
-	Back(note, place, places int) (words, name string, err error)
-	// Sum checks a link to a calculator with its boxes filled in: the request
-	// that stands after "?" and the words of the link, whose every number must
-	// be one that the calculator answers or was given. It gives the address
-	// from the root of the handbook, or what is wrong and what to write.
-	Sum(calculator, request, words string) (address, fault, do string)
-	// Block renders one of the handbook's own blocks to HTML for the page.
-	// Problems carry offsets into the page's source.
-	Block(page *course.Page, b Block) (html []byte, problems []Problem)
+// Document is a page as it is written, in pieces, in order. It is never written
+// to once it is read; goroutines share it.
+type Document struct {
+	Pieces   []Piece
+	Headings []*Heading
+	Refs     []*Ref       // every reference, whose Number is its place here
+	Blocks   []*Block     // the handbook's own, in order within a kind
+	Found    finding.List // what is wrong with the page by itself; whoever knows the file names it
+
+	ids map[string]bool // of the headings
 }
 
-// Block is one of the handbook's own fenced blocks, its body already read.
+// Piece is a part of a page. Exactly one of the first five is set.
+type Piece struct {
+	HTML    string   // finished: without an address, an id or a heading in it
+	Ref     *Ref     // a link, where it begins and where it ends, or a picture
+	Block   *Block   // one of the handbook's own blocks
+	Heading *Heading // where it begins and where it ends
+	Note    *Note    // what belongs to a footnote
+	End     bool     // of a link or a heading: it ends here
+}
+
+// Ref is a reference to something outside the page's words: as written, with its
+// place.
+type Ref struct {
+	Kind   RefKind
+	To     string // as written, escapes resolved: "../wash/strength.md#why", "state:bisque", "slip-density?mass=174.5"
+	Words  string // of the link, without marks; of a picture, for whoever cannot see it
+	Title  string // of the link; of a picture that stands alone, its caption
+	Offset int    // in the source
+	Number int    // its place in Document.Refs
+	Alone  bool   // a picture in a paragraph of its own
+}
+
+// RefKind says what a reference leads to.
+type RefKind uint8
+
+// The kinds of reference.
+const (
+	PageRef    RefKind = iota // the path of a page, a heading behind "#"
+	MadeRef                   // what no Markdown file holds: "glossary:bisque", "state:bisque", "calculator:slip-density"
+	FigureRef                 // a calculator with its boxes filled in, whose answer the words hold
+	PictureRef                // the path of a picture
+)
+
+// Block is one of the handbook's own fenced blocks, its body read.
 type Block struct {
 	Kind   string    // "caution", "asked", "teaching", "calculator", "question" or "stages"
 	Words  string    // the rest of the info string after Kind
 	Offset int       // of the info string in the page's source
 	Number int       // 1 for the first block of its kind on the page
-	HTML   []byte    // caution, asked, teaching: the body, rendered
-	Apart  []byte    // caution, asked, teaching: the body for other pages, without marks of footnotes
+	Pieces []Piece   // caution, asked, teaching: the body
 	Fill   []Setting // calculator: the inputs filled in, in the order written
 	Ask    *Question // question
 	Part   *Part     // stages
@@ -90,54 +100,87 @@ type Name struct {
 	Offset int
 }
 
-// Problem is something wrong at an offset of a page's source.
-type Problem struct {
-	Offset int
-	Rule   *finding.Rule
-	Text   string
-	Do     string
-}
-
-// Document is what is kept of a page; the tree is dropped.
-type Document struct {
-	Page        *course.Page
-	HTML        []byte
-	Headings    []Heading
-	Links       []Link   // to other pages of the handbook, in order
-	Looks       [][]byte // what one sees when it is right, in order, without marks of footnotes
-	Faults      []Fault  // what goes wrong, in order, without marks of footnotes
-	Made        []string // "state:bisque": what the page links to that no Markdown file holds, in order, once each
-	Stages      []Part   // what the stages blocks show, in order
-	Calculators []string // names of the calculators on the page, in order, once each
-	Questions   int
-	Cautions    int
-	Asked       []Asked  // what students ask, in order
-	Teaching    [][]byte // the notes for teaching, rendered, in order
-	Pictures    int
-	Shown       []string // content paths of the pictures shown, in order, once each
-	Prose       *Prose   // what a reader reads, for the rules about wording; nil where the page could not be read, or when it was dropped
-
-	ids map[string]bool // of the headings
-}
-
-// Asked is a question that students ask, with its answer.
-type Asked struct {
-	Ask    string
-	HTML   []byte // the answer, without marks of footnotes
-	Number int    // on the page, from 1
-}
-
 // Heading is one heading with its id.
 type Heading struct {
 	Level  int
 	ID     string
 	Text   string
 	Offset int
+	Items  []*Span // the items of the lists under it
+	Pairs  []Pair  // those of its definition lists
 }
 
-// Link is a link to a page of the handbook.
-type Link struct {
-	To       string // content path
-	Fragment string // heading id, without "#"; may be empty
-	Offset   int
+// Span is a run of Document.Pieces.
+type Span struct{ From, To int }
+
+// Pair is a term with one of its definitions.
+type Pair struct{ Term, Means *Span }
+
+// Note is what a footnote has beside its words.
+type Note struct {
+	Kind   NoteKind
+	Number int // of the note on the page, from 1
+	Place  int // of a mark, and of the way back to it: among those of the note, from 1
+	Places int // of a way back: how many places refer to the note
+}
+
+// NoteKind says what a Note is.
+type NoteKind uint8
+
+// The kinds of Note.
+const (
+	NoteMark  NoteKind = iota // the number where the note belongs
+	NoteEntry                 // the beginning of the note itself, an item of a list
+	NoteBack                  // the way back from it
+)
+
+// In returns the pieces of a run.
+func (d *Document) In(s *Span) []Piece { return d.Pieces[s.From:s.To] }
+
+// Named returns the blocks of a kind, in order.
+func (d *Document) Named(kind string) []*Block {
+	var all []*Block
+	for _, b := range d.Blocks {
+		if b.Kind == kind {
+			all = append(all, b)
+		}
+	}
+	return all
+}
+
+// Calculators returns the names of the calculators on the page, in order, each
+// once.
+func (d *Document) Calculators() []string {
+	var names []string
+	seen := map[string]bool{}
+	for _, b := range d.Named(CalculatorBlock) {
+		if !seen[b.Words] {
+			seen[b.Words] = true
+			names = append(names, b.Words)
+		}
+	}
+	return names
+}
+
+// Made returns what the page links to that no Markdown file holds, a filled-in
+// calculator as the calculator, each once: "state:bisque".
+func (d *Document) Made() []string {
+	var all []string
+	seen := map[string]bool{}
+	for _, r := range d.Refs {
+		to := r.To
+		switch r.Kind {
+		case MadeRef:
+		case FigureRef:
+			calculator, _ := r.Figure()
+			to = calculatorScheme + ":" + calculator
+		default:
+			continue
+		}
+		if !seen[to] {
+			seen[to] = true
+			all = append(all, to)
+		}
+	}
+	return all
 }

@@ -2,11 +2,7 @@ package markup
 
 import (
 	"bytes"
-	"errors"
-	"strings"
 	"testing"
-
-	"slipbook/generator/finding"
 )
 
 // TestMarksStayInTheLesson wants the number of a footnote on its own page, and
@@ -17,31 +13,13 @@ func TestMarksStayInTheLesson(t *testing.T) {
 	if got := bytes.Count(d.HTML, []byte(`class="note-mark"`)); got != 5 {
 		t.Errorf("%d marks on the page itself, want 5: %s", got, d.HTML)
 	}
-	if len(d.Asked) != 1 || len(d.Looks) != 1 || len(d.Faults) != 1 {
-		t.Fatalf("gathered %d, %d and %d, want one of each", len(d.Asked), len(d.Looks), len(d.Faults))
-	}
 	for _, c := range []struct{ got, want string }{
-		{string(d.Asked[0].HTML), "<p>Yes.</p>\n"},
-		{string(d.Looks[0]), "<p>smooth</p>\n<section class=\"caution\">\nDust 1|\n<p>Wet it.</p>\n</section>\n"},
-		{string(d.Faults[0].Seen), "It peels"},
-		{string(d.Faults[0].Means), "Too dry."},
+		{apart(d.Named(AskedBlock)[0].Pieces), "<p>Yes.</p>\n"},
+		{under(d, "What to look for"), "<p>smooth</p>\n<section class=\"caution\">\nDust 1|\n<p>Wet it.</p>\n</section>\n|"},
+		{under(d, "What goes wrong"), "It peels: Too dry.|"},
 	} {
 		if c.got != c.want {
 			t.Errorf("gathered %q, want %q", c.got, c.want)
 		}
-	}
-}
-
-// wordless is a theme without words for the way back from a footnote.
-type wordless struct{ around }
-
-func (wordless) Back(_, _, _ int) (words, name string, err error) {
-	return "", "", errors.New("no words")
-}
-
-func TestBackWithoutWordsIsAFaultOfTheTheme(t *testing.T) {
-	_, findings := Parse(lesson("a[^n]\n\n[^n]: b\n"), wordless{})
-	if len(findings) != 1 || findings[0].Rule != finding.ThemeFault || !strings.Contains(findings[0].Text, "no words") {
-		t.Errorf("findings:\n%s", said(findings))
 	}
 }

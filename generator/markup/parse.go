@@ -1,7 +1,6 @@
 package markup
 
 import (
-	"bytes"
 	"fmt"
 
 	"github.com/yuin/goldmark"
@@ -10,15 +9,14 @@ import (
 	"github.com/yuin/goldmark/parser"
 	"github.com/yuin/goldmark/text"
 
-	"slipbook/generator/course"
 	"slipbook/generator/finding"
 	"slipbook/generator/source"
 )
 
 // page is one page while it is read.
 type page struct {
-	*course.Page
-	around Surroundings
+	Source []byte
+	setup  goldmark.Markdown
 	doc    *Document
 	text   *source.Text // what is wrong with it
 
@@ -27,6 +25,12 @@ type page struct {
 	explained int               // brackets before this offset belong to something already found
 	numbers   map[string]int    // own blocks so far, by kind
 
+	refs    map[ast.Node]*Ref     // of links
+	heads   map[ast.Node]*Heading // of headings
+	runs    map[ast.Node]*Span    // of list items, terms and definitions that other pages may want
+	bodies  []*Block              // blocks with pieces, in the order in which they were set
+	printed []byte                // the HTML of all pieces
+	spans   []Span                // where each piece of HTML stands in printed
 	found
 }
 
@@ -43,63 +47,71 @@ type found struct {
 	definitions []*ast.LinkReferenceDefinition
 }
 
-// Parse reads a page and gives what later stages need of it, with everything
-// that is wrong in it, in the order of the checks, source.MostFindings at most
-// and one that says when there are more. The document is never nil; where a part
-// is wrong its HTML leaves that part out. Parse may be called from many
+// Read reads a page: its source, in which the opening block is blank so that
+// offsets are those of the file, and its language, an IETF tag. What is wrong
+// with the page by itself stands in the document, which is never nil; where a
+// part is wrong its pieces leave that part out. What a reader reads comes beside
+// it, nil where the page could not be read. Read may be called from many
 // goroutines.
-func Parse(p *course.Page, s Surroundings) (*Document, finding.List) {
-	r := &page{
-		Page:    p,
-		text:    source.New(p.File, p.Source),
-		around:  s,
-		doc:     &Document{Page: p},
+func Read(bytes []byte, language string) (*Document, *Prose) {
+	p := &page{
+		Source:  bytes,
+		setup:   setupFor(language),
+		doc:     &Document{},
+		text:    &source.Text{Bytes: bytes, Language: language},
 		closed:  make(map[ast.Node]bool),
 		numbers: make(map[string]int),
+		refs:    make(map[ast.Node]*Ref),
+		heads:   make(map[ast.Node]*Heading),
+		runs:    make(map[ast.Node]*Span),
 	}
-	if at, deep := tooDeep(p.Source); deep {
-		r.foundTooDeep(at)
-		return r.doc, r.text.Found
+	prose := (*Prose)(nil)
+	if p.mayBeRead() {
+		prose = p.readAll()
 	}
-	if at, many := tooManyNotes(p.Source); many {
-		r.find(at, finding.TooLong, fmt.Sprintf("more than %d footnotes and marks of footnotes", mostNotes), "Divide the page, or write what the notes say where it belongs.")
-		return r.doc, r.text.Found
-	}
-	tree := r.tree()
-	r.walk(tree)
-	r.checkReferences(tree)
-	r.doc.Prose = r.prose(tree)
-	r.checkHeadings()
-	r.checkDefinitions()
-	r.checkLinks()
-	r.makeBacks()
-	r.makePictures()
-	r.makeSamples()
-	r.makeBlocks()
-	r.makeContainers()
-	r.gatherSections()
-	r.doc.HTML = bind(r.html(tree))
-	return r.doc, r.text.Found
+	p.doc.Found = p.text.Found
+	return p.doc, prose
 }
 
-// tree lets goldmark read the page. The opening block is blank in the source,
-// so offsets in the tree are offsets in the file.
+// mayBeRead reports whether reading the page takes bounded time and memory; what
+// is wrong with one that may not is reported.
+func (p *page) mayBeRead() bool {
+	if at, deep := tooDeep(p.Source); deep {
+		p.foundTooDeep(at)
+		return false
+	}
+	if at, many := tooManyNotes(p.Source); many {
+		p.find(at, finding.TooLong, fmt.Sprintf("more than %d footnotes and marks of footnotes", mostNotes), "Divide the page, or write what the notes say where it belongs.")
+		return false
+	}
+	return true
+}
+
+// readAll reads the page, step by step.
+func (p *page) readAll() *Prose {
+	tree := p.tree()
+	p.walk(tree)
+	p.checkReferences(tree)
+	prose := p.prose(tree)
+	p.checkHeadings()
+	p.checkDefinitions()
+	p.checkLinks()
+	p.makeBacks()
+	p.makePictures()
+	p.makeSamples()
+	p.makeBlocks()
+	p.noteSections()
+	p.makeContainers()
+	p.doc.Pieces = p.set(tree)
+	p.finish()
+	return prose
+}
+
+// tree lets goldmark read the page.
 func (p *page) tree() ast.Node {
 	pc := parser.NewContext()
 	pc.Set(pageKey, p)
-	return handbook.Parser().Parse(text.NewReader(p.Source), parser.WithContext(pc))
-}
-
-// html prints a tree.
-func (p *page) html(tree ast.Node) []byte { return p.printed(handbook, tree) }
-
-// printed prints a tree in one of our set-ups.
-func (p *page) printed(setup goldmark.Markdown, tree ast.Node) []byte {
-	var b bytes.Buffer
-	if err := setup.Renderer().Render(&b, p.Source, tree); err != nil {
-		panic(fmt.Sprintf("markup: printing %s into memory failed: %v", p.File, err)) // no renderer here gives an error
-	}
-	return b.Bytes()
+	return p.setup.Parser().Parse(text.NewReader(p.Source), parser.WithContext(pc))
 }
 
 // find notes something wrong at an offset of the source.

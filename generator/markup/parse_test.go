@@ -1,6 +1,7 @@
 package markup
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 	"sync"
@@ -77,17 +78,55 @@ func TestDocument(t *testing.T) {
 		"```calculator slip-density", "```", "",
 		"```question", "ask: Why?", "answers:", "- {text: a, because: b, right: true}", "- {text: c, because: d}", "```",
 	}, "\n"))
-	if want := []Heading{{Level: 2, ID: "first-part", Text: "First part", Offset: 0}}; !slices.Equal(d.Headings, want) {
-		t.Errorf("headings %v, want %v", d.Headings, want)
+	if h := d.Headings; len(h) != 1 || h[0].Level != 2 || h[0].ID != "first-part" || h[0].Text != "First part" || h[0].Offset != 0 {
+		t.Errorf("headings %+v", h)
 	}
-	if want := []Link{{To: "units/wash/strength.md", Fragment: "how", Offset: 17}, {To: "home.md", Offset: 47}}; !slices.Equal(d.Links, want) {
-		t.Errorf("links %v, want %v", d.Links, want)
+	var refs []string
+	for n, r := range d.Refs {
+		if r.Number != n {
+			t.Errorf("reference %d has the number %d", n, r.Number)
+		}
+		refs = append(refs, fmt.Sprintf("%d %s at %d", r.Kind, r.To, r.Offset))
 	}
-	if d.Pictures != 2 || !slices.Equal(d.Shown, []string{"pictures/jar.svg"}) {
-		t.Errorf("%d pictures, %v", d.Pictures, d.Shown)
+	want := []string{"0 ../wash/strength.md#how at 17", "0 ../../home.md at 47", "0 #first-part at 67", "1 glossary:bisque at 88", "3 ../../pictures/jar.svg at 110", "3 ../../pictures/jar.svg at 145"}
+	if !slices.Equal(refs, want) {
+		t.Errorf("references %q, want %q", refs, want)
 	}
-	if d.Cautions != 1 || d.Questions != 1 || !slices.Equal(d.Calculators, []string{"slip-density"}) {
-		t.Errorf("%d cautions, %d questions, calculators %v", d.Cautions, d.Questions, d.Calculators)
+	if len(d.Named(CautionBlock)) != 1 || len(d.Named(QuestionBlock)) != 1 || !slices.Equal(d.Calculators(), []string{"slip-density"}) {
+		t.Errorf("blocks %+v, calculators %v", d.Blocks, d.Calculators())
+	}
+}
+
+// TestPieces wants what depends on anything but the source to be no finished HTML.
+func TestPieces(t *testing.T) {
+	d := read(t, "## A\n\nb [c](../../home.md) d[^n] ![e](../../pictures/jar.svg)\n\n```caution\n[f](../../home.md)\n```\n\n[^n]: g\n")
+	for _, pieces := range [][]Piece{d.Pieces, d.Blocks[0].Pieces} {
+		for _, p := range pieces {
+			for _, sign := range []string{"href", "src=", " id=", "<h2", "<svg"} {
+				if strings.Contains(p.HTML, sign) {
+					t.Errorf("%q holds %s", p.HTML, sign)
+				}
+			}
+			set := 0
+			for _, is := range []bool{p.HTML != "", p.Ref != nil, p.Block != nil, p.Heading != nil, p.Note != nil} {
+				if is {
+					set++
+				}
+			}
+			if set != 1 {
+				t.Errorf("%+v is %d things", p, set)
+			}
+		}
+	}
+}
+
+// TestQuotesOfALanguage wants the quotation marks of the page's language.
+func TestQuotesOfALanguage(t *testing.T) {
+	for language, want := range map[string]string{"en-US": "“a” ‘b’", "de-AT": "„a“ ‚b‘", "es": "«a» “b”", "tlh": "“a” ‘b’", "": "“a” ‘b’"} {
+		d, _ := Read([]byte(`"a" 'b'`), language)
+		if got := string(setBare(d.Pieces, true)); got != "<p>"+want+"</p>\n" {
+			t.Errorf("%s: %q", language, got)
+		}
 	}
 }
 
@@ -100,7 +139,7 @@ func TestParseTogether(t *testing.T) {
 	for range 16 {
 		all.Go(func() {
 			for range 8 {
-				if d, _ := Parse(lesson(source), around{}); string(d.HTML) != want {
+				if d, _ := whole(source); string(d.HTML) != want {
 					t.Errorf("got %q, want %q", d.HTML, want)
 				}
 			}

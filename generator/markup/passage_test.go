@@ -11,7 +11,7 @@ import (
 // told lists the passages of a page: kind, place and words; * marks those in a
 // footnote, ! those for the instructor.
 func told(source string) string {
-	d, _ := Parse(lesson(source), around{})
+	d, _ := whole(source)
 	lines := finding.NewLines([]byte(source))
 	var b strings.Builder
 	for _, p := range d.Prose.Passages {
@@ -125,7 +125,7 @@ func TestWhatCautionsGuard(t *testing.T) {
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
-			d, _ := Parse(lesson(test.source), around{})
+			d, _ := whole(test.source)
 			if got := d.Prose.Cautions[0]; got.Guards != test.want || got.Title != "A" || got.Last-got.First != 1 {
 				t.Errorf("%+v, want Guards %v", got, test.want)
 			}
@@ -146,7 +146,7 @@ func FuzzProse(f *testing.F) {
 		f.Add([]byte(seed))
 	}
 	f.Fuzz(func(t *testing.T, source []byte) {
-		d, _ := Parse(lesson(string(source)), around{})
+		d, _ := whole(string(source))
 		if d.Prose == nil {
 			return // nested too deep
 		}

@@ -11,22 +11,23 @@ import (
 const questionHelp = "A question has “ask:” and “answers:”, each answer “text:”, “because:” and, where it is right, “right: true”."
 
 // question reads a self-check question.
-func (p *page) question(b *Block, n *ast.FencedCodeBlock) (*Question, bool) {
+func (p *page) question(b *Block, n *ast.FencedCodeBlock) bool {
 	if !p.noWords(b, "Write them after “ask:” in the body.") {
-		return nil, false
+		return false
 	}
 	in, ok := p.readBody(n, "the question")
 	if !ok {
-		return nil, false
+		return false
 	}
 	if in.root.Absent() {
 		p.find(b.Offset, finding.BlockBody, "a question without a body", questionHelp)
-		return nil, false
+		return false
 	}
 	f := in.root.Fields("ask", "answers")
 	q := &Question{Ask: f.Need("ask", "ask: Why does slip flake off bisque?").Text()}
 	q.Answers = in.answers(f.Need("answers", "answers: [{text: …, because: …, right: true}, {text: …, because: …}]"))
-	return q, in.sound()
+	b.Ask = q
+	return in.sound()
 }
 
 // answers reads the list of answers: two or more, at least one of them right.

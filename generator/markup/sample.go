@@ -27,7 +27,7 @@ var inks = []struct {
 	{"hl-head", []chroma.TokenType{chroma.GenericHeading, chroma.GenericStrong}},
 }
 
-// ink gives the class of a token, empty for plain words and blanks.
+// ink returns the class of a token, empty for plain words and blanks.
 func ink(t chroma.Token) string {
 	if strings.TrimSpace(t.Value) == "" {
 		return ""
@@ -44,7 +44,7 @@ func ink(t chroma.Token) string {
 
 // sampleHTML prints a code sample. It takes the keyboard's focus, so that a
 // long line can be scrolled without a finger.
-func sampleHTML(language string, code []byte) []byte {
+func sampleHTML(language string, code []byte) string {
 	var b bytes.Buffer
 	b.WriteString(`<pre class="sample" tabindex="0"><code>`)
 	if l, ok := lexers[language]; ok && len(code) <= longestColoured {
@@ -53,7 +53,7 @@ func sampleHTML(language string, code []byte) []byte {
 		b.WriteString(escape(string(code)))
 	}
 	b.WriteString("</code></pre>\n")
-	return b.Bytes()
+	return b.String()
 }
 
 // colour writes words of one class that follow each other as one.

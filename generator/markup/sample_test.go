@@ -1,6 +1,7 @@
 package markup
 
 import (
+	"io/fs"
 	"math"
 	"regexp"
 	"slices"
@@ -9,6 +10,8 @@ import (
 	"time"
 
 	"github.com/alecthomas/chroma/v2"
+
+	"slipbook/themes"
 )
 
 // tag finds the spans of coloured code.
@@ -90,19 +93,43 @@ func TestLongSamplesStayPlain(t *testing.T) {
 	}
 }
 
-// TestInksCanBeRead computes the contrast of every ink with its ground as WCAG
-// 2.2 defines it, and demands what it asks for text.
+// TestInksCanBeRead wants a rule for every class of coloured words on light and on
+// dark screens, and computes the contrast of each ink with the ground that samples
+// stand on as WCAG 2.2 defines it.
 func TestInksCanBeRead(t *testing.T) {
 	const least = 4.5
-	for _, style := range []*chroma.Style{inksOnPaper, inksAtNight} {
-		ground := style.Get(chroma.Background).Background
+	light, dark, ok := strings.Cut(style(t, "sample.css"), "@media screen and (prefers-color-scheme: dark) {")
+	grounds := regexp.MustCompile(`--sheet: (#[0-9a-f]{6});`).FindAllStringSubmatch(style(t, "base.css"), -1)
+	if !ok || len(grounds) != 2 {
+		t.Fatalf("no dark rules, or %d grounds", len(grounds))
+	}
+	for n, css := range []string{light, dark} {
+		ground := chroma.MustParseColour(grounds[n][1])
 		for _, i := range inks {
-			ink := style.Get(i.kinds[0]).Colour
-			if c := contrast(ink, ground); c < least {
-				t.Errorf("%s, %s: %s on %s has a contrast of %.2f, less than %.1f", style.Name, i.class, ink, ground, c, least)
+			m := regexp.MustCompile(`\.sample \.` + i.class + ` \{ color: (#[0-9a-f]{6})`).FindStringSubmatch(css)
+			if m == nil {
+				t.Errorf("no rule for %s", i.class)
+				continue
+			}
+			if c := contrast(chroma.MustParseColour(m[1]), ground); c < least {
+				t.Errorf("%s: %s on %s has a contrast of %.2f, less than %.1f", i.class, m[1], ground, c, least)
 			}
 		}
 	}
+}
+
+// style returns a style sheet of the theme.
+func style(t *testing.T, name string) string {
+	t.Helper()
+	theme, err := themes.Open("studio")
+	if err != nil {
+		t.Fatal(err)
+	}
+	css, err := fs.ReadFile(theme, "styles/"+name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return string(css)
 }
 
 // TestContrast checks the ruler: black on white is 21, #777777 on white is 4.48
@@ -133,31 +160,4 @@ func luminance(c chroma.Colour) float64 {
 		return math.Pow((s+0.055)/1.055, 2.4)
 	}
 	return 0.2126*linear(c.Red()) + 0.7152*linear(c.Green()) + 0.0722*linear(c.Blue())
-}
-
-// TestCodeStyles shows that each class has a rule in both palettes and that
-// there is nothing else.
-func TestCodeStyles(t *testing.T) {
-	light, dark, ok := strings.Cut(CodeStyles(), "@media screen and (prefers-color-scheme: dark) {\n")
-	if !ok {
-		t.Fatalf("no dark rules in\n%s", CodeStyles())
-	}
-	rule := regexp.MustCompile(`(?m)^\t?\.sample \.(hl-[a-z]+) \{ color: #[0-9a-f]{6}(; font-weight: bold)?(; font-style: italic)? \}$`)
-	for _, css := range []string{light, dark} {
-		var classes []string
-		for _, m := range rule.FindAllStringSubmatch(css, -1) {
-			classes = append(classes, m[1])
-		}
-		if len(classes) != len(inks) {
-			t.Errorf("%d rules for %d classes in\n%s", len(classes), len(inks), css)
-		}
-		for _, i := range inks {
-			if !slices.Contains(classes, i.class) {
-				t.Errorf("no rule for %s", i.class)
-			}
-		}
-	}
-	if got := strings.TrimSpace(rule.ReplaceAllString(light+dark, "")); got != "}" {
-		t.Errorf("what else stands in the styles: %q", got)
-	}
 }

@@ -1,78 +1,56 @@
 package markup
 
 import (
-	"slices"
-
 	"github.com/yuin/goldmark/ast"
 	xast "github.com/yuin/goldmark/extension/ast"
 )
 
-// Section is what a part of a lesson is for, as far as the handbook takes such
-// parts out of lessons and gathers them elsewhere.
-type Section uint8
-
-// The sections that are gathered.
-const (
-	OtherSection Section = iota
-	LookSection          // what one sees when it is right: its list items
-	WrongSection         // what goes wrong: the pairs of its definition list
-)
-
-// Fault is one thing that goes wrong: what is seen, and why and what then.
-type Fault struct {
-	Seen  []byte
-	Means []byte
-}
-
-// gatherSections keeps what the page says to look for and what goes wrong. It
-// runs last, when everything in the tree is finished.
-func (p *page) gatherSections() {
-	for _, h := range p.headings {
-		section := p.around.Section(plain(h, p.Source))
-		if section == OtherSection || within(h) != nil {
+// noteSections notes which items of lists, and which terms with their
+// definitions, stand under which headings: what one sees when it is right, and
+// what goes wrong, are gathered elsewhere. Which headings mean these is the
+// course's word. A heading in one of the handbook's own blocks gathers nothing.
+func (p *page) noteSections() {
+	for i, h := range p.headings {
+		if within(h) != nil {
 			continue
 		}
+		heading := p.doc.Headings[i]
 		for n := h.NextSibling(); n != nil; n = n.NextSibling() {
 			if next, ok := n.(*ast.Heading); ok && next.Level <= h.Level {
 				break
 			}
 			switch n := n.(type) {
 			case *ast.List:
-				if section == LookSection {
-					p.takeLooks(n)
+				for item := n.FirstChild(); item != nil; item = item.NextSibling() {
+					heading.Items = append(heading.Items, p.run(item))
 				}
 			case *xast.DefinitionList:
-				if section == WrongSection {
-					p.takeFaults(n)
-				}
+				p.notePairs(heading, n)
 			}
 		}
 	}
 }
 
-func (p *page) takeLooks(list *ast.List) {
-	for item := list.FirstChild(); item != nil; item = item.NextSibling() {
-		p.doc.Looks = append(p.doc.Looks, p.inner(item))
-	}
-}
-
-func (p *page) takeFaults(list *xast.DefinitionList) {
-	var seen []byte
+// notePairs notes the terms of a definition list with their definitions.
+func (p *page) notePairs(heading *Heading, list *xast.DefinitionList) {
+	var term *Span
 	for n := list.FirstChild(); n != nil; n = n.NextSibling() {
 		switch n.Kind() {
 		case xast.KindDefinitionTerm:
-			seen = p.inner(n)
+			term = p.run(n)
 		case xast.KindDefinitionDescription:
-			p.doc.Faults = append(p.doc.Faults, Fault{Seen: seen, Means: p.inner(n)})
+			if term == nil { // goldmark makes no definition without its term
+				term = &Span{}
+			}
+			heading.Pairs = append(heading.Pairs, Pair{term, p.run(n)})
 		}
 	}
 }
 
-// inner prints what a node holds, for other pages.
-func (p *page) inner(n ast.Node) []byte {
-	var parts [][]byte
-	for c := n.FirstChild(); c != nil; c = c.NextSibling() {
-		parts = append(parts, p.printed(gathered, c))
+// run returns the run of pieces that a node will be.
+func (p *page) run(n ast.Node) *Span {
+	if p.runs[n] == nil {
+		p.runs[n] = &Span{}
 	}
-	return bind(slices.Concat(parts...))
+	return p.runs[n]
 }

@@ -1,6 +1,8 @@
 package markup
 
 import (
+	"strings"
+
 	"github.com/yuin/goldmark"
 	"github.com/yuin/goldmark/extension"
 	"github.com/yuin/goldmark/parser"
@@ -12,23 +14,44 @@ import (
 // options are the parts of our goldmark set-up that can be taken out, so that
 // the rest can be held against the examples of the CommonMark specification.
 type options struct {
-	typography bool // curled quotes, dashes, ellipses
-	rawXHTML   bool // HTML passes through and empty elements close as in XML, as the specification prints them
-	noMarks    bool // the marks of footnotes are left out
+	quotes   *quotes // curled quotes, dashes, ellipses; nil leaves the signs as typed
+	rawXHTML bool    // HTML passes through and empty elements close as in XML, as the specification prints them; nothing is set as pieces
 }
 
-// handbook is the one goldmark set-up of the program. Goroutines share it: it
-// only reads after its first use, and all that belongs to one page travels in
+// setups are the goldmark set-ups of the program, one for each language whose
+// quotation marks differ, the first for all others. Goroutines share them: they
+// only read after their first use, and all that belongs to one page travels in
 // the page's own parser.Context.
-var handbook = newMarkdown(options{typography: true})
+var setups = makeSetups()
 
-// gathered prints what other pages take from a page.
-var gathered = newMarkdown(options{typography: true, noMarks: true})
+type languageSetup struct {
+	language string
+	markdown goldmark.Markdown
+}
+
+func makeSetups() []languageSetup {
+	var all []languageSetup
+	for i := range quotesOf {
+		all = append(all, languageSetup{quotesOf[i].language, newMarkdown(options{quotes: &quotesOf[i]})})
+	}
+	return all
+}
+
+// setupFor returns the set-up for a page's language: "de-AT" is set as "de".
+func setupFor(language string) goldmark.Markdown {
+	primary, _, _ := strings.Cut(strings.ToLower(language), "-")
+	for _, s := range setups {
+		if s.language == primary {
+			return s.markdown
+		}
+	}
+	return setups[0].markdown
+}
 
 // pageKey finds the page being read in its parser.Context.
 var pageKey = parser.NewContextKey()
 
-// pageOf gives the page being read, nil when goldmark runs without one.
+// pageOf returns the page being read, nil when goldmark runs without one.
 func pageOf(pc parser.Context) *page {
 	p, _ := pc.Get(pageKey).(*page)
 	return p
@@ -44,13 +67,15 @@ func newMarkdown(o options) goldmark.Markdown {
 			extension.DefinitionList,
 			extension.NewFootnote(),
 		),
-		goldmark.WithRendererOptions(renderer.WithNodeRenderers(util.Prioritized(ownRenderer{withMarks: !o.noMarks}, 100))),
+		goldmark.WithRendererOptions(renderer.WithNodeRenderers(util.Prioritized(ownRenderer{}, 100))),
 	}
-	if o.typography {
-		set = append(set, goldmark.WithExtensions(typographer()))
+	if o.quotes != nil {
+		set = append(set, goldmark.WithExtensions(o.quotes.typographer()))
 	}
 	if o.rawXHTML {
 		set = append(set, goldmark.WithRendererOptions(html.WithUnsafe(), html.WithXHTML()))
+	} else {
+		set = append(set, goldmark.WithRendererOptions(renderer.WithNodeRenderers(util.Prioritized(pieceRenderer{}, 100))))
 	}
 	return goldmark.New(set...)
 }
@@ -79,14 +104,29 @@ func newParser() parser.Parser {
 	)
 }
 
+// quotes are the quotation marks of a language.
+type quotes struct {
+	language                string
+	left, right             string // “ ”
+	leftSingle, rightSingle string // ‘ ’
+}
+
+// quotesOf lists them, as the Unicode CLDR has them; languages that are not here
+// are set as the first.
+var quotesOf = []quotes{
+	{"en", "“", "”", "‘", "’"},
+	{"de", "„", "“", "‚", "‘"},
+	{"es", "«", "»", "“", "”"},
+}
+
 // typographer sets real characters, so that headings and alternative texts
 // carry no entities.
-func typographer() goldmark.Extender {
+func (q *quotes) typographer() goldmark.Extender {
 	return extension.NewTypographer(extension.WithTypographicSubstitutions(extension.TypographicSubstitutions{
-		extension.LeftSingleQuote:  []byte("‘"),
-		extension.RightSingleQuote: []byte("’"),
-		extension.LeftDoubleQuote:  []byte("“"),
-		extension.RightDoubleQuote: []byte("”"),
+		extension.LeftSingleQuote:  []byte(q.leftSingle),
+		extension.RightSingleQuote: []byte(q.rightSingle),
+		extension.LeftDoubleQuote:  []byte(q.left),
+		extension.RightDoubleQuote: []byte(q.right),
 		extension.EnDash:           []byte("–"),
 		extension.EmDash:           []byte("—"),
 		extension.Ellipsis:         []byte("…"),

@@ -11,22 +11,23 @@ import (
 const stagesHelp = "It names what to show, one a line: “medium: coloured-slip”, “state: leather-hard”, “technique: trailing”; one of them is enough."
 
 // stages reads which part of the decoration table a stages block shows. Whether
-// there are such a medium, state and technique is for the press to say; here
+// there are such a medium, state and technique is for proof to say; here
 // stands only what the block must look like.
-func (p *page) stages(b *Block, n *ast.FencedCodeBlock) (*Part, bool) {
+func (p *page) stages(b *Block, n *ast.FencedCodeBlock) bool {
 	if !p.noWords(b, "Write what to show into the body, for example “medium: coloured-slip”.") {
-		return nil, false
+		return false
 	}
 	in, ok := p.readBody(n, "the stages block")
 	if !ok {
-		return nil, false
+		return false
 	}
 	f := in.root.Fields("medium", "state", "technique")
 	part := &Part{Medium: nameOf(f.Get("medium")), State: nameOf(f.Get("state")), Technique: nameOf(f.Get("technique"))}
 	if *part == (Part{}) && in.sound() {
 		p.find(b.Offset, finding.BlockBody, "a stages block that names nothing", stagesHelp)
 	}
-	return part, in.sound()
+	b.Part = part
+	return in.sound()
 }
 
 // nameOf reads an id with its place; empty of an absent value.

@@ -11,7 +11,7 @@ import (
 	"github.com/yuin/goldmark/util"
 )
 
-// position gives the offset of a node, or of the nearest node around it that
+// position returns the offset of a node, or of the nearest node around it that
 // has one; 0 when none has.
 func position(n ast.Node) int {
 	for ; n != nil; n = n.Parent() {
@@ -22,7 +22,7 @@ func position(n ast.Node) int {
 	return 0
 }
 
-// plain gives the words of a node without marks: escapes and entities
+// plain returns the words of a node without marks: escapes and entities
 // resolved, line breaks as spaces, no spaces at the ends.
 func plain(n ast.Node, source []byte) string {
 	var b strings.Builder
@@ -52,7 +52,7 @@ func write(b *strings.Builder, n ast.Node, source []byte) {
 	}
 }
 
-// resolve gives the text that Markdown source stands for: backslash escapes and
+// resolve returns the text that Markdown source stands for: backslash escapes and
 // entities replaced by what they mean. It reads what goldmark prints, so that
 // words and page can never differ.
 func resolve(source []byte) string {
@@ -69,7 +69,7 @@ func resolve(source []byte) string {
 // escape makes text safe in HTML, in attributes as well.
 func escape(s string) string { return string(util.EscapeHTML([]byte(s))) }
 
-// inside says whether a node stands within one of this kind.
+// inside reports whether a node stands within one of this kind.
 func inside(n ast.Node, kind ast.NodeKind) bool {
 	for n = n.Parent(); n != nil; n = n.Parent() {
 		if n.Kind() == kind {

@@ -1,11 +1,16 @@
 package press
 
-import "html/template"
+import (
+	"html/template"
+	"slipbook/generator/address"
+	"slipbook/generator/course"
+	"slipbook/generator/markup"
+)
 
 // answersView is the page of quick answers: what students ask, from all
 // lessons, each with the way to where it is told.
 type answersView struct {
-	Shell shell
+	framed
 	Parts []answersPart
 }
 
@@ -17,7 +22,7 @@ type answersPart struct {
 
 // answerView is one question with its answer.
 type answerView struct {
-	Number int // on the page, from 1
+	ID     string
 	Ask    string
 	Body   template.HTML
 	Lesson link // the place in the lesson
@@ -26,46 +31,47 @@ type answerView struct {
 // answersSheets is the page of quick answers, or nothing while no lesson has
 // any.
 func (i *impression) answersSheets() []sheet {
-	parts := i.answersParts()
-	if len(parts) == 0 {
-		return nil
-	}
-	return []sheet{{answersAddress, "answers", func() (any, error) {
-		w, err := i.words.sayAll("answers", "answers-description")
-		if err != nil {
-			return nil, err
+	for _, page := range i.order {
+		if page.Kind == course.LessonPage && len(page.Document.Named(markup.AskedBlock)) > 0 {
+			return []sheet{{address: address.Answers, title: i.say("answers"), description: i.say("answers-description"), view: i.answers}}
 		}
-		return answersView{
-			Shell: i.shell(about{kind: "answers", address: answersAddress, title: w[0], description: w[1], gathered: true}),
-			Parts: parts,
-		}, nil
-	}}}
+	}
+	return nil
+}
+
+// answers makes the view of that page.
+func (i *impression) answers(at place) (pageView, error) {
+	parts, err := i.answersParts(at)
+	return answersView{
+		framed: framed{Shell: i.shell(at, about{kind: "answers", title: i.say("answers"), description: i.say("answers-description"), gathered: true})},
+		Parts:  parts,
+	}, err
 }
 
 // answersParts gathers what is asked, unit by unit in reading order.
-func (i *impression) answersParts() []answersPart {
+func (i *impression) answersParts(at place) ([]answersPart, error) {
 	var parts []answersPart
 	number := 0
 	for _, u := range i.course.Units {
 		part := answersPart{}
 		if u.Page != nil {
-			part.Unit = linkTo(answersAddress, u.Page)
+			part.Unit = linkTo(at, u.Page)
 		}
-		for _, page := range u.Lessons {
-			d := i.documents[page]
-			if d == nil {
-				continue
-			}
-			for _, a := range d.Asked {
+		for _, lesson := range u.Lessons {
+			page := i.documents[lesson]
+			for _, b := range page.Document.Named(markup.AskedBlock) {
 				number++
-				lesson := linkTo(answersAddress, page)
-				lesson.Address += "#" + askedID(a.Number)
-				part.Answers = append(part.Answers, answerView{number, a.Ask, moved(page.Address, answersAddress, a.HTML), lesson})
+				body, err := i.gathered(page, b.Pieces, at)
+				if err != nil {
+					return nil, err
+				}
+				told := link{Title: lesson.Head.Title, Address: at.to(lesson.Address + "#" + address.Asked(b.Number))}
+				part.Answers = append(part.Answers, answerView{at.id("answer." + itoa(number)), markup.Bind(b.Words), body, told})
 			}
 		}
 		if len(part.Answers) > 0 {
 			parts = append(parts, part)
 		}
 	}
-	return parts
+	return parts, nil
 }

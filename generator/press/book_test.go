@@ -6,13 +6,15 @@ import (
 	"testing"
 
 	"golang.org/x/net/html"
+
+	"slipbook/generator/address"
 )
 
 // TestBook wants every page of the course once in the book, links that stay in
 // it, and nothing that only a screen can use.
 func TestBook(t *testing.T) {
 	e := printed(t, gatheredCourse(t))
-	root := pageOf(t, e, bookAddress)
+	root := pageOf(t, e, address.Book)
 	chapters := elements(root, classed("chapter"))
 	if want := 1 + 2 + 4 + 6 + 2 + 12 + 4; len(chapters) != want {
 		t.Errorf("%d chapters, want %d", len(chapters), want)
@@ -49,7 +51,7 @@ var numberedChapters = []string{"0 Colour at the bench", "1 Slip", "1.1 Mix a sl
 // chapter and in the head of its pages.
 func TestBookIsNumbered(t *testing.T) {
 	e := printed(t, gatheredCourse(t))
-	root := pageOf(t, e, bookAddress)
+	root := pageOf(t, e, address.Book)
 	said := text(elements(root, classed("book-contents"))[0])
 	style := chaptersStyle(t, e)
 	var titles []string
@@ -77,9 +79,9 @@ func TestBookIsNumbered(t *testing.T) {
 
 // chaptersStyle gives the style sheet of the book's chapters, which the book's
 // page must load.
-func chaptersStyle(t *testing.T, e Edition) string {
+func chaptersStyle(t *testing.T, e edition) string {
 	t.Helper()
-	for _, l := range elements(pageOf(t, e, bookAddress), called("link")) {
+	for _, l := range elements(pageOf(t, e, address.Book), called("link")) {
 		if at := attribute(l, "href"); strings.HasPrefix(at, "assets/chapters-") {
 			return string(e[at])
 		}
@@ -91,7 +93,7 @@ func chaptersStyle(t *testing.T, e Edition) string {
 // TestReferencesNameTheNumber wants a link to another chapter to say its number,
 // and one within the chapter or to a word of the trade to say none.
 func TestReferencesNameTheNumber(t *testing.T) {
-	root := pageOf(t, printed(t, gatheredCourse(t)), bookAddress)
+	root := pageOf(t, printed(t, gatheredCourse(t)), address.Book)
 	wanted := map[string]string{
 		"#page.wash.thin": "(2.1)", "#page.states.leather-hard": "(A.2)",
 		"#page.slip.mix.weigh-first": "", "#page.glossary.bisque": "", "#page.slip.mix.note.1": "",
@@ -113,43 +115,12 @@ func TestReferencesNameTheNumber(t *testing.T) {
 	}
 }
 
-// TestBookWantsItsMarks wants a page between whose marks nothing can be found to
-// stop the press, not to become an empty chapter.
-func TestBookWantsItsMarks(t *testing.T) {
-	for _, page := range []string{"<main>words</main>", "", string(mainStart) + "words"} {
-		_, err := bookPlan{}.chapter("slip/mix.html", []byte(page))
-		if err == nil || !strings.Contains(err.Error(), "page slip/mix.html: the book is made of what stands between") {
-			t.Errorf("%q gives the error %v", page, err)
-		}
-	}
-	c, err := bookPlan{numbers: map[string]string{"a.html": "2"}}.chapter("a.html", []byte(string(mainStart)+"<h1>A &amp; b</h1>"+string(mainEnd)))
-	if err != nil || c.Title != "A & b" || c.Number != "2" {
-		t.Errorf("chapter %q %q, %v", c.Number, c.Title, err)
-	}
-}
-
 func TestStyleString(t *testing.T) {
 	for text, want := range map[string]string{
 		"plain (2.1)": `"plain (2.1)"`, `a "b"`: `"a \22 b\22 "`, `a\b`: `"a\5c b"`, "a\nb": `"a\a b"`, "é f": `"\e9  f"`, "—": `"\2014 "`,
 	} {
 		if got := styleString(text); got != want {
 			t.Errorf("%q is written %s, want %s", text, got, want)
-		}
-	}
-}
-
-// TestBookLeavesOutWhatOnlyAScreenCanUse names each such thing once more, so that
-// none can fall off the list in silence.
-func TestBookLeavesOutWhatOnlyAScreenCanUse(t *testing.T) {
-	pieces := []string{"<form>gone</form>", "<noscript>gone</noscript>", "<script>gone</script>", "<button>gone</button>"}
-	for _, class := range []string{"bench", "letters", "ways-to", "reckon-answers", "reckon-next", "reckon-try", "note-back", "reckon-late", "reckon-without", "place", "trail", "unit", "written", "plan-here", "whole", "in-short", "number"} {
-		pieces = append(pieces, `<div class="first `+class+`">gone<div>gone</div></div>`)
-	}
-	for _, piece := range pieces {
-		page := []byte(string(mainStart) + "<h1>Title</h1>" + piece + "<p>kept</p>" + string(mainEnd))
-		c, err := bookPlan{}.chapter("slip/mix.html", page)
-		if body := string(c.Body); err != nil || strings.Contains(body, "gone") || !strings.Contains(body, "kept") {
-			t.Errorf("%s: %q, %v", piece, body, err)
 		}
 	}
 }

@@ -1,136 +1,224 @@
 package press
 
 import (
-	"slices"
 	"strconv"
 	"strings"
 
-	"slipbook/calculators/catalog"
+	"slipbook/generator/address"
+	"slipbook/generator/assets"
+	"slipbook/generator/markup"
 )
 
-// bookPlan is which pages make the book, in order, and their numbers.
+// bookPlan is which pages make the book, in order, with their numbers, and which
+// of them stand together on one page.
 type bookPlan struct {
-	parts     []plannedPart
-	addresses []string          // of every chapter, in order
-	numbers   map[string]string // of chapters, by address
+	parts    []plannedPart
+	volumes  []*volume
+	chapters map[string]planned // by address of the page
+	styles   map[string][]byte  // the style sheets of the book's pages, by address
+	styleOf  map[string]string  // the address of that of each page of the book
 }
 
-// plannedPart is a part of the book before its pages are read.
+// plannedPart is a part of the book.
 type plannedPart struct {
-	number    string
-	title     string // empty: that of its opening page
-	opening   string // address; may be empty
-	addresses []string
+	number   string
+	title    string   // empty: that of its opening page
+	opening  *sheet   // may be nil
+	chapters []*sheet // the opening page first
 }
 
-// planBook puts the pages that there are in the book's order: the home page,
-// the units with their lessons, then what is there to look up. The parts to look
-// up are lettered: so a unit more changes no number but those of units.
-func (i *impression) planBook(there func(address string) bool) (bookPlan, error) {
+// planned is a chapter's number and the page of the book on which it stands.
+type planned struct{ number, volume string }
+
+// volume is a page of the book that holds chapters.
+type volume struct {
+	address, title string
+	chapters       []*sheet
+	size           int
+}
+
+// largestVolume is how many bytes the chapters of a page of the book are thought
+// to be at most, so that no page is over 2 MB: browsers lay out larger ones for
+// a long time, on a phone or for paper.
+const largestVolume = 1_900_000
+
+// planBook puts the pages in the book's order: the home page, the units with
+// their lessons, then what is there to look up. The parts to look up are
+// lettered: so a unit more changes no number but those of units.
+func (i *impression) planBook() *bookPlan {
+	b := &bookPlan{chapters: map[string]planned{}, styles: map[string][]byte{}, styleOf: map[string]string{}}
+	b.parts = append(i.unitParts(), i.partsToLookUp()...)
+	for _, p := range b.parts {
+		n := 0
+		for _, c := range p.chapters {
+			number := p.number
+			if c != p.opening {
+				number = lessonNumber(p.number, n)
+				n++
+			}
+			b.chapters[c.address] = planned{number: number}
+		}
+	}
+	i.bind(b)
+	i.styleBook(b)
+	return b
+}
+
+// unitParts are the home page and the units.
+func (i *impression) unitParts() []plannedPart {
+	at := map[string]*sheet{}
+	for n := range i.sheets {
+		at[i.sheets[n].address] = &i.sheets[n]
+	}
 	var parts []plannedPart
 	if home := i.course.Home; home != nil {
-		parts = append(parts, plannedPart{number: "0", opening: home.Address})
+		s := at[home.Address]
+		parts = append(parts, plannedPart{number: "0", opening: s, chapters: []*sheet{s}})
 	}
 	for n, u := range i.course.Units {
 		if u.Page == nil {
 			continue
 		}
-		p := plannedPart{number: strconv.Itoa(n + 1), opening: u.Page.Address}
+		p := plannedPart{number: strconv.Itoa(n + 1), opening: at[u.Page.Address]}
+		p.chapters = append(p.chapters, p.opening)
 		for _, page := range u.Lessons {
-			p.addresses = append(p.addresses, page.Address)
+			p.chapters = append(p.chapters, at[page.Address])
 		}
 		parts = append(parts, p)
 	}
-	toLookUp, err := i.partsToLookUp()
-	if err != nil {
-		return bookPlan{}, err
-	}
-	letter := 'A'
-	for _, p := range toLookUp {
-		p.addresses = slices.DeleteFunc(p.addresses, func(address string) bool { return !there(address) })
-		if len(p.addresses) > 0 {
-			p.number = string(letter)
-			parts = append(parts, p)
-			letter++
-		}
-	}
-	return numbered(parts), nil
+	return parts
 }
 
-// partsToLookUp are the parts behind the units: states, media, calculators, and
-// what is gathered from the lessons.
-func (i *impression) partsToLookUp() ([]plannedPart, error) {
-	w, err := i.words.sayAll("strip", "chart-media", "calculators", "extra")
-	if err != nil {
-		return nil, err
+// partsToLookUp are the parts behind the units, as the kinds of page name them.
+func (i *impression) partsToLookUp() []plannedPart {
+	var parts []plannedPart
+	for n := range pageKinds {
+		kind := &pageKinds[n]
+		if kind.part == "" || kind.part == unitsPart {
+			continue
+		}
+		title := i.say(kind.part)
+		for k := range i.sheets {
+			s := &i.sheets[k]
+			if s.kind != kind {
+				continue
+			}
+			if last := len(parts) - 1; last < 0 || parts[last].title != title {
+				parts = append(parts, plannedPart{number: string(rune('A' + len(parts))), title: title})
+			}
+			parts[len(parts)-1].chapters = append(parts[len(parts)-1].chapters, s)
+		}
 	}
-	states := plannedPart{title: w[0]}
-	for _, s := range i.table.States {
-		states.addresses = append(states.addresses, stateAddress(s.ID))
-	}
-	media := plannedPart{title: w[1]}
-	for _, m := range i.table.Media {
-		media.addresses = append(media.addresses, mediumAddress(m.ID))
-	}
-	calculators := plannedPart{title: w[2]}
-	for _, c := range catalog.All() {
-		calculators.addresses = append(calculators.addresses, calculatorAddress(c.Name))
-	}
-	extra := plannedPart{title: w[3], addresses: []string{answersAddress, faultsAddress, hazardsAddress, glossaryAddress}}
-	return []plannedPart{states, media, calculators, extra}, nil
+	return parts
 }
 
-// numbered gives every chapter its number: a part's opening page that of the
-// part, the others that and a count, "2.3".
-func numbered(parts []plannedPart) bookPlan {
-	plan := bookPlan{parts: parts, numbers: map[string]string{}}
-	for _, p := range parts {
-		if p.opening != "" {
-			plan.addresses = append(plan.addresses, p.opening)
-			plan.numbers[p.opening] = p.number
-		}
-		for n, address := range p.addresses {
-			plan.addresses = append(plan.addresses, address)
-			plan.numbers[address] = lessonNumber(p.number, n)
+// bind puts the chapters on as few pages as may be: all on the page of the
+// contents, or else as many parts to a page as it takes, a part that is too large
+// itself on several.
+func (i *impression) bind(b *bookPlan) {
+	all := 0
+	for _, p := range b.parts {
+		for _, c := range p.chapters {
+			all += i.sizeOf(c)
 		}
 	}
-	return plan
+	one := all <= largestVolume
+	var open *volume
+	for _, p := range b.parts {
+		size := 0
+		for _, c := range p.chapters {
+			size += i.sizeOf(c)
+		}
+		if open != nil && open.size+size > largestVolume && !one {
+			open = nil // the part begins a page
+		}
+		for _, c := range p.chapters {
+			size := i.sizeOf(c)
+			if open == nil || open.size+size > largestVolume && !one {
+				number := b.chapters[c.address].number
+				open = &volume{address: address.Volume(number), title: number}
+				if one {
+					open.address = address.Book
+				}
+				b.volumes = append(b.volumes, open)
+			}
+			open.size += size
+			open.chapters = append(open.chapters, c)
+			b.chapters[c.address] = planned{b.chapters[c.address].number, open.address}
+		}
+	}
+}
+
+// What the pages of the book are thought to take beside the words of lessons: of
+// a page without words of its own, and of what a block stands for.
+const (
+	madePage = 28_000
+	ownBlock = 1_100
+)
+
+// sizeOf estimates how many bytes a chapter is.
+func (i *impression) sizeOf(s *sheet) int {
+	for _, page := range i.order {
+		if page.Address == s.address {
+			return wordsSize(page.Document.Pieces) + 2_000
+		}
+	}
+	return madePage
+}
+
+func wordsSize(pieces []markup.Piece) int {
+	size := 0
+	for _, p := range pieces {
+		size += len(p.HTML)
+		if p.Block != nil {
+			size += ownBlock + wordsSize(p.Block.Pieces)
+		}
+	}
+	return size
+}
+
+// styleBook makes the style sheets of the book's pages.
+func (i *impression) styleBook(b *bookPlan) {
+	add := func(page string, chapters []*sheet) {
+		style := b.style(i.say("book-contents"), chapters)
+		at := assets.Address("chapters.css", style)
+		b.styles[at], b.styleOf[page] = style, at
+	}
+	for _, v := range b.volumes {
+		add(v.address, v.chapters)
+	}
+	if b.styleOf[address.Book] == "" {
+		add(address.Book, nil)
+	}
 }
 
 // lessonNumber is the number of the n-th lesson of a unit, from 0: "2.3".
 func lessonNumber(unit string, n int) string { return unit + "." + strconv.Itoa(n+1) }
 
-// chapterKey makes an id from an address: "slip.make-slip". Ids with a dot
-// belong to the theme.
-func chapterKey(address string) string {
-	return "page." + strings.ReplaceAll(strings.TrimSuffix(address, ".html"), "/", ".")
-}
-
-// numberOf gives the number of the chapter that a link in the page at from leads
-// to; empty where the book has no such chapter, where it is the page itself, and
-// for hazards and words of the trade, whose chapters everybody finds.
-func (b bookPlan) numberOf(from, written string) string {
-	address, ok := rebase{from: from, place: func(address string) string { return address }}.address(written)
-	file, fragment, _ := strings.Cut(address, "#")
-	if !ok || file == from || (file == glossaryAddress || file == hazardsAddress) && fragment != "" {
-		return ""
+// address returns what a place of the handbook is called in the chapter that a
+// page is, or in the contents: within the book if the book holds it, with the
+// number of its chapter behind numberSign unless it is the same chapter, a hazard
+// or a word of the trade, whose chapters everybody finds; else the page beside the
+// book, as for a calculator to be filled in.
+func (b *bookPlan) address(page, to string) string {
+	here := address.Book
+	if own, ok := b.chapters[page]; ok {
+		here = own.volume
 	}
-	return b.numbers[file]
-}
-
-// bind puts the chapters, which come in the order of their addresses, into
-// their parts.
-func (b bookPlan) bind(chapters []chapter) []bookPart {
-	var parts []bookPart
-	for _, p := range b.parts {
-		part := bookPart{Number: p.number, Title: p.title}
-		count := len(p.addresses)
-		if p.opening != "" {
-			part.Key, part.Title, chapters[0].Quiet = chapters[0].Key, chapters[0].Title, true
-			count++
-		}
-		part.Chapters, chapters = chapters[:count], chapters[count:]
-		parts = append(parts, part)
+	file, fragment, _ := strings.Cut(to, "#")
+	chapter, ok := b.chapters[file]
+	if !ok {
+		return address.Relative(here, to)
 	}
-	return parts
+	within := "#" + chapterKey(file)
+	if fragment != "" {
+		within += "." + fragment
+	}
+	if chapter.volume != here {
+		within = address.Relative(here, chapter.volume) + within
+	}
+	if file == page || (file == address.Glossary || file == address.Hazards) && fragment != "" {
+		return within
+	}
+	return within + numberSign + chapter.number
 }

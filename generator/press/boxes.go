@@ -16,7 +16,7 @@ const firstBoxes = 3
 // choiceView is one input, or a group of alternatives with "or" between them.
 type choiceView struct{ Sides [][]boxView }
 
-// Several says whether there is a choice at all.
+// Several reports whether there is a choice at all.
 func (c choiceView) Several() bool { return len(c.Sides) > 1 }
 
 // boxView is one input of a form.
@@ -38,7 +38,7 @@ type boxView struct {
 	Values  []valueView
 	Choices []optionView // instead of numbers: one of these
 	Words   bool         // instead of numbers: words
-	Rows    *rowsView    // of words that name layers: what to choose them from
+	Rows    *rowsView    // of words that name layers: what to choose them at
 }
 
 // unitView is one unit of a chooser.
@@ -56,7 +56,7 @@ type valueView struct {
 
 // choices makes the boxes of a form, groups of alternatives together, parted
 // into those in sight and those behind "more". id is the calculator's.
-func (p *Press) choices(c *catalog.Calculator, fill []markup.Setting, id string) (first, more []choiceView) {
+func (p *impression) choices(c *catalog.Calculator, fill []markup.Setting, id string) (first, more []choiceView) {
 	filled := map[string]string{}
 	for _, f := range fill {
 		filled[f.Name] = strings.TrimSpace(f.Value)
@@ -83,7 +83,7 @@ func (p *Press) choices(c *catalog.Calculator, fill []markup.Setting, id string)
 	return first, more
 }
 
-// leadOn gives the boxes of a calculator the way to the calculators that find
+// leadOn returns the boxes of a calculator the way to the calculators that find
 // out what somebody may not know. folder is where those are from the page.
 func leadOn(c *catalog.Calculator, folder string, choices []choiceView) {
 	for _, choice := range choices {
@@ -111,12 +111,12 @@ func join(c *choiceView, box boxView) {
 // the box with its unit chosen; else a constant stands there, and what differs
 // from pot to pot is blank. The default of an alternative is not written into
 // its box, since the catalog lets it stand in when the whole group is blank.
-func (p *Press) box(c *catalog.Calculator, in *catalog.Input, filled, id string) boxView {
+func (p *impression) box(c *catalog.Calculator, in *catalog.Input, filled, id string) boxView {
 	b := boxView{
 		ID:    id + "." + in.Name,
 		Name:  in.Name,
-		Label: in.Label,
-		Help:  in.Help,
+		Label: markup.Bind(in.Label),
+		Help:  markup.Bind(in.Help),
 		Still: quoted(in.Label),
 		List:  in.List && !in.Words,
 		Group: in.Group,
@@ -168,7 +168,7 @@ func sideOf(in *catalog.Input) string {
 }
 
 // alternatives words what of a group is still to fill: “Volume” or “People”.
-func (p *Press) alternatives(c *catalog.Calculator, of *catalog.Input) string {
+func (p *impression) alternatives(c *catalog.Calculator, of *catalog.Input) string {
 	var labels, sides []string
 	for i := range c.Inputs {
 		in := &c.Inputs[i]
@@ -185,9 +185,9 @@ func (p *Press) alternatives(c *catalog.Calculator, of *catalog.Input) string {
 	return strings.Join(labels, " / ")
 }
 
-// defaultOf gives an input's default as it stands in its box: a number in the
+// defaultOf returns an input's default as it stands in its box: a number in the
 // course's style, words and choices as they are.
-func (p *Press) defaultOf(in *catalog.Input) string {
+func (p *impression) defaultOf(in *catalog.Input) string {
 	if inWords(in) {
 		return in.Default
 	}
@@ -196,9 +196,9 @@ func (p *Press) defaultOf(in *catalog.Input) string {
 
 func quoted(text string) string { return "“" + text + "”" }
 
-// written gives a number of the catalog, which is declared with a point, as
+// written returns a number of the catalog, which is declared with a point, as
 // the course writes it.
-func (p *Press) written(number string) string {
+func (p *impression) written(number string) string {
 	if p.settings.Style.Decimal == ',' {
 		return strings.Replace(number, ".", ",", 1)
 	}
@@ -226,7 +226,7 @@ func pieces(text string, list bool) []string {
 }
 
 // takeUnits takes the unit off the texts when all of them name the same one
-// that a chooser offers, and gives it; "" leaves the texts as they are.
+// that a chooser offers, and returns it; "" leaves the texts as they are.
 func takeUnits(texts []string, kind quantity.Kind) string {
 	for _, u := range quantity.Units(kind) {
 		if u.ID == "1" {
@@ -247,7 +247,7 @@ func takeUnits(texts []string, kind quantity.Kind) string {
 	return ""
 }
 
-// unitsFor gives the chooser of a kind, with one of its units chosen, or the
+// unitsFor returns the chooser of a kind, with one of its units chosen, or the
 // only unit it has.
 func unitsFor(kind quantity.Kind, chosen string) (only string, chooser []unitView) {
 	units := quantity.Units(kind)

@@ -1,16 +1,15 @@
 package press
 
 import (
-	"bytes"
 	"fmt"
 	"html/template"
+	"slipbook/generator/address"
 	"strings"
 
 	"slipbook/calculators/catalog"
 	"slipbook/calculators/formula"
 	"slipbook/calculators/stage"
 	"slipbook/generator/course"
-	"slipbook/generator/finding"
 	"slipbook/generator/markup"
 )
 
@@ -48,14 +47,6 @@ type standingView struct {
 	Table    tableView
 }
 
-// place is a calculator at one of the places it can have on a page, and where
-// the calculators' own pages are from there.
-type place struct {
-	name   string
-	number int
-	folder string
-}
-
 // outputView is the place of one answer.
 type outputView struct {
 	Name, Label, Unit string
@@ -75,7 +66,7 @@ func homeFrom(folder string) string {
 	if folder == "" {
 		return "../"
 	}
-	return strings.TrimSuffix(folder, calculatorFolder)
+	return strings.TrimSuffix(folder, address.CalculatorFolder)
 }
 
 // sheetView is the button to a mixing sheet, with what is weighed in the order
@@ -109,71 +100,96 @@ type symbolView struct {
 }
 
 // calculatorView makes the view of a calculator. fill is what a lesson filled
-// in; number tells apart the calculators of a page, from 1, and is 0 on the
-// calculator's own page. An input that the calculator does not have, and a
-// value that it refuses, are problems at their place in the lesson.
-func (p *Press) calculatorView(c *catalog.Calculator, fill []markup.Setting, number int, from string) (any, []markup.Problem) {
-	if problems := p.checkFill(c, fill); len(problems) > 0 {
-		return nil, problems
-	}
-	folder := relative(from, calculatorFolder)
-	standing, err := p.standing(c, number, folder)
+// in, which proof has seen to be understood; number tells apart the calculators of
+// a page, from 1, and is 0 on the calculator's own page.
+func (i *impression) calculatorView(c *catalog.Calculator, fill []markup.Setting, number int, at place) (any, error) {
+	standing, err := i.standing(c, number, at)
 	if err != nil {
-		return nil, []markup.Problem{themeFault("calculator", err)}
+		return nil, err
 	}
+	folder := at.to(address.CalculatorFolder)
 	v := calculatorView{
-		ID:       calculatorID(number),
+		ID:       at.id(address.CalculatorID(number)),
 		Own:      number == 0,
 		Name:     c.Name,
 		Title:    c.Title,
-		Purpose:  c.Purpose,
-		Settings: p.settings.Sums(c).Encode(),
-		Folder:   folder,
-		Care:     p.care(from, course.Care{Hazards: c.Hazards}),
-		Cautions: c.Cautions,
-		Notes:    c.Notes,
-		Columns:  columns(c),
-		Steps:    c.Steps,
-		Home:     homeFrom(folder),
-		You:      catalog.Doer(p.course.Language, stage.Student),
-		Blank:    stepView{Blank: true},
-		Sheet:    sheetOf(c),
+		Purpose:  markup.Bind(c.Purpose),
+		Care:     i.care(at, course.Care{Hazards: c.Hazards}),
+		Cautions: bound(c.Cautions),
+		Notes:    bound(c.Notes),
 		Standing: standing,
 	}
-	v.First, v.More = p.choices(c, fill, v.ID)
+	if at.book != nil { // where nothing can be filled in
+		return v, nil
+	}
+	v.Settings, v.Folder, v.Home = i.settings.Sums(c).Encode(), folder, homeFrom(folder)
+	v.Columns, v.Steps, v.Blank = columns(c), c.Steps, stepView{Blank: true}
+	v.You, v.Sheet = catalog.Doer(i.course.Language, stage.Student), sheetOf(c)
+	v.First, v.More = i.choices(c, fill, v.ID)
 	leadOn(c, folder, v.First)
 	leadOn(c, folder, v.More)
 	v.Main, v.Aside = outputs(c)
 	return v, nil
 }
 
-// standing prints what no lesson changes about a calculator, once for each
-// place on a page: it takes a dozen sums, and a large course has thousands of
-// pages.
-func (p *Press) standing(c *catalog.Calculator, number int, folder string) (template.HTML, error) {
-	at := place{c.Name, number, folder}
-	if html, ok := p.printed.Load(at); ok {
+// calculatorHTML prints a calculator in a lesson. Many lessons fill in the same,
+// so what was printed is kept.
+func (i *impression) calculatorHTML(b *markup.Block, at place) (template.HTML, error) {
+	var key strings.Builder
+	fmt.Fprintf(&key, "%s %d %s %t", b.Words, b.Number, at.to(address.CalculatorFolder), at.book != nil)
+	for _, f := range b.Fill {
+		fmt.Fprintf(&key, " %q=%q", f.Name, f.Value)
+	}
+	if at.book != nil {
+		key.WriteString(at.page)
+	}
+	if html, ok := i.kept.Load(key.String()); ok {
 		return html.(template.HTML), nil
+	}
+	view, err := i.calculatorView(i.calculators.Find(b.Words), b.Fill, b.Number, at)
+	if err != nil {
+		return "", err
+	}
+	html, err := execute(i.templatesAt(at), markup.CalculatorBlock, view)
+	if at.book == nil {
+		i.kept.Store(key.String(), html)
+	}
+	return html, err
+}
+
+// spot is a calculator at one of the places it can have on a page, and where the
+// calculators' own pages are from there.
+type spot struct {
+	name   string
+	number int
+	folder string
+}
+
+// standing prints what no lesson changes about a calculator, once for each place
+// on a page: it takes a dozen sums, and a large course has thousands of pages. In
+// the book it stands in the calculator's own chapter alone.
+func (i *impression) standing(c *catalog.Calculator, number int, at place) (template.HTML, error) {
+	key := spot{c.Name, number, at.to(address.CalculatorFolder)}
+	if html, ok := i.kept.Load(key); ok && at.book == nil {
+		return html.(template.HTML), nil
+	}
+	if at.book != nil && number != 0 {
+		return "", nil
 	}
 	v := standingView{
 		Own:     number == 0,
-		Example: p.example(c, calculatorID(number), folder),
-		Table:   printedTable(c, c.Printed(p.settings)),
+		Example: i.example(c, at.id(address.CalculatorID(number)), at),
+		Table:   printedTable(c, c.Printed(i.settings)),
 	}
 	for _, f := range c.Formulas() {
 		v.Formulas = append(v.Formulas, shownFormula(f))
 	}
-	var out bytes.Buffer
-	if err := p.templates.ExecuteTemplate(&out, "calculator-standing", v); err != nil {
-		return "", err
+	html, err := execute(i.templatesAt(at), "calculator-standing", v)
+	if err == nil && at.book == nil {
+		i.kept.Store(key, html)
 	}
-	html := template.HTML(out.String())
-	p.printed.Store(at, html)
-	return html, nil
+	return html, err
 }
-
-// calculatorID is where a calculator stands on its page.
-func calculatorID(number int) string { return fmt.Sprintf("calculator.%d", number) }
 
 // shownFormula makes the view of a formula.
 func shownFormula(f formula.Formula) formulaView {
@@ -198,52 +214,10 @@ func letters(text string) template.HTML {
 	return template.HTML(b.String())
 }
 
-// checkFill asks the calculator itself about what a lesson filled in. Boxes
-// that the lesson leaves to the student are no problem.
-func (p *Press) checkFill(c *catalog.Calculator, fill []markup.Setting) []markup.Problem {
-	var problems []markup.Problem
-	var given []catalog.Setting
-	for _, f := range fill {
-		if c.Input(f.Name) == nil {
-			problems = append(problems, unknownInput(c, f))
-			continue
-		}
-		given = append(given, catalog.Setting{Name: f.Name, Text: f.Value})
-	}
-	answer := catalog.Solve(c.Name, given, p.settings)
-	for _, f := range fill {
-		for _, e := range answer.Errors {
-			if e.Input == f.Name && strings.TrimSpace(f.Value) != "" && c.Input(f.Name) != nil {
-				problems = append(problems, markup.Problem{
-					Offset: f.ValueOffset,
-					Rule:   finding.CalculatorInput,
-					Text:   fmt.Sprintf("the calculator %s refuses %q for %s", c.Name, f.Value, f.Name),
-					Do:     e.Text,
-				})
-			}
-		}
-	}
-	return problems
-}
-
-// unknownInput says that a calculator has no input of a name, and which it has.
-func unknownInput(c *catalog.Calculator, f markup.Setting) markup.Problem {
-	names := make([]string, len(c.Inputs))
-	for i, in := range c.Inputs {
-		names[i] = in.Name
-	}
-	return markup.Problem{
-		Offset: f.NameOffset,
-		Rule:   finding.CalculatorInput,
-		Text:   fmt.Sprintf("the calculator %s has no input %q", c.Name, f.Name),
-		Do:     "Write one of its inputs: " + strings.Join(names, ", ") + ".",
-	}
-}
-
 // outputs parts the places of the answers into those in sight and the others.
 func outputs(c *catalog.Calculator) (inSight, aside []outputView) {
 	for _, o := range c.Outputs {
-		v := outputView{o.Name, o.Label, shownUnit(o.Unit), o.Text, o.Headed}
+		v := outputView{o.Name, markup.Bind(o.Label), shownUnit(o.Unit), o.Text, o.Headed}
 		if o.Aside {
 			aside = append(aside, v)
 		} else {
@@ -251,6 +225,15 @@ func outputs(c *catalog.Calculator) (inSight, aside []outputView) {
 		}
 	}
 	return inSight, aside
+}
+
+// bound are texts in which a number and its unit stay together.
+func bound(texts []string) []string {
+	all := make([]string, len(texts))
+	for n, text := range texts {
+		all[n] = markup.Bind(text)
+	}
+	return all
 }
 
 // shownUnit is a unit as it stands beside a number; "1" is none.

@@ -1,50 +1,41 @@
 package press
 
 import (
-	"bytes"
 	"os"
 	"slices"
 	"strings"
 	"testing"
 
-	"github.com/google/go-cmp/cmp"
 	"golang.org/x/net/html"
 
 	"slipbook/calculators/catalog"
 	"slipbook/generator/course"
-	"slipbook/generator/finding"
 	"slipbook/generator/markup"
-	"slipbook/themes"
 )
 
-// calculatorPress is a press with the real theme and a course that has nothing
-// but the demo course's decoration table.
-func calculatorPress(t *testing.T, decimal byte) *Press {
+// calculatorPress is an impression in the real theme of a course that has nothing
+// but the demo course's decoration table and clays.
+func calculatorPress(t *testing.T, decimal byte) *impression {
 	t.Helper()
-	theme, err := themes.Open("studio")
-	if err != nil {
-		t.Fatal(err)
-	}
 	demo, _ := course.Load(os.DirFS("../../content"))
-	p, err := New(&course.Course{Language: "en-GB", Decimal: decimal, Measures: "metric", Decoration: demo.Decoration, Bodies: demo.Bodies}, theme)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return p
+	return newPress(t, &course.Course{Language: "en-GB", Decimal: decimal, Measures: "metric", Decoration: demo.Decoration, Bodies: demo.Bodies})
 }
 
-// printCalculator gives the HTML of a calculator block.
-func printCalculator(t *testing.T, p *Press, name string, number int, fill ...markup.Setting) string {
+// inLesson is the page on which printCalculator prints.
+var inLesson = place{page: "slip/make-slip.html"}
+
+// printCalculator returns the HTML of a calculator block.
+func printCalculator(t *testing.T, i *impression, name string, number int, fill ...markup.Setting) string {
 	t.Helper()
-	view, problems := p.calculatorView(catalog.Find(name), fill, number, "slip/make-slip.html")
-	if len(problems) > 0 {
-		t.Fatalf("problems: %+v", problems)
-	}
-	var out bytes.Buffer
-	if err := p.templates.ExecuteTemplate(&out, "calculator", view); err != nil {
+	view, err := i.calculatorView(catalog.Find(name), fill, number, inLesson)
+	if err != nil {
 		t.Fatal(err)
 	}
-	return out.String()
+	html, err := execute(i.pages, "calculator", view)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return string(html)
 }
 
 func wantHolds(t *testing.T, html string, wanted ...string) {
@@ -132,7 +123,7 @@ func TestWorkedExampleFillsTheForm(t *testing.T) {
 	wantHolds(t, printCalculator(t, p, "slip-density", 1),
 		`href="?calculator=slip-density&amp;mass=212.4&amp;mass.unit=g&amp;tare=62.4&amp;tare.unit=g&amp;volume=100&amp;volume.unit=mL#calculator.1"`)
 	for _, c := range catalog.All() {
-		link := p.example(c, "calculator.1", "../calculators/").Link
+		link := p.example(c, "calculator.1", inLesson).Link
 		request, _, _ := strings.Cut(strings.TrimPrefix(link, "?"), "#")
 		answer := string(catalog.Respond([]byte(request), p.settings))
 		if strings.Contains(answer, "error.") || !strings.Contains(answer, "headline=") {
@@ -143,47 +134,11 @@ func TestWorkedExampleFillsTheForm(t *testing.T) {
 
 func TestOwnPageHasHeadings(t *testing.T) {
 	p := calculatorPress(t, '.')
-	own, inLesson := printCalculator(t, p, "wash-mix", 0), printCalculator(t, p, "wash-mix", 1)
+	own, among := printCalculator(t, p, "wash-mix", 0), printCalculator(t, p, "wash-mix", 1)
 	wantHolds(t, own, "<h2>A worked example</h2>", `aria-label="`)
-	wantHolds(t, inLesson, `aria-labelledby="calculator.1.name"`, "<details")
-	if strings.Contains(inLesson, "<h2") {
+	wantHolds(t, among, `aria-labelledby="calculator.1.name"`, "<details")
+	if strings.Contains(among, "<h2") {
 		t.Error("a calculator in a lesson has headings, which may skip a level there")
-	}
-}
-
-func TestFaultsOfFilling(t *testing.T) {
-	p := calculatorPress(t, '.')
-	fill := []markup.Setting{
-		{Name: "weight", Value: "12", NameOffset: 10, ValueOffset: 18},
-		{Name: "tare", Value: "a spoon", NameOffset: 30, ValueOffset: 36},
-		{Name: "solids-density", Value: "0.5", NameOffset: 50, ValueOffset: 66},
-		{Name: "volume", Value: "", NameOffset: 80, ValueOffset: 88},
-	}
-	_, problems := p.calculatorView(catalog.Find("slip-density"), fill, 1, "slip/make-slip.html")
-	type short struct {
-		Offset int
-		Text   string
-	}
-	var got []short
-	for _, problem := range problems {
-		got = append(got, short{problem.Offset, problem.Text})
-		if problem.Rule != finding.CalculatorInput || problem.Do == "" {
-			t.Errorf("problem without its rule or advice: %+v", problem)
-		}
-	}
-	want := []short{
-		{10, `the calculator slip-density has no input "weight"`},
-		{36, `the calculator slip-density refuses "a spoon" for tare`},
-		{66, `the calculator slip-density refuses "0.5" for solids-density`},
-	}
-	if diff := cmp.Diff(want, got); diff != "" {
-		t.Errorf("problems (-want +got):\n%s", diff)
-	}
-	if problems[0].Do != "Write one of its inputs: mass, tare, volume, water-mass, solids-density, temperature, mass-resolution, volume-tolerance, line-tolerance." {
-		t.Errorf("advice %q", problems[0].Do)
-	}
-	if problems[2].Do != "Powder that is no heavier than water would float. Clay is about 2.6." {
-		t.Errorf("advice %q", problems[2].Do)
 	}
 }
 

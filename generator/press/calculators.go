@@ -1,93 +1,72 @@
 package press
 
 import (
-	"fmt"
 	"slices"
+	"slipbook/generator/address"
 
 	"slipbook/calculators/catalog"
 )
 
 // calculatorsView is the list of the calculators.
 type calculatorsView struct {
-	Shell       shell
+	framed
 	Calculators []link
 }
 
 // calculatorPageView is the page of one calculator.
 type calculatorPageView struct {
-	Shell      shell
+	framed
 	Purpose    string
 	Calculator any    // what the part "calculator" prints
 	Lessons    []link // that use the calculator
 }
 
-// calculatorSheets are the pages of the calculators, their list first.
+// calculatorsSheets is the list of the calculators.
+func (i *impression) calculatorsSheets() []sheet {
+	title, description := i.say("calculators"), i.say("calculators-description")
+	return []sheet{{address: address.Calculators, title: title, description: description, view: func(at place) (pageView, error) {
+		return calculatorsView{framed{Shell: i.shell(at, about{kind: "calculators", title: title, description: description})}, i.calculatorLinks(at)}, nil
+	}}}
+}
+
+// calculatorSheets are the calculators' own pages.
 func (i *impression) calculatorSheets() []sheet {
-	sheets := []sheet{{calculatorsAddress, "calculators", i.calculatorList}}
+	var sheets []sheet
 	for _, c := range i.calculators {
-		sheets = append(sheets, sheet{calculatorAddress(c.Name), "calculator-page", func() (any, error) {
-			return i.calculatorPage(c)
-		}})
+		sheets = append(sheets, sheet{address: address.Calculator(c.Name), title: c.Title, description: c.Purpose,
+			view: func(at place) (pageView, error) { return i.calculatorPage(c, at) }})
 	}
 	return sheets
 }
 
-// calculatorList makes the view of the list.
-func (i *impression) calculatorList() (any, error) {
-	w, err := i.words.sayAll("calculators", "calculators-description")
-	if err != nil {
-		return nil, err
-	}
-	return calculatorsView{
-		Shell: i.shell(about{
-			kind:        "calculators",
-			address:     calculatorsAddress,
-			title:       w[0],
-			description: w[1],
-		}),
-		Calculators: i.calculatorLinks(calculatorsAddress),
-	}, nil
-}
-
 // calculatorPage makes the view of a calculator's own page, where its boxes
 // start as it declares them.
-func (i *impression) calculatorPage(c *catalog.Calculator) (any, error) {
-	address := calculatorAddress(c.Name)
-	view, problems := i.calculatorView(c, nil, 0, address)
-	if len(problems) > 0 {
-		return nil, fmt.Errorf("calculator %s: %s", c.Name, problems[0].Text)
-	}
+func (i *impression) calculatorPage(c *catalog.Calculator, at place) (pageView, error) {
+	view, err := i.calculatorView(c, nil, 0, at)
 	return calculatorPageView{
-		Shell: i.shell(about{
-			kind:        "calculator-page",
-			address:     address,
-			title:       c.Title,
-			description: c.Purpose,
-			desk:        true,
-			plan:        c.Steps,
-		}),
+		framed:     framed{Shell: i.shell(at, about{kind: "calculator-page", title: c.Title, description: c.Purpose, desk: true, plan: c.Steps})},
 		Purpose:    c.Purpose,
 		Calculator: view,
-		Lessons:    i.lessonsWith(c.Name, address),
-	}, nil
+		Lessons:    i.lessonsWith(c.Name, at),
+	}, err
 }
 
 // lessonsWith lists the hand-written pages that a calculator stands in.
-func (i *impression) lessonsWith(calculator, from string) []link {
+func (i *impression) lessonsWith(calculator string, at place) []link {
 	var links []link
 	for _, page := range i.order {
-		if d := i.documents[page]; d != nil && slices.Contains(d.Calculators, calculator) {
-			links = append(links, linkTo(from, page))
+		if slices.Contains(page.Document.Calculators(), calculator) {
+			links = append(links, linkTo(at, page.Page))
 		}
 	}
 	return links
 }
 
-// calculatorLinks lists the calculators for the page at from.
-func (p *Press) calculatorLinks(from string) []link {
+// calculatorLinks lists the calculators for a place.
+func (i *impression) calculatorLinks(at place) []link {
 	var links []link
-	for _, c := range p.calculators {
-		links = append(links, link{c.Title, relative(from, calculatorAddress(c.Name)), c.Purpose})
+	for _, c := range i.calculators {
+		links = append(links, link{Title: c.Title, Address: at.to(address.Calculator(c.Name)), About: c.Purpose})
 	}
 	return links
 }

@@ -2,6 +2,8 @@ package press
 
 import (
 	"html/template"
+	"slipbook/generator/address"
+	"slipbook/generator/proof"
 
 	"slipbook/calculators/stage"
 	"slipbook/generator/course"
@@ -18,7 +20,7 @@ const perLesson = 2
 
 // cardView is the card of one medium.
 type cardView struct {
-	Shell   shell
+	framed
 	Cards   string // address of the course's card
 	About   string
 	Safety  care // of the medium in every state
@@ -40,84 +42,76 @@ type looksView struct {
 	Looks  []template.HTML
 }
 
-// cardSheets are the cards, or nothing while the course has no table.
+// cardSheets are the cards of the media, or nothing while the course has no table.
 func (i *impression) cardSheets() []sheet {
 	if len(i.table.States) == 0 {
 		return nil
 	}
-	sheets := []sheet{{cardsAddress, "course-card", func() (any, error) { return i.courseCard() }}}
+	var sheets []sheet
 	for _, m := range i.table.Media {
-		sheets = append(sheets, sheet{cardAddress(m.ID), "card", func() (any, error) { return i.card(m) }})
+		sheets = append(sheets, sheet{address: address.Card(m.ID), title: i.say("card-title", m.Name), description: i.say("card-description", m.Name),
+			view: func(at place) (pageView, error) { return i.card(m, at) }})
 	}
 	return sheets
 }
 
 // card makes the card of a medium.
-func (i *impression) card(m course.Medium) (any, error) {
-	w, err := i.words.say("card-title", m.Name)
-	if err != nil {
-		return nil, err
-	}
-	description, err := i.words.say("card-description", m.Name)
-	if err != nil {
-		return nil, err
-	}
-	address := cardAddress(m.ID)
+func (i *impression) card(m course.Medium, at place) (pageView, error) {
 	v := cardView{
-		Shell: i.shell(about{kind: "card", address: address, title: w, description: description, medium: m.ID, gathered: true}),
-		Cards: relative(address, cardsAddress),
-		About: m.About,
+		framed: framed{Shell: i.shell(at, about{kind: "card", title: i.say("card-title", m.Name), description: i.say("card-description", m.Name), medium: m.ID, gathered: true})},
+		Cards:  at.to(address.Cards),
+		About:  m.About,
 
-		Safety: i.care(address, m.Care),
-		Some:   i.besides(i.care(address, i.someCare(m)...), m.Care),
+		Safety: i.care(at, m.Care),
+		Some:   i.besides(i.care(at, i.someCare(m)...), m.Care),
 		Plan:   i.cardPlan(m),
-		Ways:   i.cardWays(m, address),
+		Ways:   i.cardWays(m, at),
 	}
 	v.Shell.Strip = nil
 	for _, s := range i.table.States {
-		v.States = append(v.States, named(i.cell(i.mediumIn(m, s, address), m.Care), s.Name))
+		v.States = append(v.States, named(i.cell(i.mediumIn(m, s, at), m.Care), s.Name))
 		if s.ID == m.Best {
-			v.Best, v.Tell = &link{Title: s.Name, Address: relative(address, stateAddress(s.ID))}, s.Tell
+			v.Best, v.Tell = &link{Title: s.Name, Address: at.to(address.State(s.ID))}, s.Tell
 		}
 	}
 	for _, page := range i.lessonsOf(m.ID) {
-		v.Lessons = append(v.Lessons, linkTo(address, page))
-		v.take(i, page, address)
+		v.Lessons = append(v.Lessons, linkTo(at, page))
+		if err := v.take(i, i.documents[page], at); err != nil {
+			return nil, err
+		}
 	}
 	v.Size = cardSize(v.letters())
 	return v, nil
 }
 
-// take adds what a lesson gives to a card.
-func (v *cardView) take(i *impression, page *course.Page, address string) {
-	d := i.documents[page]
-	if d == nil {
-		return
-	}
-	looks := looksView{Lesson: linkTo(address, page)}
-	for _, look := range d.Looks[:min(perLesson, len(d.Looks))] {
-		looks.Looks = append(looks.Looks, moved(page.Address, address, look))
+// take adds what a lesson returns to a card.
+func (v *cardView) take(i *impression, page *proof.Page, at place) error {
+	looks := looksView{Lesson: linkTo(at, page.Page)}
+	all := i.reading.Looks(page)
+	for _, look := range all[:min(perLesson, len(all))] {
+		told, err := i.gathered(page, page.Document.In(look), at)
+		if err != nil {
+			return err
+		}
+		looks.Looks = append(looks.Looks, told)
 	}
 	if len(looks.Looks) > 0 {
 		v.Looks = append(v.Looks, looks)
 	}
-	for _, f := range d.Faults[:min(perLesson, len(d.Faults))] {
-		v.Faults = append(v.Faults, faultView{
-			Seen:  moved(page.Address, address, f.Seen),
-			Means: moved(page.Address, address, f.Means),
-		})
-	}
+	faults, err := i.faultsOf(page, at)
+	v.Faults = append(v.Faults, faults[:min(perLesson, len(faults))]...)
+	return err
 }
 
 // cardWays lists the ways of working a medium in its best state.
-func (i *impression) cardWays(m course.Medium, address string) []line {
+func (i *impression) cardWays(m course.Medium, at place) []line {
 	best, ok := i.table.FindState(m.Best)
 	if !ok {
 		return nil
 	}
 	var ways []line
 	for _, t := range i.table.Techniques {
-		if l := i.techniqueIn(t, m, *best, address); goesWith(t, m.ID) && l.Verdict != "" && l.Verdict != course.Never {
+		if l := i.techniqueIn(t, m, *best, at); goesWith(t, m.ID) && l.Verdict != "" && l.Verdict != course.Never {
 			ways = append(ways, i.cell(l, m.Care))
 		}
 	}
@@ -142,7 +136,7 @@ func (i *impression) someCare(m course.Medium) []course.Care {
 	return rows
 }
 
-// cardPlan is the order of work from the best state on, as the planner gives it,
+// cardPlan is the order of work from the best state on, as the planner returns it,
 // each step with its hazards in the short form.
 func (i *impression) cardPlan(m course.Medium) []stepView {
 	t := i.settings.Table

@@ -22,7 +22,7 @@ var cardSizes = []struct {
 	points float64
 }{{"card-1", 9.5}, {"card-2", 8.8}, {"card-3", 8}, {"card-4", 7.3}, {"card-5", 6.6}, {"card-6", 6}}
 
-// cardSize gives the class of the largest type in which pieces of text, each
+// cardSize returns the class of the largest type in which pieces of text, each
 // on lines of its own, are one sheet of two columns.
 func cardSize(letters []int) string {
 	class := ""

@@ -3,6 +3,7 @@ package press
 import (
 	"bytes"
 	"slices"
+	"slipbook/generator/address"
 	"strings"
 
 	"slipbook/generator/course"
@@ -33,7 +34,7 @@ type care struct {
 type hazardShort struct {
 	ID, Title, Short string
 	Marks            []string
-	Address          string // of the page of hazards, at this one
+	Address          string // of the page of hazards, from this one
 	Lesson           *link  // the lesson behind; nil while none teaches it
 }
 
@@ -43,9 +44,9 @@ var whoWords = map[course.Who]string{
 	course.Instructor:     "who-instructor",
 }
 
-// care gathers what some rows of the table say of safety together, for the page
-// at from.
-func (p *Press) care(from string, rows ...course.Care) care {
+// care gathers what some rows of the table say of safety together, for a
+// place.
+func (p *impression) care(at place, rows ...course.Care) care {
 	hazards, who := p.table.HazardsOf(rows...)
 	c := care{Who: whoWords[who]}
 	for _, h := range hazards {
@@ -55,19 +56,19 @@ func (p *Press) care(from string, rows ...course.Care) care {
 		if place, there := p.table.FindPlace(h.Place); there {
 			c.Places = appendNew(c.Places, place.Name)
 		}
-		c.Hazards = append(c.Hazards, p.inShort(h, from))
+		c.Hazards = append(c.Hazards, p.inShort(h, at))
 	}
 	return c
 }
 
-// inShort is a hazard for the page at from.
-func (p *Press) inShort(h course.Hazard, from string) hazardShort {
-	short := hazardShort{ID: h.ID, Title: h.Title, Short: h.Short, Marks: h.Mark, Address: relative(from, hazardAddress(h.ID))}
+// inShort is a hazard for a place.
+func (p *impression) inShort(h course.Hazard, at place) hazardShort {
+	short := hazardShort{ID: h.ID, Title: h.Title, Short: h.Short, Marks: h.Mark, Address: at.to(address.Hazard(h.ID))}
 	if len(short.Marks) == 0 {
 		short.Marks = []string{strings.ToLower(h.Title[:1]) + h.Title[1:]}
 	}
-	if page, there := p.pages[h.Lesson]; there {
-		lesson := linkTo(from, page)
+	if page, there := p.addresses.Page(h.Lesson); there {
+		lesson := linkTo(at, page)
 		short.Lesson = &lesson
 	}
 	return short
@@ -106,7 +107,7 @@ func (c care) Any() bool { return c.Who != "" || len(c.Hazards) > 0 }
 
 // besides returns the care without the hazards that other rows have told of
 // already. Who may stays: it is said beside every verdict.
-func (p *Press) besides(c care, told ...course.Care) care {
+func (p *impression) besides(c care, told ...course.Care) care {
 	known, _ := p.table.HazardsOf(told...)
 	rest := care{Who: c.Who}
 	for _, h := range c.Hazards {
@@ -120,7 +121,7 @@ func (p *Press) besides(c care, told ...course.Care) care {
 // worseForHealth reports whether one way is worse for health than another: it
 // has a hazard to health that the other lacks, or fewer people may do it. No
 // page offers it instead of the other.
-func (p *Press) worseForHealth(one, other []course.Care) bool {
+func (p *impression) worseForHealth(one, other []course.Care) bool {
 	hazards, who := p.table.HazardsOf(one...)
 	known, whoOther := p.table.HazardsOf(other...)
 	for _, h := range hazards {
@@ -152,7 +153,7 @@ func wayCare(t course.Technique, state string) []course.Care {
 // workCare is what the table says of the safety of a medium, a technique or both,
 // by their ids, in a state; without one, in the state that the technique or else
 // the medium likes best. What the table does not have says nothing.
-func (p *Press) workCare(medium, technique, state string) []course.Care {
+func (p *impression) workCare(medium, technique, state string) []course.Care {
 	var rows []course.Care
 	m, isMedium := p.table.FindMedium(medium)
 	t, isTechnique := p.table.FindTechnique(technique)
@@ -175,8 +176,8 @@ func (p *Press) workCare(medium, technique, state string) []course.Care {
 }
 
 // written prints the care in a form, as the theme's pieces do it on a page.
-func (p *Press) writtenCare(form string, c care) ([]byte, error) {
+func (p *impression) writtenCare(form string, c care) ([]byte, error) {
 	var out bytes.Buffer
-	err := p.templates.ExecuteTemplate(&out, form, c)
+	err := p.pages.ExecuteTemplate(&out, form, c)
 	return bytes.TrimSpace(out.Bytes()), err
 }

@@ -15,7 +15,6 @@ import (
 	"golang.org/x/net/html"
 
 	"slipbook/generator/course"
-	"slipbook/themes"
 )
 
 // harmful is the small course with hazards: the wash is for students with the
@@ -191,12 +190,7 @@ func TestLessonAndItsNotesSayWhoMay(t *testing.T) {
 	wipe.Source = append(wipe.Source, "\n```teaching\nPrepare\n: Ten tiles.\n```\n"...)
 	thin, _ := c.FindPage("units/wash/thin.md")
 	thin.Source = append(thin.Source, "\n```teaching\nPrepare\n: Ten tiles.\n```\n\n```stages\nmedium: coloured-slip\nstate: wet\n```\n"...)
-	p := newPress(t, c)
-	p.ForTeaching()
-	e, err := p.Print(read(t, p), shared())
-	if err != nil {
-		t.Fatal(err)
-	}
+	e := forTeaching(t, c)
 	if got, want := text(first(t, pageOf(t, e, "wash/wipe.html"), "facts")), "Who may◆ instructor only Take care▲ Dust, Blades, Mist & spray. Wear: a fitted respirator, a mask. Where: at the wet table."; !strings.Contains(got, want) {
 		t.Errorf("the lesson says %q, want %q in it", got, want)
 	}
@@ -215,7 +209,6 @@ func TestLessonAndItsNotesSayWhoMay(t *testing.T) {
 // technique, and what a single state adds.
 func TestBlockInALessonHasHazards(t *testing.T) {
 	p := newPress(t, harmful(t))
-	page, _ := p.Page("units/slip/mix.md")
 	for _, c := range []struct{ medium, state, technique, want string }{
 		{"stain-wash", "", "", "state by state ◆ with the instructor ▲ Dust. Wear: a fitted respirator. Where: at the wet table. Wet: no, house rule It cannot hold here. Leather-hard: risky ◆ with the instructor It may"},
 		{"", "", "wiping-back", "state by state ▲ Blades. Wet: no, physics It cannot be done here. Leather-hard: risky It smears."},
@@ -225,12 +218,7 @@ func TestBlockInALessonHasHazards(t *testing.T) {
 		{"coloured-slip", "wet", "", "in this state Wet: yes ▲ Blades. It holds here."},
 		{"", "bone-dry", "", "Stain wash: yes ◆ with the instructor ▲ dust It holds here."},
 	} {
-		out, problems := p.Block(page, stagesBlock(c.medium, c.state, c.technique))
-		root, err := html.Parse(bytes.NewReader(out))
-		if len(problems) > 0 || err != nil {
-			t.Fatal(problems, err)
-		}
-		if got := text(root); !strings.Contains(got, c.want) {
+		if got := text(block(t, p, stagesBlock(c.medium, c.state, c.technique))); !strings.Contains(got, c.want) {
 			t.Errorf("%s %s %s: %q, want %q in it", c.medium, c.state, c.technique, got, c.want)
 		}
 	}
@@ -273,7 +261,7 @@ func TestCareOfSeveralRows(t *testing.T) {
 	d := c.Decoration
 	d.Places = append(d.Places, course.Place{ID: "booth", Name: "in the booth"})
 	d.Hazards[len(d.Hazards)-1].Place = "booth"
-	got := newPress(t, c).care("index.html", course.Care{Hazards: []string{"dust"}}, course.Care{Hazards: []string{"mist", "dust"}}, course.Care{Hazards: []string{"blade"}})
+	got := newPress(t, c).care(place{page: "index.html"}, course.Care{Hazards: []string{"dust"}}, course.Care{Hazards: []string{"mist", "dust"}}, course.Care{Hazards: []string{"blade"}})
 	if want := []string{"at the wet table", "in the booth"}; !slices.Equal(got.Places, want) {
 		t.Errorf("places %q, want %q", got.Places, want)
 	}
@@ -415,17 +403,30 @@ func TestNothingIsPublishedWithoutItsHazards(t *testing.T) {
 				t.Fatalf("%s does not hold %s", f.file, f.old)
 			}
 			theme[f.file] = &fstest.MapFile{Data: []byte(strings.Replace(old, f.old, f.new, 1))}
-			p, err := New(c, theme)
+			e, err := Print(opened(t, theme), read(t, c), shared(), Copy{Teaching: true})
 			if err != nil {
 				t.Fatal(err)
 			}
-			p.ForTeaching()
-			e, err := p.Print(read(t, p), shared())
-			if e != nil || !matches(err, f.want) {
-				t.Errorf("error %v, want one with %q", err, f.want)
+			if all, err := e.All(); all != nil || err == nil {
+				t.Fatal("the handbook was printed")
+			}
+			if said := faultsOf(e); !strings.Contains(said, f.want) {
+				t.Errorf("errors\n%swant one with %q", said, f.want)
 			}
 		})
 	}
+}
+
+// faultsOf prints every page of an edition, and returns what goes wrong, a line
+// for each page.
+func faultsOf(e *Edition) string {
+	var said strings.Builder
+	for _, at := range e.Addresses() {
+		if _, _, err := e.File(at); err != nil {
+			fmt.Fprintln(&said, err)
+		}
+	}
+	return said.String()
 }
 
 // TestCardOfTheCourseHasEveryHazard wants a hazard that nothing but drying has on
@@ -456,18 +457,11 @@ func TestEveryEntryOfTheDemoHasItsHazards(t *testing.T) {
 	if found.Stop() {
 		t.Fatal(found)
 	}
-	theme, err := themes.Open("studio")
-	if err != nil {
-		t.Fatal(err)
-	}
-	p, err := New(c, theme)
-	if err != nil {
-		t.Fatal(err)
-	}
-	i := newImpression(p, read(t, p), shared())
+	i := newPress(t, c)
 	entries := 0
 	print := func(s sheet) string {
-		page, err := i.printOne(s)
+		n := slices.IndexFunc(i.sheets, func(one sheet) bool { return one.address == s.address })
+		page, err := i.printOne(i.sheets[n])
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -486,7 +480,7 @@ func TestEveryEntryOfTheDemoHasItsHazards(t *testing.T) {
 		if !slices.Equal(ids, shown) {
 			t.Errorf("%s shows the hazards %q, want %q", where, shown, ids)
 		}
-		if words := p.words[whoWords[who]]; words != "" && !strings.Contains(piece, words) {
+		if words := i.words[whoWords[who]]; words != "" && !strings.Contains(piece, words) {
 			t.Errorf("%s does not say %q", where, words)
 		}
 	}
@@ -506,7 +500,7 @@ func TestEveryEntryOfTheDemoHasItsHazards(t *testing.T) {
 			}
 		}
 	}
-	for n, s := range append(i.mediumSheets(), i.cardSheets()[1:]...) {
+	for n, s := range append(i.mediumSheets(), i.cardSheets()...) {
 		m := c.Decoration.Media[n%len(c.Decoration.Media)]
 		_, piece, _ := strings.Cut(print(s), `<div class="care">`)
 		if path.Dir(s.address) == "cards" {

@@ -2,6 +2,7 @@ package press
 
 import (
 	"html/template"
+	"slipbook/generator/address"
 	"strconv"
 	"strings"
 
@@ -11,7 +12,7 @@ import (
 // chartView is the whole decoration table on one page: as a table for wide
 // screens and paper, and state by state for a phone.
 type chartView struct {
-	Shell  shell
+	framed
 	Keys   []chartKey
 	States []chartState
 	Parts  []chartPart
@@ -78,18 +79,15 @@ func (i *impression) chartSheets() []sheet {
 	if len(i.table.States) == 0 {
 		return nil
 	}
-	return []sheet{{chartAddress, "chart", func() (any, error) {
-		w, err := i.words.sayAll("chart", "chart-description")
-		if err != nil {
-			return nil, err
-		}
+	title, description := i.say("chart"), i.say("chart-description")
+	return []sheet{{address: address.Chart, title: title, description: description, view: func(at place) (pageView, error) {
 		v := chartView{
-			Shell:  i.shell(about{kind: "chart", address: chartAddress, title: w[0], description: w[1], gathered: true}),
+			framed: framed{Shell: i.shell(at, about{kind: "chart", title: title, description: description, gathered: true})},
 			Keys:   verdictMeanings,
-			States: i.chartStates(),
-			Parts:  i.chartParts(),
-			Others: i.chartOthers(),
-			Safety: i.care(chartAddress, i.tableCares()...),
+			States: i.chartStates(at),
+			Parts:  i.chartParts(at),
+			Others: i.chartOthers(at),
+			Safety: i.care(at, i.tableCares()...),
 		}
 		v.Size = sheetSize(v)
 		return v, nil
@@ -98,15 +96,15 @@ func (i *impression) chartSheets() []sheet {
 
 // chartStates is the table by state. A technique that the table does not judge
 // in a state is left out of its list.
-func (i *impression) chartStates() []chartState {
+func (i *impression) chartStates(at place) []chartState {
 	var states []chartState
 	for n, s := range i.table.States {
-		c := chartState{State: i.stateLinks(chartAddress)[n], Drawing: i.icons["state-"+s.ID]}
+		c := chartState{State: i.stateLinks(at)[n], Drawing: i.icons["state-"+s.ID]}
 		for _, m := range i.table.Media {
-			c.Media = append(c.Media, i.mediumIn(m, s, chartAddress))
+			c.Media = append(c.Media, i.mediumIn(m, s, at))
 		}
 		for _, t := range i.table.Techniques {
-			c.Ways = append(c.Ways, i.waysIn(t, s)...)
+			c.Ways = append(c.Ways, i.waysIn(t, s, at)...)
 		}
 		states = append(states, c)
 	}
@@ -114,19 +112,19 @@ func (i *impression) chartStates() []chartState {
 }
 
 // chartParts is the table by row.
-func (i *impression) chartParts() []chartPart {
+func (i *impression) chartParts(at place) []chartPart {
 	var media, ways []chartRow
 	for _, m := range i.table.Media {
-		row := chartRow{Name: link{Title: m.Name, Address: mediumAddress(m.ID)}, Safety: i.care(chartAddress, m.Care)}
+		row := chartRow{Name: link{Title: m.Name, Address: at.to(address.Medium(m.ID))}, Safety: i.care(at, m.Care)}
 		for _, s := range i.table.States {
-			row.Cells = append(row.Cells, chartCell{line: named(i.cell(i.mediumIn(m, s, chartAddress), m.Care), "")})
+			row.Cells = append(row.Cells, chartCell{line: named(i.cell(i.mediumIn(m, s, at), m.Care), "")})
 		}
 		media = append(media, row)
 	}
 	for _, t := range i.table.Techniques {
-		row := chartRow{Name: link{Title: t.Name}, Safety: i.care(chartAddress, t.Care)}
+		row := chartRow{Name: link{Title: t.Name}, Safety: i.care(at, t.Care)}
 		for _, s := range i.table.States {
-			row.Cells = append(row.Cells, i.cellOf(t, s))
+			row.Cells = append(row.Cells, i.cellOf(t, s, at))
 		}
 		ways = append(ways, row)
 	}
@@ -139,12 +137,12 @@ func (i *impression) chartParts() []chartPart {
 
 // waysIn is what a technique says of a state, in a line for each group of media
 // of which it says the same. What the table does not say is left out.
-func (i *impression) waysIn(t course.Technique, s course.State) []line {
+func (i *impression) waysIn(t course.Technique, s course.State, at place) []line {
 	var lines []line
 	for n, m := range i.manners(t, s) {
-		l := i.mannerIn(m, s, chartAddress)
+		l := i.mannerIn(m, s, at)
 		if n > 0 {
-			l.Address += "." + strconv.Itoa(n+1)
+			l.Address = at.to(address.State(s.ID) + "#" + wayID(m.id) + "." + strconv.Itoa(n+1))
 		}
 		if l.Verdict != "" {
 			lines = append(lines, l)
@@ -154,9 +152,9 @@ func (i *impression) waysIn(t course.Technique, s course.State) []line {
 }
 
 // cellOf is the same as a cell of the technique's row.
-func (i *impression) cellOf(t course.Technique, s course.State) chartCell {
+func (i *impression) cellOf(t course.Technique, s course.State, at place) chartCell {
 	var c chartCell
-	for _, l := range i.waysIn(t, s) {
+	for _, l := range i.waysIn(t, s, at) {
 		l = i.cell(l, t.Care)
 		l.Name = strings.TrimPrefix(strings.TrimPrefix(l.Name, t.Name), ": ")
 		if l.Name == "" {
@@ -192,19 +190,19 @@ func (i *impression) tableCares() []course.Care {
 
 // chartOthers lists what products, recipe cards, clay bodies and house rules
 // change.
-func (i *impression) chartOthers() []chartOther {
+func (i *impression) chartOthers(at place) []chartOther {
 	var others []chartOther
 	for _, e := range i.table.Exceptions {
 		o := chartOther{Kind: exceptionKinds[e.Kind], Name: e.Name}
-		place := e.Medium
+		on := e.Medium
 		if m, ok := i.table.FindMedium(e.Medium); ok {
 			o.About = m.Name
 		} else if t, ok := i.table.FindTechnique(e.Technique); ok {
-			o.About, place = t.Name, wayID(t.ID)
+			o.About, on = t.Name, wayID(t.ID)
 		}
 		for _, s := range i.table.States {
 			if pair, ok := e.On[s.ID]; ok {
-				o.States = append(o.States, i.otherIn(e, pair, s, place))
+				o.States = append(o.States, i.otherIn(e, pair, s, on, at))
 			}
 		}
 		if len(o.States) > 0 { // some only say that a glaze is opaque
@@ -215,8 +213,8 @@ func (i *impression) chartOthers() []chartOther {
 }
 
 // otherIn is what an exception says of a state, as a line.
-func (i *impression) otherIn(e course.Exception, pair course.Pair, s course.State, place string) line {
-	l := i.lineOf(s.Name, pair, chartAddress, stateAddress(s.ID)+"#"+place)
-	l.Safety = i.exceptionCare(chartAddress, e, pair)
+func (i *impression) otherIn(e course.Exception, pair course.Pair, s course.State, on string, at place) line {
+	l := i.lineOf(at, s.Name, pair, address.State(s.ID)+"#"+on)
+	l.Safety = i.exceptionCare(at, e, pair)
 	return l
 }

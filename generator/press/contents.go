@@ -1,9 +1,11 @@
 package press
 
+import "slipbook/generator/address"
+
 // contentsView is the list of everything: units with their lessons, states,
 // media, calculators.
 type contentsView struct {
-	Shell       shell
+	framed
 	Units       []unitEntry
 	States      []link
 	Media       []link
@@ -11,68 +13,48 @@ type contentsView struct {
 	Extra       []link // what is gathered, and what is to print
 }
 
-// contentsSheet is the page of contents.
-func (i *impression) contentsSheet() sheet {
-	return sheet{contentsAddress, "contents", func() (any, error) {
-		w, err := i.words.sayAll("contents", "contents-description")
-		if err != nil {
-			return nil, err
-		}
-		extra, err := i.extraLinks()
-		if err != nil {
-			return nil, err
-		}
+// contentsSheets is the page of contents.
+func (i *impression) contentsSheets() []sheet {
+	title, description := i.say("contents"), i.say("contents-description")
+	return []sheet{{address: address.Contents, title: title, description: description, view: func(at place) (pageView, error) {
 		return contentsView{
-			Shell: i.shell(about{
-				kind:        "contents",
-				address:     contentsAddress,
-				title:       w[0],
-				description: w[1],
-			}),
-			Units:       i.unitEntries(contentsAddress),
-			States:      i.stateLinks(contentsAddress),
-			Media:       i.mediumLinks(contentsAddress),
-			Calculators: i.calculatorLinks(contentsAddress),
-			Extra:       extra,
+			framed:      framed{Shell: i.shell(at, about{kind: "contents", title: title, description: description})},
+			Units:       i.unitEntries(at),
+			States:      i.stateLinks(at),
+			Media:       i.mediumLinks(at),
+			Calculators: i.calculatorLinks(at),
+			Extra:       i.extraLinks(at),
 		}, nil
-	}}
+	}}}
 }
 
 // extraLinks lists the pages that are gathered from the others, for the page of
 // contents.
-func (i *impression) extraLinks() ([]link, error) {
+func (i *impression) extraLinks(at place) []link {
 	var links []link
-	for _, e := range []struct {
-		is           bool
-		address, key string
-	}{
-		{i.has.answers, answersAddress, "answers"},
-		{i.has.faults, faultsAddress, "faults"},
-		{len(i.table.Hazards) > 0, hazardsAddress, "hazards"},
-		{len(i.table.States) > 0, cardsAddress, "cards"},
-		{i.bundle.Book != "", bookAddress, "book"},
-		{i.teaching, teachingAddress, "teaching-page"},
+	for _, e := range []struct{ address, key string }{
+		{address.Answers, "answers"},
+		{address.Faults, "faults"},
+		{address.Hazards, "hazards"},
+		{address.Cards, "cards"},
+		{address.Book, "book"},
+		{address.Teaching, "teaching-page"},
 	} {
-		if !e.is {
-			continue
+		if i.there[e.address] {
+			links = append(links, link{Title: i.say(e.key), Address: at.to(e.address)})
 		}
-		title, err := i.words.say(e.key)
-		if err != nil {
-			return nil, err
-		}
-		links = append(links, link{Title: title, Address: e.address})
 	}
 	if page := i.course.Style; page != nil {
-		links = append(links, linkTo(contentsAddress, page))
+		links = append(links, linkTo(at, page))
 	}
-	return links, nil
+	return links
 }
 
-// stateLinks lists the clay states for the page at from.
-func (i *impression) stateLinks(from string) []link {
+// stateLinks lists the clay states for a place.
+func (i *impression) stateLinks(at place) []link {
 	var links []link
 	for _, s := range i.table.States {
-		links = append(links, link{s.Name, relative(from, stateAddress(s.ID)), s.Short})
+		links = append(links, link{Title: s.Name, Address: at.to(address.State(s.ID)), About: s.Short})
 	}
 	return links
 }

@@ -2,6 +2,7 @@ package press
 
 import (
 	"html/template"
+	"slipbook/generator/address"
 
 	"slipbook/generator/course"
 )
@@ -9,7 +10,7 @@ import (
 // courseCardView is the card of the whole course: the six states and how to
 // tell them, what goes on when, the hazards, the studio's numbers, the lessons.
 type courseCardView struct {
-	Shell  shell
+	framed
 	States []cardState
 	Rows   []cardRow
 	Safety care // all hazards of media and ways of working
@@ -34,48 +35,52 @@ type cardRow struct {
 	Cells  []line
 }
 
-// courseCard makes the card of the course.
-func (i *impression) courseCard() (any, error) {
-	w, err := i.words.sayAll("cards", "cards-description")
-	if err != nil {
-		return nil, err
+// courseCardSheets is the card of the course, or nothing while it has no table.
+func (i *impression) courseCardSheets() []sheet {
+	if len(i.table.States) == 0 {
+		return nil
 	}
+	return []sheet{{address: address.Cards, title: i.say("cards"), description: i.say("cards-description"), view: i.courseCard}}
+}
+
+// courseCard makes the view of that card.
+func (i *impression) courseCard(at place) (pageView, error) {
 	v := courseCardView{
-		Shell:  i.shell(about{kind: "course-card", address: cardsAddress, title: w[0], description: w[1], gathered: true}),
+		framed: framed{Shell: i.shell(at, about{kind: "course-card", title: i.say("cards"), description: i.say("cards-description"), gathered: true})},
 		Cones:  i.course.Cones,
 		Bodies: i.course.Bodies,
-		Units:  i.unitEntries(cardsAddress),
+		Units:  i.unitEntries(at),
 	}
 	v.Shell.Strip = nil
 	for n, s := range i.table.States {
-		v.States = append(v.States, cardState{i.stateLinks(cardsAddress)[n], i.icons["state-"+s.ID], s.Tell})
+		v.States = append(v.States, cardState{i.stateLinks(at)[n], i.icons["state-"+s.ID], s.Tell})
 	}
 	for _, m := range i.table.Media {
 		row := cardRow{
-			Medium: link{Title: m.Name, Address: relative(cardsAddress, mediumAddress(m.ID))},
-			Safety: i.care(cardsAddress, m.Care),
+			Medium: link{Title: m.Name, Address: at.to(address.Medium(m.ID))},
+			Safety: i.care(at, m.Care),
 		}
 		for _, s := range i.table.States {
-			cell := i.cell(i.mediumIn(m, s, cardsAddress), m.Care)
+			cell := i.cell(i.mediumIn(m, s, at), m.Care)
 			if cell.Safety.Who == row.Safety.Who {
 				cell.Safety.Who = "" // said beside the name, and the cells are narrow
 			}
 			row.Cells = append(row.Cells, cell)
 		}
 		v.Rows = append(v.Rows, row)
-		v.Cards = append(v.Cards, link{Title: m.Name, Address: relative(cardsAddress, cardAddress(m.ID))})
+		v.Cards = append(v.Cards, link{Title: m.Name, Address: at.to(address.Card(m.ID))})
 	}
-	v.Safety = i.courseSafety()
+	v.Safety = i.courseSafety(at)
 	v.Size = cardSize(v.letters())
 	return v, nil
 }
 
 // courseSafety is every hazard of the course: of media, ways of working, steps
 // and firings.
-func (i *impression) courseSafety() care {
+func (i *impression) courseSafety(at place) care {
 	rows := append(i.tableCares(), i.table.Firing.Care)
 	for _, t := range i.table.Transitions {
 		rows = append(rows, t.Care)
 	}
-	return i.care(cardsAddress, rows...)
+	return i.care(at, rows...)
 }

@@ -33,13 +33,13 @@ type exception struct {
 }
 
 // exceptions lists what changes the pair of a medium, or else of a technique,
-// in a state, for the page at from.
-func (p *Press) exceptions(from, medium, technique, state string) []exception {
+// in a state, for a place.
+func (p *impression) exceptions(at place, medium, technique, state string) []exception {
 	var all []exception
 	for _, e := range p.table.Exceptions {
 		pair, here := e.On[state]
 		if here && e.Medium == medium && e.Technique == technique {
-			all = append(all, exception{exceptionKinds[e.Kind], e.Name, p.exceptionCare(from, e, pair), e.Kind == ofHouse, pair})
+			all = append(all, exception{exceptionKinds[e.Kind], e.Name, p.exceptionCare(at, e, pair), e.Kind == ofHouse, pair})
 		}
 	}
 	return all
@@ -47,7 +47,7 @@ func (p *Press) exceptions(from, medium, technique, state string) []exception {
 
 // exceptionCare is the safety of what an exception allows: of a product or
 // recipe card, its own as well.
-func (p *Press) exceptionCare(from string, e course.Exception, pair course.Pair) care {
+func (p *impression) exceptionCare(at place, e course.Exception, pair course.Pair) care {
 	if pair.Verdict == course.Never {
 		return care{}
 	}
@@ -58,10 +58,10 @@ func (p *Press) exceptionCare(from string, e course.Exception, pair course.Pair)
 	if t, ok := p.table.FindTechnique(e.Technique); ok {
 		rows = append(rows, t.Care)
 	}
-	return p.care(from, rows...)
+	return p.care(at, rows...)
 }
 
-// goesWith says whether a technique is for a medium.
+// goesWith reports whether a technique is for a medium.
 func goesWith(t course.Technique, medium string) bool {
 	return len(t.With) == 0 || slices.Contains(t.With, medium)
 }

@@ -2,6 +2,7 @@ package press
 
 import (
 	"slices"
+	"slipbook/generator/address"
 
 	"slipbook/generator/course"
 )
@@ -47,15 +48,15 @@ type line struct {
 
 // lineOf is a pair of the table as a line, with all that the table says of its
 // safety.
-func (p *Press) lineOf(name string, pair course.Pair, from, address string, rows ...course.Care) line {
-	l := line{Name: name, Address: relative(from, address), Verdict: pair.Verdict, Short: shortReason(pair), Basis: ruleWords[pair.Rule]}
+func (p *impression) lineOf(at place, name string, pair course.Pair, to string, rows ...course.Care) line {
+	l := line{Name: name, Address: at.to(to), Verdict: pair.Verdict, Short: shortReason(pair), Basis: ruleWords[pair.Rule]}
 	if l.Verdict != "" && l.Verdict != course.Never {
-		l.Safety = p.care(from, append(rows, pair.Care)...)
+		l.Safety = p.care(at, append(rows, pair.Care)...)
 	}
 	return l
 }
 
-// worse gives the worse of two verdicts; where the table does not say one of
+// worse returns the worse of two verdicts; where the table does not say one of
 // them, it says nothing.
 func worse(a, b course.Verdict) course.Verdict {
 	if a == "" || b == "" {
@@ -74,30 +75,30 @@ func shortReason(p course.Pair) string {
 	return p.Short
 }
 
-// mediumIn is a medium in a state as a line. to is the page it stands on.
-func (p *Press) mediumIn(m course.Medium, s course.State, to string) line {
-	l := p.lineOf(m.Name, m.On[s.ID], to, stateAddress(s.ID)+"#"+m.ID, m.Care)
+// mediumIn is a medium in a state as a line. at is where it stands.
+func (p *impression) mediumIn(m course.Medium, s course.State, at place) line {
+	l := p.lineOf(at, m.Name, m.On[s.ID], address.State(s.ID)+"#"+m.ID, m.Care)
 	l.Best = m.Best == s.ID
 	return l
 }
 
 // mannerIn is a technique, for some media, in a state as a line; others are rows
 // that the line is about beside those of the technique.
-func (p *Press) mannerIn(m manner, s course.State, to string, others ...course.Care) line {
-	l := p.lineOf(m.name, m.on[s.ID], to, stateAddress(s.ID)+"#"+wayID(m.id), append(others, m.care)...)
+func (p *impression) mannerIn(m manner, s course.State, at place, others ...course.Care) line {
+	l := p.lineOf(at, m.name, m.on[s.ID], address.State(s.ID)+"#"+wayID(m.id), append(others, m.care)...)
 	l.Best = m.best == s.ID && l.Verdict != course.Never
 	return l
 }
 
 // techniqueIn is a technique for one medium in a state as a line.
-func (p *Press) techniqueIn(t course.Technique, m course.Medium, s course.State, to string) line {
-	return p.mannerIn(mannerOf(t, m.ID, []course.State{s}), s, to, careOf(m, s.ID)...)
+func (p *impression) techniqueIn(t course.Technique, m course.Medium, s course.State, at place) line {
+	return p.mannerIn(mannerOf(t, m.ID, []course.State{s}), s, at, careOf(m, s.ID)...)
 }
 
 // wayID is where a technique stands on a state's page; media have the bare ids.
 func wayID(technique string) string { return "way." + technique }
 
-// named gives a line another name: that of the state it is about.
+// named returns a line another name: that of the state it is about.
 func named(l line, name string) line {
 	l.Name = name
 	return l

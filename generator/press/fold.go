@@ -5,41 +5,43 @@ import (
 	"text/template/parse"
 )
 
-// foldWords sets the words and drawings that a piece of a template asks for by
-// name, and that are the same on every page, into the template itself. A large
-// course prints thousands of pages; looking the same words up on each of them
-// was a quarter of the printing.
-func (p *Press) foldWords(n parse.Node) {
-	switch n := n.(type) {
-	case *parse.ListNode:
-		if n == nil { // an absent {{else}}
-			return
+// edition makes the templates of one use of them, on pages or in the book.
+func (t *Theme) edition(parsed *template.Template, book bool) (*template.Template, error) {
+	made := template.New("").Option("missingkey=error").Funcs(t.functions())
+	for _, one := range parsed.Templates() {
+		if one.Tree == nil {
+			continue
 		}
-		for i, inner := range n.Nodes {
-			if text, ok := p.constant(inner); ok {
-				n.Nodes[i] = &parse.TextNode{NodeType: parse.NodeText, Pos: inner.Position(), Text: []byte(text)}
-			} else {
-				p.foldWords(inner)
-			}
+		tree := one.Tree.Copy()
+		if err := prepare(tree, book); err != nil {
+			return nil, err
 		}
-	case *parse.IfNode:
-		p.foldBranch(n.BranchNode)
-	case *parse.RangeNode:
-		p.foldBranch(n.BranchNode)
-	case *parse.WithNode:
-		p.foldBranch(n.BranchNode)
+		for _, l := range lists(tree.Root) {
+			t.fold(l, book)
+		}
+		if _, err := made.AddParseTree(one.Name(), tree); err != nil {
+			return nil, err
+		}
+	}
+	return made, nil
+}
+
+// fold sets the words and drawings that a piece of a template asks for by name,
+// and that are the same on every page, into the template itself. A large course
+// prints thousands of pages; looking the same words up on each of them was a
+// quarter of the printing.
+func (t *Theme) fold(l *parse.ListNode, book bool) {
+	for i, n := range l.Nodes {
+		if text, ok := t.constant(n, book); ok {
+			l.Nodes[i] = &parse.TextNode{NodeType: parse.NodeText, Pos: n.Position(), Text: []byte(text)}
+		}
 	}
 }
 
-func (p *Press) foldBranch(b parse.BranchNode) {
-	p.foldWords(b.List)
-	p.foldWords(b.ElseList)
-}
-
-// constant gives the HTML of {{word "key"}} and {{icon "name"}}. A word with
+// constant returns the HTML of {{word "key"}} and {{icon "name"}}. A word with
 // places in it is no constant, nor is one that is missing: printing reports
-// that.
-func (p *Press) constant(n parse.Node) (string, bool) {
+// that. A drawing that only a screen shows is nothing in the book.
+func (t *Theme) constant(n parse.Node, book bool) (string, bool) {
 	action, ok := n.(*parse.ActionNode)
 	if !ok || len(action.Pipe.Decl) > 0 || len(action.Pipe.Cmds) != 1 || len(action.Pipe.Cmds[0].Args) != 2 {
 		return "", false
@@ -51,10 +53,13 @@ func (p *Press) constant(n parse.Node) (string, bool) {
 	}
 	switch function.Ident {
 	case "word":
-		text, err := p.words.say(name.Text)
+		text, err := t.words.say(name.Text)
 		return template.HTMLEscapeString(text), err == nil
 	case "icon":
-		drawing, err := p.icon(name.Text)
+		drawing, err := t.icon(name.Text)
+		if book && t.screen[name.Text] {
+			return "", true
+		}
 		return string(drawing), err == nil
 	}
 	return "", false

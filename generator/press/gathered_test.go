@@ -2,15 +2,15 @@ package press
 
 import (
 	"bytes"
-	"fmt"
 	"slices"
 	"strings"
 	"testing"
 
 	"golang.org/x/net/html"
+
+	"slipbook/generator/address"
 	"slipbook/generator/course"
 	"slipbook/generator/course/coursetest"
-	"slipbook/generator/proof"
 )
 
 // wholeEnd is a lesson's end with everything that is gathered elsewhere.
@@ -94,17 +94,12 @@ func TestFaultsAreGathered(t *testing.T) {
 // TestTeachingIsForTheInstructor wants no word of the notes in a student's copy,
 // and all of them twice in the other.
 func TestTeachingIsForTheInstructor(t *testing.T) {
-	for address, data := range printed(t, gatheredCourse(t)) {
-		if bytes.Contains(data, []byte("secret")) || address == teachingAddress {
-			t.Errorf("%s shows a note for teaching", address)
+	for at, data := range printed(t, gatheredCourse(t)) {
+		if bytes.Contains(data, []byte("secret")) || at == address.Teaching {
+			t.Errorf("%s shows a note for teaching", at)
 		}
 	}
-	p := newPress(t, gatheredCourse(t))
-	p.ForTeaching()
-	e, err := p.Print(read(t, p), shared())
-	if err != nil {
-		t.Fatal(err)
-	}
+	e := forTeaching(t, gatheredCourse(t))
 	for _, address := range []string{"slip/mix.html", "teaching.html", "book.html"} {
 		if !bytes.Contains(e[address], []byte("secret")) {
 			t.Errorf("%s does not show the note for teaching", address)
@@ -177,54 +172,6 @@ func TestCardTakesNoMoreThanItsSheet(t *testing.T) {
 	}
 }
 
-func TestRebase(t *testing.T) {
-	for _, c := range []struct{ from, to, piece, want string }{
-		{"slip/mix.html", "answers.html", `<a href="measure.html#x">a</a>`, `<a href="slip/measure.html#x">a</a>`},
-		{"slip/mix.html", "slip/other.html", `<a href="measure.html">a</a>`, `<a href="measure.html">a</a>`},
-		{"slip/mix.html", "cards/a.html", `<img src="../pictures/a-1.png" alt="x">`, `<img src="../pictures/a-1.png" alt="x">`},
-		{"slip/mix.html", "answers.html", `<p id="here">1 &lt; 2 <a href="#here" rel="x">a</a></p>`, `<p>1 &lt; 2 <a href="slip/mix.html#here" rel="x">a</a></p>`},
-		{"slip/mix.html", "answers.html", `<a href="https://example.org/a?b=c&amp;d">a</a>`, `<a href="https://example.org/a?b=c&amp;d">a</a>`},
-		{"slip/mix.html", "answers.html", `<a href="../calculators/x.html?a=1&amp;b=2#calculator.0">a</a>`, `<a href="calculators/x.html?a=1&amp;b=2#calculator.0">a</a>`},
-		{"index.html", "cards/a.html", `<a href="mailto:a@example.org">a</a>`, `<a href="mailto:a@example.org">a</a>`},
-		{"slip/mix.html", "answers.html", `<svg viewBox="0 0 1 1"><path d="M0 0"/></svg> a = b`, `<svg viewBox="0 0 1 1"><path d="M0 0"/></svg> a = b`},
-	} {
-		if got := string(moved(c.from, c.to, []byte(c.piece))); got != c.want {
-			t.Errorf("%s -> %s: %s became %s, want %s", c.from, c.to, c.piece, got, c.want)
-		}
-	}
-}
-
-func TestSum(t *testing.T) {
-	p := newPress(t, small(t))
-	for _, c := range []struct{ calculator, request, words, fault string }{
-		{"wash-dilute", "volume=40+mL&from=25&to=10", "60 mL", ""},
-		{"wash-dilute", "volume=40+mL&from=25&to=10", "60 mL for 40 mL", ""},
-		{"wash-dilute", "volume=40+mL&from=25&to=10", "0.06 L", ""},
-		{"wash-dilute", "volume=40+mL&from=25&to=10", "try it", ""},
-		{"wash-dilute", "volume=40+mL&from=25&to=10", "40 mL", "no number of these words is one that wash-dilute answers"},
-		{"wash-dilute", "volume=40+mL&from=25&to=10", "61 mL", "wash-dilute does not give 61 here"},
-		{"wash-dilute", "volume=40+mL&from=25&to=30", "60 mL", "wash-dilute refuses to: "},
-		{"slip-density", "mass=174.5&volume=100", "1.745", "slip-density does not give 1.745 here"},
-		{"slip-density", "mass=174.5&volume=100", "1.75", ""},
-		{"slip-density", "mass=174.5&volume=100", "1.73", "slip-density does not give 1.73 here"},
-		{"slip-adjust", "volume=1+L&from=1.54&to=1.44", "230 mL", ""},
-		{"slip-adjust", "volume=1+L&from=1.54&to=1.44", "227 mL", "slip-adjust does not give 227 here"},
-		{"slip-adjust", "volume=1+L&from=1.54&to=1.44", "182 mL", "slip-adjust does not give 182 here"},
-		{"slip-density", "", "1.74", `"" is no request`},
-		{"slip-density", "%zz", "1.74", `"%zz" is no request`},
-	} {
-		t.Run(fmt.Sprint(c.calculator, c.words), func(t *testing.T) {
-			address, fault, do := p.Sum(c.calculator, c.request, c.words)
-			if !strings.HasPrefix(fault, c.fault) || (fault == "") != (c.fault == "") {
-				t.Errorf("fault %q, want %q", fault, c.fault)
-			}
-			if (fault == "") == (address == "") || (fault == "") != (do == "") {
-				t.Errorf("address %q, fault %q, do %q", address, fault, do)
-			}
-		})
-	}
-}
-
 // TestFaultsSayWhyWhereItMayNot wants the table's reason beside the fault of what
 // may not simply go on: of a yes the reason says why it holds, which is no cause.
 func TestFaultsSayWhyWhereItMayNot(t *testing.T) {
@@ -237,9 +184,9 @@ func TestFaultsSayWhyWhereItMayNot(t *testing.T) {
 		{course.Risky, "It blisters Because. Thin it. Wet"},
 		{course.Never, "It blisters Because. Thin it. Wet"},
 	} {
-		i := newImpression(newPress(t, small(t)), &proof.Reading{}, shared())
+		i := newPress(t, small(t))
 		m := course.Medium{ID: "m", On: map[string]course.Pair{"wet": {Verdict: c.verdict, Reason: "Because.", Fault: "It blisters.", Remedy: "Thin it."}}}
-		faults := i.tableFaults(m)
+		faults := i.tableFaults(m, place{page: address.Faults})
 		if len(faults) != 1 {
 			t.Fatalf("%s: %d faults", c.verdict, len(faults))
 		}
@@ -255,13 +202,13 @@ func TestFaultsSayWhyWhereItMayNot(t *testing.T) {
 // states to be told once, with a link to each; what has another remedy is
 // another fault.
 func TestFaultOfTwoStatesStandsOnce(t *testing.T) {
-	i := newImpression(newPress(t, small(t)), &proof.Reading{}, shared())
+	i := newPress(t, small(t))
 	peels := course.Pair{Verdict: course.Risky, Reason: "Too dry.", Fault: "It peels.", Remedy: "Wait."}
 	other := peels
 	other.Remedy = "Damp it."
 	m := course.Medium{ID: "m", On: map[string]course.Pair{"wet": peels, "leather-hard": peels, "bone-dry": other}}
 	var said []string
-	for _, f := range i.tableFaults(m) {
+	for _, f := range i.tableFaults(m, place{page: address.Faults}) {
 		row := string(f.Seen) + ": " + string(f.Means)
 		for _, where := range f.Where {
 			row += " " + where.Title

@@ -3,6 +3,7 @@ package press
 import (
 	"cmp"
 	"slices"
+	"slipbook/generator/address"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -12,12 +13,13 @@ import (
 
 // glossaryView is the glossary, its terms in the order of the alphabet.
 type glossaryView struct {
-	Shell   shell
+	framed
 	Letters []letter
 }
 
 // letter is the terms that start with one letter.
 type letter struct {
+	ID    string
 	Name  string
 	Terms []termView
 }
@@ -25,31 +27,21 @@ type letter struct {
 // termView is a term as the glossary prints it.
 type termView struct {
 	course.Term
+	ID  string // on the page
 	See []link
 }
 
-// glossarySheet is the glossary.
-func (i *impression) glossarySheet() sheet {
-	return sheet{glossaryAddress, "glossary", func() (any, error) {
-		w, err := i.words.sayAll("glossary", "glossary-description")
-		if err != nil {
-			return nil, err
-		}
-		return glossaryView{
-			Shell: i.shell(about{
-				kind:        "glossary",
-				address:     glossaryAddress,
-				title:       w[0],
-				description: w[1],
-			}),
-			Letters: i.letters(),
-		}, nil
-	}}
+// glossarySheets is the glossary.
+func (i *impression) glossarySheets() []sheet {
+	title, description := i.say("glossary"), i.say("glossary-description")
+	return []sheet{{address: address.Glossary, title: title, description: description, view: func(at place) (pageView, error) {
+		return glossaryView{framed{Shell: i.shell(at, about{kind: "glossary", title: title, description: description})}, i.letters(at)}, nil
+	}}}
 }
 
 // letters sorts the terms by their words, capitals aside, and groups them by
 // first letter.
-func (i *impression) letters() []letter {
+func (i *impression) letters(at place) []letter {
 	terms := slices.SortedFunc(slices.Values(i.course.Glossary), func(a, b course.Term) int {
 		return cmp.Or(cmp.Compare(strings.ToLower(a.Word), strings.ToLower(b.Word)), cmp.Compare(a.ID, b.ID))
 	})
@@ -58,20 +50,20 @@ func (i *impression) letters() []letter {
 		first, _ := utf8.DecodeRuneInString(t.Word)
 		name := string(unicode.ToUpper(first))
 		if len(letters) == 0 || letters[len(letters)-1].Name != name {
-			letters = append(letters, letter{Name: name})
+			letters = append(letters, letter{ID: at.id("letter." + name), Name: name})
 		}
 		last := &letters[len(letters)-1]
-		last.Terms = append(last.Terms, i.term(t))
+		last.Terms = append(last.Terms, i.term(t, at))
 	}
 	return letters
 }
 
-// term gives a term with links to those it speaks of.
-func (i *impression) term(t course.Term) termView {
-	v := termView{Term: t}
+// term returns a term with links to those it speaks of.
+func (i *impression) term(t course.Term, at place) termView {
+	v := termView{Term: t, ID: at.id(t.ID)}
 	for _, id := range t.See {
 		if other, ok := i.terms[id]; ok {
-			v.See = append(v.See, link{Title: other.Word, Address: "#" + id})
+			v.See = append(v.See, link{Title: other.Word, Address: at.to(address.Term(id))})
 		}
 	}
 	return v

@@ -2,6 +2,7 @@ package press
 
 import (
 	"slices"
+	"slipbook/generator/address"
 
 	"slipbook/generator/course"
 )
@@ -9,7 +10,7 @@ import (
 // hazardsView is the page of all that can hurt somebody: each thing once, what
 // to do about it, and with what it comes.
 type hazardsView struct {
-	Shell   shell
+	framed
 	Hazards []hazardView
 }
 
@@ -35,27 +36,24 @@ func (i *impression) hazardsSheets() []sheet {
 	if len(i.table.Hazards) == 0 {
 		return nil
 	}
-	return []sheet{{hazardsAddress, "hazards", func() (any, error) {
-		w, err := i.words.sayAll("hazards", "hazards-description")
-		if err != nil {
-			return nil, err
-		}
-		v := hazardsView{Shell: i.shell(about{kind: "hazards", address: hazardsAddress, title: w[0], description: w[1]})}
+	title, description := i.say("hazards"), i.say("hazards-description")
+	return []sheet{{address: address.Hazards, title: title, description: description, view: func(at place) (pageView, error) {
+		v := hazardsView{framed: framed{Shell: i.shell(at, about{kind: "hazards", title: title, description: description})}}
 		v.Shell.Strip = nil
 		for _, h := range i.table.Hazards {
-			v.Hazards = append(v.Hazards, i.hazard(h))
+			v.Hazards = append(v.Hazards, i.hazard(h, at))
 		}
 		return v, nil
 	}}}
 }
 
 // hazard tells a hazard in full.
-func (i *impression) hazard(h course.Hazard) hazardView {
+func (i *impression) hazard(h course.Hazard, at place) hazardView {
 	v := hazardView{
-		ID: h.ID, Title: h.Title, Harm: h.Harm, Do: h.Do, Wear: h.Wear,
-		Lesson: i.inShort(h, hazardsAddress).Lesson,
-		Media:  i.mediaWith(h.ID),
-		Ways:   i.waysWith(h.ID),
+		ID: at.id(h.ID), Title: h.Title, Harm: h.Harm, Do: h.Do, Wear: h.Wear,
+		Lesson: i.inShort(h, at).Lesson,
+		Media:  i.mediaWith(h.ID, at),
+		Ways:   i.waysWith(h.ID, at),
 		Steps:  i.stepsWith(h.ID),
 	}
 	if place, there := i.table.FindPlace(h.Place); there {
@@ -71,11 +69,11 @@ func (i *impression) hazard(h course.Hazard) hazardView {
 func carries(c course.Care, hazard string) bool { return slices.Contains(c.Hazards, hazard) }
 
 // mediaWith lists the media, products and recipe cards that a hazard comes with.
-func (i *impression) mediaWith(hazard string) []carrier {
+func (i *impression) mediaWith(hazard string, at place) []carrier {
 	var all []carrier
 	add := func(name, medium string, own course.Care, on map[string]course.Pair) {
-		of := link{Title: name, Address: mediumAddress(medium)}
-		states := i.statesWhere(medium, func(s string) bool { return carries(on[s].Care, hazard) })
+		of := link{Title: name, Address: at.to(address.Medium(medium))}
+		states := i.statesWhere(at, medium, func(s string) bool { return carries(on[s].Care, hazard) })
 		if carries(own, hazard) {
 			all = append(all, carrier{Of: of})
 		} else if len(states) > 0 {
@@ -94,14 +92,14 @@ func (i *impression) mediaWith(hazard string) []carrier {
 }
 
 // waysWith lists the ways of working that a hazard comes with.
-func (i *impression) waysWith(hazard string) []carrier {
+func (i *impression) waysWith(hazard string, at place) []carrier {
 	var all []carrier
 	for _, t := range i.table.Techniques {
-		states := i.statesWhere(wayID(t.ID), func(s string) bool {
+		states := i.statesWhere(at, wayID(t.ID), func(s string) bool {
 			return slices.ContainsFunc(t.On[s], func(c course.Case) bool { return carries(c.Care, hazard) })
 		})
 		if carries(t.Care, hazard) {
-			all = append(all, carrier{Of: link{Title: t.Name, Address: i.whereToldOf(t)}})
+			all = append(all, carrier{Of: link{Title: t.Name, Address: at.to(i.whereToldOf(t))}})
 		} else if len(states) > 0 {
 			all = append(all, carrier{link{Title: t.Name}, states})
 		}
@@ -113,11 +111,11 @@ func (i *impression) waysWith(hazard string) []carrier {
 // state that it likes best, else of the first that says anything of it.
 func (i *impression) whereToldOf(t course.Technique) string {
 	if t.Best != "" {
-		return stateAddress(t.Best) + "#" + wayID(t.ID)
+		return address.State(t.Best) + "#" + wayID(t.ID)
 	}
 	for _, s := range i.table.States {
 		if len(t.On[s.ID]) > 0 {
-			return stateAddress(s.ID) + "#" + wayID(t.ID)
+			return address.State(s.ID) + "#" + wayID(t.ID)
 		}
 	}
 	return ""
@@ -125,11 +123,11 @@ func (i *impression) whereToldOf(t course.Technique) string {
 
 // statesWhere links the states that a question answers yes to, each to a place
 // on its page.
-func (i *impression) statesWhere(place string, yes func(state string) bool) []link {
+func (i *impression) statesWhere(at place, on string, yes func(state string) bool) []link {
 	var links []link
 	for _, s := range i.table.States {
 		if yes(s.ID) {
-			links = append(links, link{Title: s.Name, Address: stateAddress(s.ID) + "#" + place})
+			links = append(links, link{Title: s.Name, Address: at.to(address.State(s.ID) + "#" + on)})
 		}
 	}
 	return links

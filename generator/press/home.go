@@ -3,16 +3,16 @@ package press
 import (
 	"html/template"
 	"slices"
+	"slipbook/calculators/catalog"
 	"strconv"
 
-	"slipbook/calculators/catalog"
 	"slipbook/generator/course"
 )
 
 // homeView is the home page: one question, the six states, the course's words
 // and its units.
 type homeView struct {
-	Shell   shell
+	framed
 	Large   *strip // the states, large
 	Heading string // over the course's words; empty when it is the title again
 	Body    template.HTML
@@ -40,67 +40,51 @@ func (i *impression) homeSheets() []sheet {
 	if page == nil {
 		return nil
 	}
-	return []sheet{{page.Address, "home", func() (any, error) {
-		a := about{
-			kind:        "home",
-			address:     page.Address,
-			title:       i.course.Title,
-			description: i.course.Description,
-			head:        page.Head,
-			desk:        i.hasCalculator(page),
-			plan:        i.hasPlan(page),
-		}
-		v := homeView{Shell: i.shell(a), Body: i.body(page), Units: i.unitEntries(page.Address)}
+	return []sheet{{address: page.Address, title: i.course.Title, description: i.course.Description, view: func(at place) (pageView, error) {
+		a := i.aboutPage("home", page)
+		a.title, a.description = i.course.Title, i.course.Description
+		v := homeView{framed: framed{Shell: i.shell(at, a)}, Units: i.unitEntries(at)}
 		v.Large, v.Shell.Strip = v.Shell.Strip, nil
 		if page.Head.Title != i.course.Title {
 			v.Heading = page.Head.Title
 		}
+		v.Body = v.slot(i.body(page, at))
 		return v, nil
 	}}}
 }
 
-// body is a hand-written page's own words, rendered.
-func (i *impression) body(page *course.Page) template.HTML {
-	if d := i.documents[page]; d != nil {
-		return template.HTML(d.HTML)
-	}
-	return ""
-}
-
-// hasCalculator says whether a calculator stands in a hand-written page.
+// hasCalculator reports whether a calculator stands in a hand-written page.
 func (i *impression) hasCalculator(page *course.Page) bool {
-	d := i.documents[page]
-	return d != nil && len(d.Calculators) > 0
+	return len(i.documents[page].Document.Calculators()) > 0
 }
 
-// hasPlan says whether the calculator that plans is one of them.
+// hasPlan reports whether the calculator that plans is one of them.
 func (i *impression) hasPlan(page *course.Page) bool {
-	d := i.documents[page]
-	return d != nil && slices.Contains(d.Calculators, catalog.Plan)
+	return slices.Contains(i.documents[page].Document.Calculators(), catalog.Plan)
 }
 
-// unitEntries lists the units with their lessons, for the page at from.
-func (i *impression) unitEntries(from string) []unitEntry {
+// unitEntries lists the units with their lessons, for a place.
+func (i *impression) unitEntries(at place) []unitEntry {
 	var entries []unitEntry
 	for n, u := range i.course.Units {
 		if u.Page != nil {
-			entries = append(entries, unitEntry{n + 1, linkTo(from, u.Page), lessonEntries(from, u, n+1)})
+			entries = append(entries, unitEntry{n + 1, linkTo(at, u.Page), lessonEntries(at, u, n+1)})
 		}
 	}
 	return entries
 }
 
-// lessonEntries lists a unit's lessons in order, for the page at from. number is
+// lessonEntries lists a unit's lessons in order, for a place. number is
 // the unit's, from 1.
-func lessonEntries(from string, u *course.Unit, number int) []lessonEntry {
+func lessonEntries(at place, u *course.Unit, number int) []lessonEntry {
 	entries := make([]lessonEntry, len(u.Lessons))
 	for n, l := range u.Lessons {
-		entries[n] = lessonEntry{lessonNumber(strconv.Itoa(number), n), linkTo(from, l), l.Head.Teaches, l.Head.TimeRequired}
+		entries[n] = lessonEntry{lessonNumber(strconv.Itoa(number), n), linkTo(at, l), l.Head.Teaches, l.Head.TimeRequired}
 	}
 	return entries
 }
 
-// linkTo is a link from the page at from to a hand-written page.
-func linkTo(from string, page *course.Page) link {
-	return link{page.Head.Title, relative(from, page.Address), page.Head.Description}
+// linkTo is a link from a place to a hand-written page.
+func linkTo(at place, page *course.Page) link {
+	return link{Title: page.Head.Title, Address: at.to(page.Address), About: page.Head.Description}
 }

@@ -2,6 +2,7 @@ package press
 
 import (
 	"html/template"
+	"slipbook/generator/address"
 	"strconv"
 
 	"slipbook/generator/course"
@@ -10,7 +11,7 @@ import (
 // lessonView is a lesson: what it is for, what it needs, its words, and where
 // to go from it.
 type lessonView struct {
-	Shell         shell
+	framed
 	Unit          link
 	Number        string // "2.3"
 	Place, Of     int    // lesson 3 of 4 in its unit
@@ -30,19 +31,18 @@ func (i *impression) lessonSheets() []sheet {
 	var sheets []sheet
 	for number, u := range i.course.Units {
 		for n, page := range u.Lessons {
-			sheets = append(sheets, sheet{page.Address, "lesson", func() (any, error) {
-				return i.lesson(u, number+1, n), nil
-			}})
+			sheets = append(sheets, sheet{address: page.Address, title: page.Head.Title, description: page.Head.Description,
+				view: func(at place) (pageView, error) { return i.lesson(u, number+1, n, at) }})
 		}
 	}
 	return sheets
 }
 
 // lesson makes the view of the n-th lesson, from 0, of the unit with a number.
-func (i *impression) lesson(u *course.Unit, number, n int) lessonView {
+func (i *impression) lesson(u *course.Unit, number, n int, at place) (pageView, error) {
 	page := u.Lessons[n]
 	v := lessonView{
-		Shell:     i.shell(i.aboutPage("lesson", page)),
+		framed:    framed{Shell: i.shell(at, i.aboutPage("lesson", page))},
 		Number:    lessonNumber(strconv.Itoa(number), n),
 		Place:     n + 1,
 		Of:        len(u.Lessons),
@@ -50,49 +50,49 @@ func (i *impression) lesson(u *course.Unit, number, n int) lessonView {
 		Time:      page.Head.TimeRequired,
 		Needs:     page.Head.Needs,
 		Technique: page.Head.Technique,
-		Safety:    i.care(page.Address, i.workCare(page.Head.Medium, page.Head.Technique, "")...),
-		Body:      i.body(page),
-		Before:    i.before(page),
-		After:     i.after(page),
+		Safety:    i.care(at, i.workCare(page.Head.Medium, page.Head.Technique, "")...),
+		Before:    i.before(page, at),
+		After:     i.after(page, at),
 	}
 	if t, ok := i.table.FindTechnique(page.Head.Technique); ok {
 		v.Technique = t.Name
 	}
 	if u.Page != nil {
-		v.Unit = linkTo(page.Address, u.Page)
+		v.Unit = linkTo(at, u.Page)
 	}
 	if m, ok := i.table.FindMedium(page.Head.Medium); ok {
 		if best, ok := i.table.FindState(m.Best); ok {
 			v.BestState = best.Name
 		}
-		v.Medium = link{Title: m.Name, Address: relative(page.Address, mediumAddress(m.ID))}
+		v.Medium = link{Title: m.Name, Address: at.to(address.Medium(m.ID))}
 	}
-	return v
+	v.Body = v.slot(i.body(page, at))
+	return v, nil
 }
 
 // before lists what a page's opening block asks for before it at the bench; in
 // want of that, the page before in reading order.
-func (i *impression) before(page *course.Page) []link {
+func (i *impression) before(page *course.Page, at place) []link {
 	if len(page.Head.Before) > 0 {
-		return i.links(page, page.Head.Before)
+		return i.links(page.Head.Before, at)
 	}
-	return i.neighbour(page, -1)
+	return i.neighbour(page, -1, at)
 }
 
 // after lists what comes after a page, likewise.
-func (i *impression) after(page *course.Page) []link {
+func (i *impression) after(page *course.Page, at place) []link {
 	if len(page.Head.After) > 0 {
-		return i.links(page, page.Head.After)
+		return i.links(page.Head.After, at)
 	}
-	return i.neighbour(page, +1)
+	return i.neighbour(page, +1, at)
 }
 
 // links turns the pages that an opening block names into links.
-func (i *impression) links(from *course.Page, to []course.Link) []link {
+func (i *impression) links(to []course.Link, at place) []link {
 	var links []link
 	for _, l := range to {
-		if page, ok := i.pages[l.File]; ok {
-			links = append(links, linkTo(from.Address, page))
+		if page, ok := i.addresses.Page(l.File); ok {
+			links = append(links, linkTo(at, page))
 		}
 	}
 	return links
@@ -100,10 +100,10 @@ func (i *impression) links(from *course.Page, to []course.Link) []link {
 
 // neighbour is the unit or lesson that many steps on in reading order, if
 // there is one. The pages that belong to no unit are no work at the bench.
-func (i *impression) neighbour(page *course.Page, step int) []link {
+func (i *impression) neighbour(page *course.Page, step int, at place) []link {
 	n := i.place[page] + step
 	if n < 0 || n >= len(i.order) || i.order[n].Unit == nil {
 		return nil
 	}
-	return []link{linkTo(page.Address, i.order[n])}
+	return []link{linkTo(at, i.order[n].Page)}
 }

@@ -21,7 +21,7 @@ type manner struct {
 // manners parts a technique by its media, so that each part has one pair in
 // each of some states, the part with most media first. Most techniques are one
 // part.
-func (p *Press) manners(t course.Technique, states ...course.State) []manner {
+func (p *impression) manners(t course.Technique, states ...course.State) []manner {
 	type part struct {
 		key   string
 		names []string

@@ -2,6 +2,8 @@ package press
 
 import (
 	"slices"
+	"slipbook/generator/address"
+	"slipbook/generator/proof"
 
 	"slipbook/generator/course"
 	"slipbook/generator/markup"
@@ -10,7 +12,7 @@ import (
 // mediumView is the page of one medium: state by state, the ways of working it,
 // what may lie on it and what it may lie on.
 type mediumView struct {
-	Shell   shell
+	framed
 	About   string
 	Safety  care // in every state
 	Strip   *strip
@@ -35,51 +37,41 @@ type mediumWay struct {
 func (i *impression) mediumSheets() []sheet {
 	sheets := make([]sheet, len(i.table.Media))
 	for n, m := range i.table.Media {
-		sheets[n] = sheet{mediumAddress(m.ID), "medium", func() (any, error) { return i.mediumPage(m) }}
+		sheets[n] = sheet{address: address.Medium(m.ID), title: m.Name, description: i.say("medium-description", m.Name),
+			view: func(at place) (pageView, error) { return i.mediumPage(m, at) }}
 	}
 	return sheets
 }
 
 // mediumPage makes the view of a medium.
-func (i *impression) mediumPage(m course.Medium) (any, error) {
-	description, err := i.words.say("medium-description", m.Name)
-	if err != nil {
-		return nil, err
-	}
-	address := mediumAddress(m.ID)
+func (i *impression) mediumPage(m course.Medium, at place) (pageView, error) {
 	v := mediumView{
-		Shell: i.shell(about{
-			kind:        "medium",
-			address:     address,
-			title:       m.Name,
-			description: description,
-			medium:      m.ID,
-		}),
+		framed:  framed{Shell: i.shell(at, about{kind: "medium", title: m.Name, description: i.say("medium-description", m.Name), medium: m.ID})},
 		About:   m.About,
-		Safety:  i.care(address, m.Care),
-		States:  i.mediumStates(m),
-		Ways:    i.mediumWays(m),
-		Lessons: i.lessonsWhere(address, func(d *markup.Document) bool { return d.Page.Head.Medium == m.ID }),
+		Safety:  i.care(at, m.Care),
+		States:  i.mediumStates(m, at),
+		Ways:    i.mediumWays(m, at),
+		Lessons: i.lessonsWhere(at, func(p *proof.Page) bool { return p.Head.Medium == m.ID }),
 	}
 	v.Strip, v.Shell.Strip = v.Shell.Strip, nil // hazards come before it
 	if best, ok := i.table.FindState(m.Best); ok {
-		v.Best = &link{Title: best.Name, Address: relative(address, stateAddress(best.ID)+"#"+m.ID)}
+		v.Best = &link{Title: best.Name, Address: at.to(address.State(best.ID) + "#" + m.ID)}
 	}
-	v.OnTop, v.Under = i.layers(m)
-	v.Card = relative(address, cardAddress(m.ID))
-	if i.has.faults {
-		v.Faults = relative(address, faultsAddress+"#"+m.ID)
+	v.OnTop, v.Under = i.layers(m, at)
+	v.Card = at.to(address.Card(m.ID))
+	if i.there[address.Faults] {
+		v.Faults = at.to(address.Faults + "#" + m.ID)
 	}
 	return v, nil
 }
 
 // mediumStates tells a medium's fate in each state.
-func (i *impression) mediumStates(m course.Medium) []fate {
+func (i *impression) mediumStates(m course.Medium, at place) []fate {
 	var fates []fate
 	for _, s := range i.table.States {
-		f := i.fate(m, s, mediumAddress(m.ID))
-		f.ID, f.Name, f.Word = s.ID, s.Name, f.Verdict
-		f.Address = relative(mediumAddress(m.ID), stateAddress(s.ID)+"#"+m.ID)
+		f := i.fate(m, s, at)
+		f.ID, f.Name, f.Word = at.id(s.ID), s.Name, f.Verdict
+		f.Address = at.to(address.State(s.ID) + "#" + m.ID)
 		f.Instead = nil // the page says it once, at its top
 		f.Safety = i.besides(f.Safety, m.Care)
 		fates = append(fates, f)
@@ -88,16 +80,16 @@ func (i *impression) mediumStates(m course.Medium) []fate {
 }
 
 // mediumWays lists the techniques for a medium.
-func (i *impression) mediumWays(m course.Medium) []mediumWay {
+func (i *impression) mediumWays(m course.Medium, at place) []mediumWay {
 	var ways []mediumWay
 	for _, t := range i.table.Techniques {
 		if !goesWith(t, m.ID) {
 			continue
 		}
-		w := mediumWay{Name: t.Name, About: t.About, Safety: i.besides(i.care(mediumAddress(m.ID), t.Care), m.Care)}
+		w := mediumWay{Name: t.Name, About: t.About, Safety: i.besides(i.care(at, t.Care), m.Care)}
 		var no []line // where the way is for no state, its description would read as leave
 		for _, s := range i.table.States {
-			l := i.techniqueIn(t, m, s, mediumAddress(m.ID))
+			l := i.techniqueIn(t, m, s, at)
 			l.Verdict = worse(l.Verdict, m.On[s.ID].Verdict)
 			l.Best = l.Best && l.Verdict == course.Yes
 			l.Safety = i.besides(l.Safety, m.Care, t.Care)
@@ -118,7 +110,7 @@ func (i *impression) mediumWays(m course.Medium) []mediumWay {
 
 // layers tells what may lie on a medium while that is unfired, and what it may
 // lie on itself.
-func (i *impression) layers(m course.Medium) (onTop, under []fate) {
+func (i *impression) layers(m course.Medium, at place) (onTop, under []fate) {
 	for _, o := range i.table.Overs {
 		other := o.Above
 		if o.Above == m.ID && o.Under != m.ID {
@@ -130,10 +122,10 @@ func (i *impression) layers(m course.Medium) (onTop, under []fate) {
 		}
 		f := fate{
 			Name:    n.Name,
-			Address: relative(mediumAddress(m.ID), mediumAddress(n.ID)),
+			Address: at.to(address.Medium(n.ID)),
 			Word:    o.Verdict,
 			Pair:    o.Pair,
-			Safety:  i.care(mediumAddress(m.ID), n.Care, o.Care),
+			Safety:  i.care(at, n.Care, o.Care),
 			Waits:   i.techniqueNames(o.Unless),
 		}
 		if o.Under == m.ID {
@@ -145,8 +137,8 @@ func (i *impression) layers(m course.Medium) (onTop, under []fate) {
 	return onTop, under
 }
 
-// techniqueNames gives the names of techniques.
-func (p *Press) techniqueNames(ids []string) []string {
+// techniqueNames returns the names of techniques.
+func (p *impression) techniqueNames(ids []string) []string {
 	var names []string
 	for _, id := range ids {
 		if t, ok := p.table.FindTechnique(id); ok {
@@ -156,29 +148,29 @@ func (p *Press) techniqueNames(ids []string) []string {
 	return names
 }
 
-// mediumLinks lists the media for the page at from.
-func (i *impression) mediumLinks(from string) []link {
+// mediumLinks lists the media for a place.
+func (i *impression) mediumLinks(at place) []link {
 	var links []link
 	for _, m := range i.table.Media {
-		links = append(links, link{m.Name, relative(from, mediumAddress(m.ID)), m.About})
+		links = append(links, link{Title: m.Name, Address: at.to(address.Medium(m.ID)), About: m.About})
 	}
 	return links
 }
 
 // lessonsWhere lists the lessons that a question answers yes to, in reading
-// order, for the page at from.
-func (i *impression) lessonsWhere(from string, yes func(*markup.Document) bool) []link {
+// order, for a place.
+func (i *impression) lessonsWhere(at place, yes func(*proof.Page) bool) []link {
 	var links []link
 	for _, page := range i.order {
-		if d := i.documents[page]; page.Kind == course.LessonPage && d != nil && yes(d) {
-			links = append(links, linkTo(from, page))
+		if page.Kind == course.LessonPage && yes(page) {
+			links = append(links, linkTo(at, page.Page))
 		}
 	}
 	return links
 }
 
-// speaksOf says whether a page links to a state or shows it from the table.
-func speaksOf(d *markup.Document, state string) bool {
-	return slices.Contains(d.Made, "state:"+state) ||
-		slices.ContainsFunc(d.Stages, func(p markup.Part) bool { return p.State.ID == state })
+// speaksOf reports whether a page links to a state or shows it from the table.
+func speaksOf(p *proof.Page, state string) bool {
+	return slices.Contains(p.Document.Made(), "state:"+state) ||
+		slices.ContainsFunc(p.Document.Named(markup.StagesBlock), func(b *markup.Block) bool { return b.Part.State.ID == state })
 }

@@ -1,23 +1,23 @@
 package press
 
-import "slipbook/generator/notices"
+import (
+	"slipbook/generator/address"
+	"slipbook/generator/notices"
+)
 
 // noticesView is the page that says under which terms the parts of a handbook
 // stand.
 type noticesView struct {
-	Shell   shell
+	framed
 	Notices []notices.Notice // of other people's code that readers load
 }
 
-// noticesSheet is that page.
-func (i *impression) noticesSheet() sheet {
-	return sheet{noticesAddress, "notices", func() (any, error) {
-		w, err := i.words.sayAll("notices", "notices-description")
-		if err != nil {
-			return nil, err
-		}
-		v := noticesView{i.shell(about{kind: "notices", address: noticesAddress, title: w[0], description: w[1]}), notices.Published()}
+// noticesSheets is that page.
+func (i *impression) noticesSheets() []sheet {
+	title, description := i.say("notices"), i.say("notices-description")
+	return []sheet{{address: address.Notices, title: title, description: description, view: func(at place) (pageView, error) {
+		v := noticesView{framed{Shell: i.shell(at, about{kind: "notices", title: title, description: description})}, notices.Published()}
 		v.Shell.Strip = nil
 		return v, nil
-	}}
+	}}}
 }

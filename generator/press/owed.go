@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"html"
 	"slices"
+	"slipbook/generator/address"
+	"slipbook/generator/proof"
 	"strings"
 
 	"slipbook/generator/course"
@@ -25,20 +27,20 @@ type owed struct {
 func (i *impression) debts() map[string][]owed {
 	all := map[string][]owed{}
 	for _, s := range i.table.States {
-		all[stateAddress(s.ID)] = i.owedByState(s)
+		all[address.State(s.ID)] = i.owedByState(s)
 	}
 	for _, m := range i.table.Media {
-		all[mediumAddress(m.ID)] = i.owedByMedium(m)
-		all[cardAddress(m.ID)] = i.owedByCard(m)
+		all[address.Medium(m.ID)] = i.owedByMedium(m)
+		all[address.Card(m.ID)] = i.owedByCard(m)
 	}
 	if len(i.table.States) > 0 {
-		all[chartAddress] = i.owedByChart()
-		all[cardsAddress] = i.owedByCourseCard()
+		all[address.Chart] = i.owedByChart()
+		all[address.Cards] = i.owedByCourseCard()
 	}
 	for _, page := range i.order {
 		all[page.Address] = append(all[page.Address], i.owedByLesson(page)...)
-		if i.teaching {
-			all[teachingAddress] = append(all[teachingAddress], i.owedByNote(page)...)
+		if i.forTeaching {
+			all[address.Teaching] = append(all[address.Teaching], i.owedByNote(page)...)
 		}
 	}
 	return all
@@ -48,11 +50,11 @@ func (i *impression) debts() map[string][]owed {
 // its name and with who may beside it, and again in short for all that is
 // allowed.
 func (i *impression) owedByState(s course.State) []owed {
-	from := stateAddress(s.ID)
+	at := place{page: address.State(s.ID)}
 	var rows []course.Care
 	var all []owed
 	entry := func(name string, p course.Pair, own course.Care) {
-		c := i.care(from, own, p.Care)
+		c := i.care(at, own, p.Care)
 		all = append(all, owed{name, careLine, c}, owed{name, careWho, c})
 		if p.Verdict != course.Never {
 			rows = append(rows, own, p.Care)
@@ -73,17 +75,17 @@ func (i *impression) owedByState(s course.State) []owed {
 			entry(t.Name, course.Pair{Verdict: course.Yes}, t.Care)
 		}
 	}
-	all = append(all, i.owedByList(from, s)...)
-	return append(all, owed{s.Name, careShort, i.care(from, rows...)})
+	all = append(all, i.owedByList(at, s)...)
+	return append(all, owed{s.Name, careShort, i.care(at, rows...)})
 }
 
 // owedByMedium is the hazards of the medium before all else, of each way of
 // working it in a line, and of each state beside its verdict.
 func (i *impression) owedByMedium(m course.Medium) []owed {
-	from := mediumAddress(m.ID)
-	all := []owed{{m.Name, careWhole, i.care(from, m.Care)}}
+	at := place{page: address.Medium(m.ID)}
+	all := []owed{{m.Name, careWhole, i.care(at, m.Care)}}
 	for _, s := range i.table.States {
-		c := i.besides(i.care(from, m.Care, m.On[s.ID].Care), m.Care)
+		c := i.besides(i.care(at, m.Care, m.On[s.ID].Care), m.Care)
 		name := m.Name + ", " + s.Name
 		all = append(all, owed{name, careLine, c}, owed{name, careWho, c})
 	}
@@ -91,11 +93,11 @@ func (i *impression) owedByMedium(m course.Medium) []owed {
 		if !goesWith(t, m.ID) {
 			continue
 		}
-		all = append(all, owed{t.Name, careLine, i.besides(i.care(from, t.Care), m.Care)})
+		all = append(all, owed{t.Name, careLine, i.besides(i.care(at, t.Care), m.Care)})
 		for _, s := range i.table.States {
 			both := worse(m.On[s.ID].Verdict, t.On[s.ID].For(m.ID).Verdict)
 			if both != "" && both != course.Never {
-				c := i.care(from, m.Care, m.On[s.ID].Care, t.Care, t.On[s.ID].For(m.ID).Care)
+				c := i.care(at, m.Care, m.On[s.ID].Care, t.Care, t.On[s.ID].For(m.ID).Care)
 				all = append(all, owed{t.Name + ", " + s.Name, careMark, i.besides(c, m.Care, t.Care)})
 			}
 		}
@@ -106,7 +108,7 @@ func (i *impression) owedByMedium(m course.Medium) []owed {
 			other, there = i.table.FindMedium(o.Under)
 		}
 		if there && (o.Above == m.ID || o.Under == m.ID) {
-			c := i.care(from, other.Care, o.Care)
+			c := i.care(at, other.Care, o.Care)
 			all = append(all, owed{other.Name, careLine, c}, owed{other.Name, careWho, c})
 		}
 	}
@@ -116,13 +118,13 @@ func (i *impression) owedByMedium(m course.Medium) []owed {
 // owedByCard is the hazards of the medium before all else, those of single states
 // and ways of working in short, and who may beside each verdict.
 func (i *impression) owedByCard(m course.Medium) []owed {
-	from := cardAddress(m.ID)
-	all := []owed{{m.Name, careWhole, i.care(from, m.Care)}}
+	at := place{page: address.Card(m.ID)}
+	all := []owed{{m.Name, careWhole, i.care(at, m.Care)}}
 	var rows []course.Care
 	mark := func(name string, verdict course.Verdict, cares ...course.Care) {
 		if verdict != "" && verdict != course.Never {
 			rows = append(rows, cares...)
-			all = append(all, owed{m.Name + ", " + name, careMark, i.besides(i.care(from, append(cares, m.Care)...), m.Care)})
+			all = append(all, owed{m.Name + ", " + name, careMark, i.besides(i.care(at, append(cares, m.Care)...), m.Care)})
 		}
 	}
 	for _, s := range i.table.States {
@@ -133,17 +135,18 @@ func (i *impression) owedByCard(m course.Medium) []owed {
 			mark(t.Name, pair.Verdict, t.Care, pair.Care, m.On[m.Best].Care)
 		}
 	}
-	return append(all, owed{m.Name, careShort, i.besides(i.care(from, rows...), m.Care)})
+	return append(all, owed{m.Name, careShort, i.besides(i.care(at, rows...), m.Care)})
 }
 
 // owedByChart is the marks of every row and cell, and what they stand for.
 func (i *impression) owedByChart() []owed {
+	at := place{page: address.Chart}
 	var all []owed
 	row := func(name string, own course.Care, on map[string]course.Pair) {
-		all = append(all, owed{name, careMark, i.care(chartAddress, own)})
+		all = append(all, owed{name, careMark, i.care(at, own)})
 		for _, s := range i.table.States {
 			if p := on[s.ID]; p.Verdict != "" && p.Verdict != course.Never {
-				all = append(all, owed{name + ", " + s.Name, careMark, i.besides(i.care(chartAddress, own, p.Care), own)})
+				all = append(all, owed{name + ", " + s.Name, careMark, i.besides(i.care(at, own, p.Care), own)})
 			}
 		}
 	}
@@ -151,20 +154,20 @@ func (i *impression) owedByChart() []owed {
 		row(m.Name, m.Care, m.On)
 	}
 	for _, t := range i.table.Techniques {
-		all = append(all, owed{t.Name, careMark, i.care(chartAddress, t.Care)})
+		all = append(all, owed{t.Name, careMark, i.care(at, t.Care)})
 	}
 	for _, s := range i.table.States {
-		all = append(all, i.owedByList(chartAddress, s)...)
+		all = append(all, i.owedByList(at, s)...)
 		for _, t := range i.table.Techniques {
 			for _, m := range i.manners(t, s) {
 				if p := m.on[s.ID]; p.Verdict != "" && p.Verdict != course.Never {
-					c := i.care(chartAddress, t.Care, p.Care)
+					c := i.care(at, t.Care, p.Care)
 					all = append(all, owed{m.name + ", " + s.Name, careMark, c}, owed{m.name + ", " + s.Name, careMark, i.besides(c, t.Care)})
 				}
 			}
 		}
 	}
-	for _, c := range i.care(chartAddress, i.owedByTable()...).Each() {
+	for _, c := range i.care(at, i.owedByTable()...).Each() {
 		all = append(all, owed{c.Hazards[0].Title, careKey, c})
 	}
 	return all
@@ -176,9 +179,9 @@ func (i *impression) owedByCourseCard() []owed {
 	for _, t := range i.table.Transitions {
 		rows = append(rows, t.Care)
 	}
-	all := []owed{{i.course.Title, careShort, i.care(cardsAddress, rows...)}}
+	all := []owed{{i.course.Title, careShort, i.care(place{page: address.Cards}, rows...)}}
 	for _, m := range i.table.Media {
-		all = append(all, owed{m.Name, careMark, i.care(cardsAddress, m.Care)})
+		all = append(all, owed{m.Name, careMark, i.care(place{page: address.Cards}, m.Care)})
 	}
 	return all
 }
@@ -210,38 +213,32 @@ func (i *impression) owedByTable() []course.Care {
 
 // owedByLesson is the hazards of what a lesson is about, in a line at its top,
 // and of the media and ways that it shows from the table.
-func (i *impression) owedByLesson(page *course.Page) []owed {
+func (i *impression) owedByLesson(page *proof.Page) []owed {
 	var all []owed
+	at := place{page: page.Address}
 	about := page.Head.Medium + page.Head.Technique
 	if page.Kind == course.LessonPage && about != "" {
-		c := i.care(page.Address, i.workCare(page.Head.Medium, page.Head.Technique, "")...)
+		c := i.care(at, i.workCare(page.Head.Medium, page.Head.Technique, "")...)
 		all = append(all, owed{about, careLine, c}, owed{about, careWho, c})
 	}
-	d := i.documents[page]
-	if d == nil {
-		return all
-	}
-	for _, part := range d.Stages {
-		all = append(all, i.owedByBlock(page.Address, part)...)
+	for _, b := range page.Document.Named(markup.StagesBlock) {
+		all = append(all, i.owedByBlock(at, *b.Part)...)
 	}
 	return all
 }
 
 // owedByBlock is the hazards of what a block shows from the table: in a line for
 // each medium and way of working that it names, or beside each medium of a state.
-func (i *impression) owedByBlock(from string, part markup.Part) []owed {
-	a, problems := i.asked(part)
-	if len(problems) > 0 {
-		return nil
-	}
+func (i *impression) owedByBlock(at place, part markup.Part) []owed {
+	a := i.selected(part)
 	var all []owed
 	line := func(name string, rows ...course.Care) {
-		c := i.care(from, rows...)
+		c := i.care(at, rows...)
 		all = append(all, owed{name, careLine, c}, owed{name, careWho, c})
 	}
 	switch {
 	case a.medium == nil && a.technique == nil:
-		return i.owedByList(from, a.states[0])
+		return i.owedByList(at, a.states[0])
 	case a.medium != nil && a.technique != nil && !a.one:
 		line(a.medium.Name, a.medium.Care, a.technique.Care)
 		return all
@@ -260,11 +257,11 @@ func (i *impression) owedByBlock(from string, part markup.Part) []owed {
 }
 
 // owedByList is the marks of all media that may go on in a state.
-func (i *impression) owedByList(from string, s course.State) []owed {
+func (i *impression) owedByList(at place, s course.State) []owed {
 	var all []owed
 	for _, m := range i.table.Media {
 		if p := m.On[s.ID]; p.Verdict != "" && p.Verdict != course.Never {
-			all = append(all, owed{m.Name, careMark, i.care(from, m.Care, p.Care)})
+			all = append(all, owed{m.Name, careMark, i.care(at, m.Care, p.Care)})
 		}
 	}
 	return all
@@ -272,10 +269,9 @@ func (i *impression) owedByList(from string, s course.State) []owed {
 
 // owedByNote is the hazards of what a lesson names, before its notes for
 // teaching.
-func (i *impression) owedByNote(page *course.Page) []owed {
-	d := i.documents[page]
-	c := i.care(teachingAddress, i.lessonCare(page)...)
-	if page.Kind != course.LessonPage || d == nil || len(d.Teaching) == 0 || !c.Any() {
+func (i *impression) owedByNote(page *proof.Page) []owed {
+	c := i.care(place{page: address.Teaching}, i.lessonCare(page)...)
+	if page.Kind != course.LessonPage || len(page.Document.Named(markup.TeachingBlock)) == 0 || !c.Any() {
 		return nil
 	}
 	return []owed{{page.Head.Title, careWhole, c}}
@@ -298,7 +294,7 @@ func (i *impression) settle(s sheet, page []byte) error {
 		}
 		if times[string(piece)]++; len(piece) > 0 && bytes.Count(page, piece) < times[string(piece)] {
 			return fmt.Errorf("it names %q without its hazards: %s. The theme’s page %q must hold the piece %q wherever it names one",
-				o.name, strings.Join(i.said(o.care), ", "), s.template, o.form)
+				o.name, strings.Join(i.said(o.care), ", "), s.kind.template, o.form)
 		}
 	}
 	return nil

@@ -5,7 +5,6 @@ import (
 	"testing"
 
 	"slipbook/generator/course"
-	"slipbook/generator/markup"
 )
 
 func TestPictureBesideItsPage(t *testing.T) {
@@ -26,12 +25,5 @@ func TestPictureBesideItsPage(t *testing.T) {
 	shown := elements(pageOf(t, e, "index.html"), called("img"))
 	if len(shown) != 1 || attribute(shown[0], "src") != found[0] {
 		t.Errorf("the page does not show %s", found[0])
-	}
-}
-
-func TestDrawingHasNoAddress(t *testing.T) {
-	var around markup.Surroundings = newPress(t, small(t))
-	if address := around.PictureAddress("pictures/jar.svg"); address != "" {
-		t.Errorf("a drawing, which stands in its page, has the address %q", address)
 	}
 }

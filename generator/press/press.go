@@ -4,137 +4,101 @@
 //
 // Each kind of page has a file of its own (home.go, lesson.go, state.go, ...)
 // that turns the course into a view: a struct that holds exactly what the
-// template of the same name prints. Templates decide nothing and know no
-// addresses; views hold addresses that are already relative to their page.
-// Every word that a page prints beside the course's own stands in the theme's
+// template of the same name prints. kinds.go lists them. Templates decide nothing
+// and know no addresses; views hold addresses that are already as they are
+// written where the view stands (place.go), on its page or in the book. Every
+// word that a page prints beside the course's own stands in the theme's
 // words.yaml.
 //
 // Rules the compiler cannot check: a view is made and printed by one worker,
-// but many workers do so at once, so a Press is never written to after New
-// (printed, which only remembers, is made for that);
-// and an id with a dot in it ("caution.1") belongs to the theme, since ids
-// made from headings and terms never hold one.
+// but many workers do so at once, so an impression is never written to once its
+// Edition is made (kept, which only remembers, is made for that); and an id with a
+// dot in it ("caution.1") belongs to the theme, since ids made from headings and
+// terms never hold one.
 package press
 
 import (
-	"html/template"
-	"io/fs"
+	"fmt"
 	"maps"
 	"slices"
-	"sync"
 
-	"slipbook/calculators/catalog"
-	"slipbook/calculators/form"
 	"slipbook/generator/assets"
-	"slipbook/generator/course"
+	"slipbook/generator/pool"
 	"slipbook/generator/proof"
 )
 
-// Edition is a finished handbook: bytes by address from its root, pages and
-// shared files alike.
-type Edition map[string][]byte
-
-// Press holds a course and a theme, ready to print. It implements
-// markup.Surroundings.
-type Press struct {
-	course      *course.Course
-	templates   *template.Template
-	words       words
-	icons       map[string]template.HTML // by name without ".svg"
-	calculators form.List                // in the course's language
-	settings    catalog.Settings         // what the calculators must know of the course
-	pages       map[string]*course.Page  // by content path
-	table       *course.Decoration       // of media by state; empty while the course has none
-	terms       map[string]course.Term
-	pictures    map[string]string // address by content path, of those that are not drawings
-	teaching    bool              // a copy for the instructor: notes for teaching are shown
-	printed     sync.Map          // of place to template.HTML: what standing has printed
+// Copy says for whom a handbook is printed.
+type Copy struct {
+	Teaching bool // for the instructor: notes for teaching stand in the lessons and on a page of their own
 }
 
-// New makes a press for a course from a theme's folder. It implements
-// markup.Surroundings, so that lessons can be read before anything is printed.
-// A course that was only partly loaded is accepted here. Every fault of the
-// theme that can be seen without printing is an error: a template that does
-// not parse, a word that words.yaml lacks, a state without a drawing.
-func New(c *course.Course, theme fs.FS) (*Press, error) {
-	p := &Press{
-		course:      c,
-		settings:    c.PageAnswers(),
-		calculators: catalog.In(c.Language),
-		pages:       make(map[string]*course.Page),
-		terms:       make(map[string]course.Term),
-		pictures:    make(map[string]string),
+// Edition is a finished handbook: every page and shared file by its address from
+// the root. Pages are printed when they are asked for.
+type Edition struct {
+	press  *impression
+	sheets map[string]sheet
+	files  map[string][]byte
+}
+
+// Print prepares the edition of a course in a theme. An error is a fault of the
+// theme, or two pages of one address.
+func Print(t *Theme, r *proof.Reading, b *assets.Bundle, c Copy) (*Edition, error) {
+	i, err := newImpression(t, r, b, c)
+	if err != nil {
+		return nil, err
 	}
-	for _, page := range c.Pages() {
-		p.pages[page.File] = page
-	}
-	for _, t := range c.Glossary {
-		p.terms[t.ID] = t
-	}
-	for file, picture := range c.Pictures {
-		if picture.SVG == nil {
-			p.pictures[file] = pictureAddress(picture)
+	e := &Edition{press: i, sheets: make(map[string]sheet), files: i.files()}
+	for _, s := range i.sheets {
+		_, taken := e.sheets[s.address]
+		if _, isFile := e.files[s.address]; taken || isFile {
+			return nil, fmt.Errorf("two pages or files want the address %s; give the unit or lesson that has it another name", s.address)
 		}
+		e.sheets[s.address] = s
 	}
-	if p.table = c.Decoration; p.table == nil {
-		p.table = &course.Decoration{}
-	} else {
-		p.settings.Table = c.Decoration.Table()
-		p.settings.Table.Words = p.settings.Words
-	}
-	return p, p.readTheme(theme)
+	return e, nil
 }
 
-// ForTeaching makes it the press of a copy for the instructor, in which the
-// notes for teaching stand in the lessons and on a page of their own. It is said
-// before the first page is read.
-func (p *Press) ForTeaching() { p.teaching = true }
+// Addresses returns the address of every page and file, sorted.
+func (e *Edition) Addresses() []string {
+	all := slices.AppendSeq(slices.Collect(maps.Keys(e.sheets)), maps.Keys(e.files))
+	slices.Sort(all)
+	return all
+}
 
-// Print lays out every page. The same course, theme and bundle give the same
-// bytes, whatever the number of workers.
-func (p *Press) Print(r *proof.Reading, b *assets.Bundle) (Edition, error) {
-	i := newImpression(p, r, b)
-	parcels, err := i.wrapParcels()
+// Pages counts the pages.
+func (e *Edition) Pages() int { return len(e.sheets) }
+
+// File returns the bytes of a page or file; not ok where the edition has none at
+// the address. The same course, theme and bundle give the same bytes, whatever
+// was asked for before. Goroutines may ask at once.
+func (e *Edition) File(address string) (data []byte, ok bool, err error) {
+	if s, isPage := e.sheets[address]; isPage {
+		data, err = e.press.printOne(s)
+		if err != nil {
+			err = fmt.Errorf("page %s: %w", address, err)
+		}
+		return data, true, err
+	}
+	data, ok = e.files[address]
+	return data, ok, nil
+}
+
+// All prints everything, as many pages at once as there are processors. Of
+// several errors that of the first address is returned, so that two runs fail
+// alike.
+func (e *Edition) All() (map[string][]byte, error) {
+	addresses := e.Addresses()
+	data := make([][]byte, len(addresses))
+	err := pool.Try(len(addresses), 1, func(n int) (err error) {
+		data[n], _, err = e.File(addresses[n])
+		return err
+	})
 	if err != nil {
 		return nil, err
 	}
-	i.owed = i.debts()
-	sheets := i.homeSheets()
-	sheets = append(sheets, i.unitSheets()...)
-	sheets = append(sheets, i.lessonSheets()...)
-	sheets = append(sheets, i.chartSheets()...)
-	sheets = append(sheets, i.stateSheets()...)
-	sheets = append(sheets, i.mediumSheets()...)
-	sheets = append(sheets, i.calculatorSheets()...)
-	sheets = append(sheets, i.gatheredSheets()...)
-	sheets = append(sheets, i.glossarySheet(), i.contentsSheet(), i.noticesSheet(), i.notFoundSheet())
-	pages, err := i.printAll(sheets)
-	if err != nil {
-		return nil, err
+	all := make(map[string][]byte, len(addresses))
+	for n, address := range addresses {
+		all[address] = data[n]
 	}
-	sheets, pages, ofBook, err := i.addBook(sheets, pages)
-	if err != nil {
-		return nil, err
-	}
-	return bind(sheets, pages, b.Files, i.shownPictures(), parcels, ofBook)
-}
-
-// gatheredSheets are the pages that are gathered from the others.
-func (i *impression) gatheredSheets() []sheet {
-	answers, faults := i.answersSheets(), i.faultsSheets()
-	i.has.answers, i.has.faults = len(answers) > 0, len(faults) > 0
-	return slices.Concat(answers, faults, i.hazardsSheets(), i.cardSheets(), i.teachingSheets(), i.styleSheets())
-}
-
-// wrapParcels wraps the words of the calculators, and the course's decoration
-// table for the pages that plan, and returns their files by address.
-func (i *impression) wrapParcels() (map[string][]byte, error) {
-	spoken, files, err := assets.Wrap("words", []byte(i.settings.Words.Reactor().Encode()))
-	if i.spoken = spoken; err != nil || i.settings.Table == nil {
-		return files, err
-	}
-	table, more, err := assets.Wrap("table", []byte(i.settings.Table.Encode()))
-	i.wrapped = table
-	maps.Copy(files, more)
-	return files, err
+	return all, nil
 }

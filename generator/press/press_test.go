@@ -2,6 +2,7 @@ package press
 
 import (
 	"bytes"
+	"io/fs"
 	"maps"
 	"net/url"
 	"path"
@@ -15,7 +16,7 @@ import (
 	"slipbook/generator/assets"
 	"slipbook/generator/course"
 	"slipbook/generator/course/coursetest"
-	"slipbook/generator/markup"
+	"slipbook/generator/finding"
 	"slipbook/generator/proof"
 	"slipbook/themes"
 )
@@ -31,32 +32,46 @@ func small(t testing.TB) *course.Course {
 	return c
 }
 
-// newPress makes a press for a course from the studio theme.
-func newPress(t testing.TB, c *course.Course) *Press {
+// opened reads a theme.
+func opened(t testing.TB, theme fs.FS) *Theme {
+	t.Helper()
+	opened, err := Open(theme)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return opened
+}
+
+// studio reads the studio theme.
+func studio(t testing.TB) *Theme {
 	t.Helper()
 	theme, err := themes.Open("studio")
 	if err != nil {
 		t.Fatal(err)
 	}
-	p, err := New(c, theme)
+	return opened(t, theme)
+}
+
+// read reads every page of a course, whose pages have no errors.
+func read(t testing.TB, c *course.Course) *proof.Reading {
+	t.Helper()
+	r, found := new(proof.Reader).Read(c, nil)
+	for _, f := range found {
+		if (finding.List{f}).Stop() {
+			t.Fatalf("the pages have faults: %v", f)
+		}
+	}
+	return r
+}
+
+// newPress makes an impression of a course in the studio theme.
+func newPress(t testing.TB, c *course.Course) *impression {
+	t.Helper()
+	i, err := newImpression(studio(t), read(t, c), shared(), Copy{})
 	if err != nil {
 		t.Fatal(err)
 	}
-	return p
-}
-
-// read parses every page of a course without faults.
-func read(t testing.TB, p *Press) *proof.Reading {
-	t.Helper()
-	r := &proof.Reading{Course: p.course}
-	for _, page := range p.course.Pages() {
-		d, found := markup.Parse(page, p)
-		if len(found) > 0 {
-			t.Fatalf("%s has faults: %v", page.File, found)
-		}
-		r.Documents = append(r.Documents, d)
-	}
-	return r
+	return i
 }
 
 // shared stands for the files that pages share.
@@ -81,19 +96,41 @@ func shared() *assets.Bundle {
 	return b
 }
 
-// printed prints a course.
-func printed(t testing.TB, c *course.Course) Edition {
+// edition is what was printed, by address.
+type edition = map[string][]byte
+
+// printed prints a course for students.
+func printed(t testing.TB, c *course.Course) edition {
 	t.Helper()
-	p := newPress(t, c)
-	e, err := p.Print(read(t, p), shared())
+	e, err := tryPrint(t, studio(t), c, Copy{})
 	if err != nil {
 		t.Fatal(err)
 	}
 	return e
 }
 
+// forTeaching prints the instructor's copy of a course.
+func forTeaching(t testing.TB, c *course.Course) edition {
+	t.Helper()
+	e, err := tryPrint(t, studio(t), c, Copy{Teaching: true})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return e
+}
+
+// tryPrint prints a course in a theme, which may go wrong.
+func tryPrint(t testing.TB, theme *Theme, c *course.Course, copy Copy) (edition, error) {
+	t.Helper()
+	e, err := Print(theme, read(t, c), shared(), copy)
+	if err != nil {
+		return nil, err
+	}
+	return e.All()
+}
+
 // pageOf parses one page of an edition.
-func pageOf(t testing.TB, e Edition, address string) *html.Node {
+func pageOf(t testing.TB, e edition, address string) *html.Node {
 	t.Helper()
 	data, ok := e[address]
 	if !ok {
@@ -289,7 +326,7 @@ func checkNothingInline(t *testing.T, root *html.Node) {
 
 // checkAddresses follows every address of a page: all are relative, and lead
 // to a file of the edition and to an id on it.
-func checkAddresses(t *testing.T, e Edition, from string, root *html.Node) {
+func checkAddresses(t *testing.T, e edition, from string, root *html.Node) {
 	t.Helper()
 	for _, n := range elements(root, func(n *html.Node) bool { return n.Data != "base" }) {
 		for _, a := range n.Attr {

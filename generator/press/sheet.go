@@ -27,7 +27,7 @@ var sheetSizes = []struct {
 	points float64
 }{{"size-1", 7.2}, {"size-2", 6.5}, {"size-3", 5.8}, {"size-4", 5.1}, {"size-5", 4.6}, {"size-6", 4.2}, {"size-7", 3.9}}
 
-// sheetSize gives the class of the largest type in which the chart is one
+// sheetSize returns the class of the largest type in which the chart is one
 // sheet; of a chart too large for any, the smallest.
 func sheetSize(v chartView) string {
 	class := ""

@@ -2,7 +2,7 @@ package press
 
 import (
 	"net/url"
-
+	"slipbook/generator/address"
 	"slipbook/generator/assets"
 	"slipbook/generator/course"
 )
@@ -17,9 +17,13 @@ type link struct {
 // shell is what stands around the words of every page: the document's head,
 // the handbook's own links, the clay-state strip and the foot.
 type shell struct {
+	medium string // whose verdicts the strip shows
+	unlike bool   // the page has a top or an end unlike that of others of its kind
+
 	Kind        string // "lesson", "state", ...
 	Language    string
 	Handbook    string // the course's title
+	Number      string // of the chapter, in the book
 	Title       string // the page's own; the same as Handbook on the home page
 	Description string
 	Creator     string
@@ -27,7 +31,7 @@ type shell struct {
 	Licence     string
 	Studio      course.Studio
 	Policy      string // of the Content-Security-Policy
-	Base        string // absolute address that relative ones start from; almost always empty
+	Base        string // absolute address that relative ones start at; almost always empty
 	Style       string
 	Styles      []string // further style sheets, of pages that others do not look like
 	Script      string   // may be empty
@@ -45,18 +49,19 @@ type shell struct {
 
 // about is what a page says of itself to its shell.
 type about struct {
-	kind, address, title, description string
-	head                              course.Head // the opening block of a hand-written page
-	medium                            string      // whose verdicts the strip shows
-	state                             string      // which state the page is about
-	desk                              bool        // whether a calculator is on the page
-	plan                              bool        // whether a plan is on it, to make or to read
-	gathered                          bool        // whether it is gathered from other pages, or is the chart
+	kind, title, description string
+	head                     course.Head // the opening block of a hand-written page
+	medium                   string      // whose verdicts the strip shows
+	state                    string      // which state the page is about
+	desk                     bool        // whether a calculator is on the page
+	plan                     bool        // whether a plan is on it, to make or to read
+	gathered                 bool        // whether it is gathered from other pages, or is the chart
 }
 
-// shell makes the shell of a page.
-func (i *impression) shell(a about) shell {
-	at := func(to string) string { return relative(a.address, to) }
+// shell makes the shell of a page. A chapter of the book needs its name and
+// number alone, and the places that its words lead to: the frame stands round the
+// book once.
+func (i *impression) shell(at place, a about) shell {
 	s := shell{
 		Kind:        a.kind,
 		Language:    i.course.Language,
@@ -65,68 +70,63 @@ func (i *impression) shell(a about) shell {
 		Description: a.description,
 		Creator:     a.head.Creator,
 		Date:        a.head.Date,
-		Licence:     i.course.Licence,
-		Studio:      i.course.Studio,
-		Policy:      policy(a.desk, ""),
-		Style:       at(i.bundle.Style),
-		Script:      at(i.bundle.Page),
-		Icon:        at(i.bundle.Icon),
-		Strip:       i.strip(a),
-		Home:        at(homeAddress),
-		Contents:    at(contentsAddress),
-		Calculators: at(calculatorsAddress),
-		Glossary:    at(glossaryAddress),
-		Notices:     at(noticesAddress),
+		Home:        at.to(address.Home),
+		Contents:    at.to(address.Contents),
+		Calculators: at.to(address.Calculators),
+		Glossary:    at.to(address.Glossary),
+		Notices:     at.to(address.Notices),
+		Chart:       i.whereThere(at, address.Chart),
+		Hazards:     i.whereThere(at, address.Hazards),
+		Answers:     i.whereThere(at, address.Answers),
+		Faults:      i.whereThere(at, address.Faults),
 	}
-	if len(i.table.States) > 0 {
-		s.Chart = at(chartAddress)
+	if at.book != nil {
+		s.Number = at.book.chapters[at.page].number
+		if a.kind == "medium" || a.kind == "home" { // whose words it stands among
+			s.Strip = i.strip(a, at)
+		}
+		return s
 	}
-	if len(i.table.Hazards) > 0 {
-		s.Hazards = at(hazardsAddress)
-	}
+	s.Licence, s.Studio = i.course.Licence, i.course.Studio
+	s.Policy = policy(a.desk, "")
+	s.Style, s.Script, s.Icon = at.to(i.bundle.Style), at.to(i.bundle.Page), at.to(i.bundle.Icon)
+	s.Strip, s.medium, s.unlike = i.strip(a, at), a.medium, a.state != ""
+	s.TeachingPage = i.whereThere(at, address.Teaching)
 	if a.desk {
-		s.Desk = i.desk(a)
+		s.Desk = i.desk(at, a.plan)
 	}
-	i.gatheredLinks(&s, a)
+	if a.gathered && i.bundle.Gathered != "" {
+		s.Styles = append(s.Styles, at.to(i.bundle.Gathered))
+	}
+	if a.plan && i.bundle.Plan != "" {
+		s.Styles = append(s.Styles, at.to(i.bundle.Plan))
+	}
 	return s
 }
 
-// gatheredLinks adds the ways to what is gathered from the lessons, and the
-// style of such a page.
-func (i *impression) gatheredLinks(s *shell, a about) {
-	if i.has.answers {
-		s.Answers = relative(a.address, answersAddress)
+// whereThere returns where a page is, from here; nothing while there is none.
+func (i *impression) whereThere(at place, page string) string {
+	if !i.there[page] {
+		return ""
 	}
-	if i.has.faults {
-		s.Faults = relative(a.address, faultsAddress)
-	}
-	if i.teaching {
-		s.TeachingPage = relative(a.address, teachingAddress)
-	}
-	if a.gathered && i.bundle.Gathered != "" {
-		s.Styles = append(s.Styles, relative(a.address, i.bundle.Gathered))
-	}
-	if a.plan && i.bundle.Plan != "" {
-		s.Styles = append(s.Styles, relative(a.address, i.bundle.Plan))
-	}
+	return at.to(page)
 }
 
-// desk gives the addresses that a page with calculators loads from.
-func (i *impression) desk(a about) *assets.Desk {
-	at := func(to string) string { return relative(a.address, to) }
+// desk returns the addresses that a page with calculators loads from.
+func (i *impression) desk(at place, plan bool) *assets.Desk {
 	d := &assets.Desk{
-		Script:     at(i.bundle.Desk.Script),
-		Bench:      at(i.bundle.Desk.Bench),
-		BenchStyle: at(i.bundle.Desk.BenchStyle),
-		Engine:     at(i.bundle.Desk.Engine),
-		Carried:    at(i.bundle.Desk.Carried),
-		Words:      assets.Parcel{Packed: at(i.spoken.Packed), Carried: at(i.spoken.Carried)},
+		Script:     at.to(i.bundle.Desk.Script),
+		Bench:      at.to(i.bundle.Desk.Bench),
+		BenchStyle: at.to(i.bundle.Desk.BenchStyle),
+		Engine:     at.to(i.bundle.Desk.Engine),
+		Carried:    at.to(i.bundle.Desk.Carried),
+		Words:      assets.Parcel{Packed: at.to(i.spoken.Packed), Carried: at.to(i.spoken.Carried)},
 	}
-	if a.plan && i.bundle.Desk.Planner != "" {
-		d.Script = at(i.bundle.Desk.Planner)
+	if plan && i.bundle.Desk.Planner != "" {
+		d.Script = at.to(i.bundle.Desk.Planner)
 	}
-	if a.plan {
-		d.Table = assets.Parcel{Packed: at(i.wrapped.Packed), Carried: at(i.wrapped.Carried)}
+	if plan {
+		d.Table = assets.Parcel{Packed: at.to(i.wrapped.Packed), Carried: at.to(i.wrapped.Carried)}
 	}
 	return d
 }

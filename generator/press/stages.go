@@ -1,18 +1,17 @@
 package press
 
 import (
-	"fmt"
+	"slipbook/generator/address"
 	"strings"
 
 	"slipbook/generator/course"
-	"slipbook/generator/finding"
 	"slipbook/generator/markup"
 )
 
 // stagesView is a part of the decoration table in a lesson: rows of lines, or,
 // of a single pair, all that the table says.
 type stagesView struct {
-	Number  int    // on the page, from 1
+	ID      string // empty where it has none
 	Heading string // key of the words after the names
 	Parts   []stagesPart
 	Chart   string // address of the whole table
@@ -26,8 +25,8 @@ type stagesPart struct {
 	Told   *fate // instead of lines
 }
 
-// asked is what a stages block names, looked up.
-type asked struct {
+// selection is what a stages block names, looked up.
+type selection struct {
 	medium    *course.Medium
 	technique *course.Technique
 	states    []course.State // the one named, else all
@@ -35,42 +34,40 @@ type asked struct {
 }
 
 // stages makes the view of a stages block.
-func (p *Press) stages(page *course.Page, b markup.Block) (stagesView, []markup.Problem) {
-	a, problems := p.asked(*b.Part)
-	if len(problems) > 0 {
-		return stagesView{}, problems
-	}
-	v := stagesView{Number: b.Number, Heading: "stages-states", Chart: relative(page.Address, chartAddress)}
+func (i *impression) stages(b *markup.Block, id string, at place) stagesView {
+	a := i.selected(*b.Part)
+	v := stagesView{ID: id, Heading: "stages-states", Chart: i.whereThere(at, address.Chart)}
 	if a.one {
 		v.Heading = "stages-pair"
 	}
-	if a.medium != nil && a.technique != nil && !a.one {
-		v.Parts = append(v.Parts, p.together(a, page.Address))
-		return v, nil
+	switch {
+	case a.medium == nil && a.technique == nil: // a block names something, so it is the state
+		v.Heading = "stages-media"
+		v.Parts = []stagesPart{i.statePart(a.states[0], at)}
+		return v
+	case a.medium != nil && a.technique != nil && !a.one:
+		v.Parts = []stagesPart{i.together(a, at)}
+		return v
 	}
 	if a.medium != nil {
-		v.Parts = append(v.Parts, p.mediumPart(a, page.Address))
+		v.Parts = append(v.Parts, i.mediumPart(a, at))
 	}
 	if a.technique != nil {
-		for _, m := range p.mannersAsked(a) {
-			v.Parts = append(v.Parts, p.mannerPart(m, a, page.Address))
+		for _, m := range i.mannersAsked(a) {
+			v.Parts = append(v.Parts, i.mannerPart(m, a, at))
 		}
 	}
-	if len(v.Parts) == 0 { // a block names something, so it is the state
-		v.Heading = "stages-media"
-		v.Parts = append(v.Parts, p.statePart(a.states[0], page.Address))
-	}
-	return v, nil
+	return v
 }
 
 // mediumPart is a medium state by state, or in one.
-func (p *Press) mediumPart(a asked, from string) stagesPart {
+func (p *impression) mediumPart(a selection, at place) stagesPart {
 	m := *a.medium
-	part := stagesPart{Of: link{Title: m.Name, Address: relative(from, mediumAddress(m.ID))}, Safety: p.care(from, m.Care)}
+	part := stagesPart{Of: link{Title: m.Name, Address: at.to(address.Medium(m.ID))}, Safety: p.care(at, m.Care)}
 	for _, s := range a.states {
-		l := named(p.mediumIn(m, s, from), s.Name)
+		l := named(p.mediumIn(m, s, at), s.Name)
 		if a.one {
-			part.tell(l, m.On[s.ID], p.care(from, careOf(m, s.ID)...), p.exceptions(from, m.ID, "", s.ID))
+			part.tell(l, m.On[s.ID], p.care(at, careOf(m, s.ID)...), p.exceptions(at, m.ID, "", s.ID))
 		} else {
 			part.add(l, p.besides(l.Safety, m.Care))
 		}
@@ -79,12 +76,12 @@ func (p *Press) mediumPart(a asked, from string) stagesPart {
 }
 
 // mannerPart is a technique, for some media, state by state, or in one.
-func (p *Press) mannerPart(m manner, a asked, from string) stagesPart {
-	part := stagesPart{Of: link{Title: m.name}, Safety: p.care(from, m.care)}
+func (p *impression) mannerPart(m manner, a selection, at place) stagesPart {
+	part := stagesPart{Of: link{Title: m.name}, Safety: p.care(at, m.care)}
 	for _, s := range a.states {
-		l := named(p.mannerIn(m, s, from), s.Name)
+		l := named(p.mannerIn(m, s, at), s.Name)
 		if a.one {
-			part.tell(l, m.on[s.ID], p.care(from, m.care, m.on[s.ID].Care), p.exceptions(from, "", m.id, s.ID))
+			part.tell(l, m.on[s.ID], p.care(at, m.care, m.on[s.ID].Care), p.exceptions(at, "", m.id, s.ID))
 		} else {
 			part.add(l, p.besides(l.Safety, m.care))
 		}
@@ -93,10 +90,10 @@ func (p *Press) mannerPart(m manner, a asked, from string) stagesPart {
 }
 
 // statePart is all media in a state.
-func (p *Press) statePart(s course.State, from string) stagesPart {
-	part := stagesPart{Of: link{Title: s.Name, Address: relative(from, stateAddress(s.ID))}}
+func (p *impression) statePart(s course.State, at place) stagesPart {
+	part := stagesPart{Of: link{Title: s.Name, Address: at.to(address.State(s.ID))}}
 	for _, m := range p.table.Media {
-		l := p.mediumIn(m, s, from)
+		l := p.mediumIn(m, s, at)
 		part.add(l, l.Safety)
 	}
 	return part
@@ -104,7 +101,7 @@ func (p *Press) statePart(s course.State, from string) stagesPart {
 
 // mannersAsked is the technique that a block names, for the medium that it names
 // beside it, else for each group of media.
-func (p *Press) mannersAsked(a asked) []manner {
+func (p *impression) mannersAsked(a selection) []manner {
 	if a.medium == nil {
 		return p.manners(*a.technique, a.states...)
 	}
@@ -113,14 +110,14 @@ func (p *Press) mannersAsked(a asked) []manner {
 
 // together is a medium worked in one way, state by state: of what the table says
 // of the two, the worse, so that nobody takes one for the other.
-func (p *Press) together(a asked, from string) stagesPart {
+func (p *impression) together(a selection, at place) stagesPart {
 	name := a.medium.Name + ", " + strings.ToLower(a.technique.Name)
 	part := stagesPart{
-		Of:     link{Title: name, Address: relative(from, mediumAddress(a.medium.ID))},
-		Safety: p.care(from, a.medium.Care, a.technique.Care),
+		Of:     link{Title: name, Address: at.to(address.Medium(a.medium.ID))},
+		Safety: p.care(at, a.medium.Care, a.technique.Care),
 	}
 	for _, s := range a.states {
-		l, way := p.mediumIn(*a.medium, s, from), p.techniqueIn(*a.technique, *a.medium, s, from)
+		l, way := p.mediumIn(*a.medium, s, at), p.techniqueIn(*a.technique, *a.medium, s, at)
 		if l.Verdict == "" || way.Verdict == "" {
 			continue
 		}
@@ -152,50 +149,14 @@ func (s *stagesPart) tell(l line, pair course.Pair, safety care, others []except
 	}
 }
 
-// asked looks up what a stages block names. What the table lacks is a problem
-// at its place in the lesson.
-func (p *Press) asked(part markup.Part) (asked, []markup.Problem) {
-	a := asked{states: p.table.States}
-	var problems []markup.Problem
-	miss := func(kind string, n markup.Name, known []string) {
-		do := "There is none yet; add it to decoration.yaml."
-		if len(known) > 0 {
-			do = "Write one of: " + strings.Join(known, ", ") + "."
-		}
-		problems = append(problems, markup.Problem{
-			Offset: n.Offset,
-			Rule:   finding.UnknownName,
-			Text:   fmt.Sprintf("the decoration table has no %s %q", kind, n.ID),
-			Do:     do,
-		})
-	}
-	ok := false
-	if id := part.Medium.ID; id != "" {
-		if a.medium, ok = p.table.FindMedium(id); !ok {
-			miss("medium", part.Medium, idsOf(p.table.Media, func(m course.Medium) string { return m.ID }))
-		}
-	}
-	if id := part.Technique.ID; id != "" {
-		if a.technique, ok = p.table.FindTechnique(id); !ok {
-			miss("technique", part.Technique, idsOf(p.table.Techniques, func(t course.Technique) string { return t.ID }))
-		}
-	}
-	if id := part.State.ID; id != "" {
-		s, ok := p.table.FindState(id)
-		if !ok {
-			miss("state", part.State, idsOf(p.table.States, func(s course.State) string { return s.ID }))
-			return a, problems
-		}
+// selected looks up what a stages block names, all of which is there: proof has
+// seen to it.
+func (i *impression) selected(part markup.Part) selection {
+	a := selection{states: i.table.States}
+	a.medium, _ = i.table.FindMedium(part.Medium.ID)
+	a.technique, _ = i.table.FindTechnique(part.Technique.ID)
+	if s, ok := i.table.FindState(part.State.ID); ok {
 		a.states, a.one = []course.State{*s}, true
 	}
-	return a, problems
-}
-
-// idsOf lists the ids of things.
-func idsOf[T any](all []T, id func(T) string) []string {
-	ids := make([]string, len(all))
-	for n, one := range all {
-		ids[n] = id(one)
-	}
-	return ids
+	return a
 }

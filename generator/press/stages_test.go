@@ -1,17 +1,15 @@
 package press
 
 import (
-	"slices"
 	"strings"
 	"testing"
 
-	"slipbook/generator/finding"
 	"slipbook/generator/markup"
 )
 
 // stagesBlock makes a stages block of three ids; their offsets are 1, 2, 3.
-func stagesBlock(medium, state, technique string) markup.Block {
-	return markup.Block{Kind: "stages", Number: 1, Part: &markup.Part{
+func stagesBlock(medium, state, technique string) *markup.Block {
+	return &markup.Block{Kind: "stages", Number: 1, Part: &markup.Part{
 		Medium:    markup.Name{ID: medium, Offset: 1},
 		State:     markup.Name{ID: state, Offset: 2},
 		Technique: markup.Name{ID: technique, Offset: 3},
@@ -37,7 +35,7 @@ func TestStagesBlock(t *testing.T) {
 			"Leather-hard: risky It may not hold here. Usual faultIt flakes off. What thenTry another medium. | Leather-hard: risky It smears. Usual faultThe ground stays grey. What thenWait."},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			root := block(t, stagesBlock(c.medium, c.state, c.technique))
+			root := block(t, newPress(t, small(t)), stagesBlock(c.medium, c.state, c.technique))
 			if got := text(elements(root, classed("stages-words"))[0]); got != c.words {
 				t.Errorf("heading %q, want %q", got, c.words)
 			}
@@ -53,41 +51,5 @@ func TestStagesBlock(t *testing.T) {
 				t.Errorf("the last link is %q", last)
 			}
 		})
-	}
-}
-
-func TestStagesBlockReportsWhatTheTableLacks(t *testing.T) {
-	p := newPress(t, small(t))
-	page, _ := p.Page("units/slip/mix.md")
-	for _, c := range []struct {
-		name  string
-		block markup.Block
-		want  []markup.Problem
-	}{
-		{"medium", stagesBlock("slip", "", ""),
-			[]markup.Problem{{Offset: 1, Rule: finding.UnknownName, Text: `the decoration table has no medium "slip"`, Do: "Write one of: coloured-slip, stain-wash."}}},
-		{"state and technique", stagesBlock("", "dry", "wipe"), []markup.Problem{
-			{Offset: 3, Rule: finding.UnknownName, Text: `the decoration table has no technique "wipe"`, Do: "Write one of: wiping-back."},
-			{Offset: 2, Rule: finding.UnknownName, Text: `the decoration table has no state "dry"`, Do: "Write one of: wet, leather-hard, bone-dry, bisque, unfired-glaze, glaze-fired."}}},
-	} {
-		t.Run(c.name, func(t *testing.T) {
-			out, problems := p.Block(page, c.block)
-			if out != nil || !slices.Equal(problems, c.want) {
-				t.Errorf("%q, %+v", out, problems)
-			}
-		})
-	}
-}
-
-// TestStagesBlockOfAnEmptyTable shows that a course without its table yet is
-// told so.
-func TestStagesBlockOfAnEmptyTable(t *testing.T) {
-	c := small(t)
-	c.Decoration.Techniques = nil
-	p := newPress(t, c)
-	page, _ := p.Page("units/slip/mix.md")
-	_, problems := p.Block(page, stagesBlock("", "", "trailing"))
-	if len(problems) != 1 || problems[0].Do != "There is none yet; add it to decoration.yaml." {
-		t.Errorf("%+v", problems)
 	}
 }

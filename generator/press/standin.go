@@ -2,6 +2,7 @@ package press
 
 import (
 	"slices"
+	"slipbook/generator/address"
 
 	"slipbook/generator/course"
 )
@@ -17,7 +18,7 @@ var kindsOfDecoration = []string{"clay", "colour", "powder", "on-glaze"}
 // standIns lists what may go on in a state in the place of a medium that is
 // risky or never there: what looks the same, else what decorates as well. What
 // is worse for health, or needs a stricter eye, is never named.
-func (i *impression) standIns(m course.Medium, s course.State, from string) []link {
+func (i *impression) standIns(m course.Medium, s course.State, at place) []link {
 	if v := m.On[s.ID].Verdict; v != course.Risky && v != course.Never {
 		return nil
 	}
@@ -36,7 +37,7 @@ func (i *impression) standIns(m course.Medium, s course.State, from string) []li
 	}
 	var links []link
 	for _, o := range same[:min(mostToday, len(same))] {
-		links = append(links, link{Title: o.Name, Address: relative(from, stateAddress(s.ID)+"#"+o.ID)})
+		links = append(links, link{Title: o.Name, Address: at.to(address.State(s.ID) + "#" + o.ID)})
 	}
 	return links
 }
@@ -83,14 +84,13 @@ func (i *impression) sentToBest(m manner, s course.State) bool {
 // inShortList is the media in a state in a line each, for the top of its page:
 // what may go on first and of that what likes the state best, and for what is
 // risky or never what may go on in its place.
-func (i *impression) inShortList(s course.State) []line {
-	from := stateAddress(s.ID)
+func (i *impression) inShortList(s course.State, at place) []line {
 	var lines []line
 	for _, v := range verdicts {
 		for _, m := range bestFirst(i.table.Media, s.ID) {
 			if m.On[s.ID].Verdict == v.verdict {
-				l := i.mediumIn(m, s, from)
-				l.Today = i.standIns(m, s, from)
+				l := i.mediumIn(m, s, at)
+				l.Today = i.standIns(m, s, at)
 				lines = append(lines, l)
 			}
 		}
@@ -100,14 +100,14 @@ func (i *impression) inShortList(s course.State) []line {
 
 // stateSafety is the safety of all that may be done in a state, and of what may
 // be done next with the pot.
-func (i *impression) stateSafety(s course.State) care {
+func (i *impression) stateSafety(s course.State, at place) care {
 	rows := i.allowedIn(s)
 	for _, t := range i.table.Transitions {
 		if t.From == s.ID {
 			rows = append(rows, t.Care)
 		}
 	}
-	return i.care(stateAddress(s.ID), rows...)
+	return i.care(at, rows...)
 }
 
 // allowedIn is the rows of all media and ways of working that may be done in a

@@ -1,9 +1,10 @@
 package press
 
 import (
-	"fmt"
 	"html/template"
 	"slices"
+	"slipbook/generator/address"
+	"slipbook/generator/proof"
 	"strconv"
 
 	"slipbook/calculators/catalog"
@@ -15,7 +16,7 @@ import (
 // on it now and how it may be worked, what to do next, and which lessons teach
 // it.
 type stateView struct {
-	Shell      shell
+	framed
 	Number, Of int // state 2 of 6
 	Drawing    template.HTML
 	Short      string
@@ -72,88 +73,74 @@ var verdicts = []struct {
 func (i *impression) stateSheets() []sheet {
 	sheets := make([]sheet, len(i.table.States))
 	for n, s := range i.table.States {
-		sheets[n] = sheet{stateAddress(s.ID), "state", func() (any, error) { return i.statePage(n) }}
+		sheets[n] = sheet{address: address.State(s.ID), title: s.Name, description: i.say("state-description", s.Name),
+			view: func(at place) (pageView, error) { return i.statePage(n, at) }}
 	}
 	return sheets
 }
 
 // statePage makes the view of the n-th state, from 0.
-func (i *impression) statePage(n int) (any, error) {
+func (i *impression) statePage(n int, at place) (pageView, error) {
 	s := i.table.States[n]
-	description, err := i.words.say("state-description", s.Name)
-	if err != nil {
-		return nil, err
-	}
-	plan, err := i.plan(s)
+	plan, err := i.plan(s, at)
 	if err != nil {
 		return nil, err
 	}
 	v := stateView{
-		Shell: i.shell(about{
-			kind:        "state",
-			address:     stateAddress(s.ID),
-			title:       s.Name,
-			description: description,
-			state:       s.ID,
-			desk:        plan != nil,
-			plan:        plan != nil,
-		}),
+		framed: framed{Shell: i.shell(at, about{kind: "state", title: s.Name, description: i.say("state-description", s.Name), state: s.ID,
+			desk: plan != nil, plan: plan != nil})},
 		Number:     n + 1,
 		Of:         len(i.table.States),
 		Drawing:    i.icons["state-"+s.ID],
 		Short:      s.Short,
 		Tell:       s.Tell,
 		Between:    s.Between,
-		InShort:    i.inShortList(s),
-		Safety:     i.stateSafety(s),
-		Neighbours: i.neighbours(n),
-		Groups:     i.groups(s),
-		Ways:       i.ways(s),
-		Next:       i.steps(s),
+		InShort:    i.inShortList(s, at),
+		Safety:     i.stateSafety(s, at),
+		Neighbours: i.neighbours(n, at),
+		Groups:     i.groups(s, at),
+		Ways:       i.ways(s, at),
+		Next:       i.steps(s, at),
 		Plan:       plan,
-		Lessons:    i.lessonsWhere(stateAddress(s.ID), func(d *markup.Document) bool { return i.teaches(d, s.ID) }),
+		Lessons:    i.lessonsWhere(at, func(p *proof.Page) bool { return i.teaches(p, s.ID) }),
 	}
-	v.Bench.Before, v.Bench.Next = i.stateLink(n, n-1), i.stateLink(n, n+1)
+	v.Bench.Before, v.Bench.Next = i.stateLink(n-1, at), i.stateLink(n+1, at)
 	return v, nil
 }
 
 // plan is the planner with a state filled in, or nil while the catalog has no
 // planner.
-func (i *impression) plan(s course.State) (any, error) {
+func (i *impression) plan(s course.State, at place) (any, error) {
 	c := i.calculators.Find(catalog.Plan)
 	if c == nil {
 		return nil, nil
 	}
-	view, problems := i.calculatorView(c, []markup.Setting{{Name: "state", Value: s.ID}}, 1, stateAddress(s.ID))
-	if len(problems) > 0 {
-		return nil, fmt.Errorf("calculator %s: %s", c.Name, problems[0].Text)
-	}
-	return view, nil
+	return i.calculatorView(c, []markup.Setting{{Name: "state", Value: s.ID}}, 1, at)
 }
 
-// teaches says whether a lesson is about something that is best in a state, or
+// teaches reports whether a lesson is about something that is best in a state, or
 // speaks of the state.
-func (i *impression) teaches(d *markup.Document, state string) bool {
-	if m, ok := i.table.FindMedium(d.Page.Head.Medium); ok && m.Best == state {
+func (i *impression) teaches(p *proof.Page, state string) bool {
+	if m, ok := i.table.FindMedium(p.Head.Medium); ok && m.Best == state {
 		return true
 	}
-	return speaksOf(d, state)
+	return speaksOf(p, state)
 }
 
 // stateLink links the page of one state to another's, by their numbers.
-func (i *impression) stateLink(from, to int) *link {
+func (i *impression) stateLink(to int, at place) *link {
 	if to < 0 || to >= len(i.table.States) {
 		return nil
 	}
 	s := i.table.States[to]
-	return &link{s.Name, relative(stateAddress(i.table.States[from].ID), stateAddress(s.ID)), s.Short}
+	return &link{Title: s.Name, Address: at.to(address.State(s.ID)), About: s.Short}
 }
 
 // neighbours tells the signs of the states before and after the n-th.
-func (i *impression) neighbours(n int) []neighbour {
+func (i *impression) neighbours(n int, at place) []neighbour {
 	var all []neighbour
 	for _, to := range []int{n - 1, n + 1} {
-		if l := i.stateLink(n, to); l != nil {
+		if l := i.stateLink(to, at); l != nil {
 			s := i.table.States[to]
 			between := i.table.States[min(n, to)].Between
 			all = append(all, neighbour{*l, i.icons["state-"+s.ID], s.Tell, between})
@@ -164,7 +151,7 @@ func (i *impression) neighbours(n int) []neighbour {
 
 // groups sorts the media by their verdict in a state; within a group those
 // come first for which the state is the best, then in the table's order.
-func (i *impression) groups(s course.State) []group {
+func (i *impression) groups(s course.State, at place) []group {
 	var groups []group
 	for _, v := range verdicts {
 		g := group{Verdict: v.verdict, Heading: v.heading}
@@ -173,7 +160,7 @@ func (i *impression) groups(s course.State) []group {
 			if m.On[s.ID].Verdict != v.verdict {
 				continue
 			}
-			f := i.fate(m, s, stateAddress(s.ID))
+			f := i.fate(m, s, at)
 			if f.Best {
 				g.Media = append(g.Media, f)
 			} else {
@@ -187,26 +174,26 @@ func (i *impression) groups(s course.State) []group {
 	return groups
 }
 
-// fate looks up a medium in a state, for the page at from.
-func (i *impression) fate(m course.Medium, s course.State, from string) fate {
+// fate looks up a medium in a state, for a place.
+func (i *impression) fate(m course.Medium, s course.State, at place) fate {
 	f := fate{
-		ID: m.ID, Name: m.Name, Address: relative(from, mediumAddress(m.ID)),
+		ID: at.id(m.ID), Name: m.Name, Address: at.to(address.Medium(m.ID)),
 		Best:       m.Best == s.ID,
 		Pair:       m.On[s.ID],
-		Safety:     i.care(from, careOf(m, s.ID)...),
-		Exceptions: i.exceptions(from, m.ID, "", s.ID),
+		Safety:     i.care(at, careOf(m, s.ID)...),
+		Exceptions: i.exceptions(at, m.ID, "", s.ID),
 	}
 	if !i.worseForHealth(careOf(m, m.Best), careOf(m, s.ID)) {
-		f.Instead, f.InsteadKey = i.preferred(m.Best, s, m.ID, from)
+		f.Instead, f.InsteadKey = i.preferred(m.Best, s, m.ID, at)
 	}
-	f.Today = i.standIns(m, s, from)
+	f.Today = i.standIns(m, s, at)
 	return f
 }
 
 // preferred links to the state in which a medium or technique is best, when
 // that is another than s, with the key of the words before the link: clay only
 // dries, so a state that is past does not come back.
-func (i *impression) preferred(best string, s course.State, place, from string) (*link, string) {
+func (i *impression) preferred(best string, s course.State, on string, at place) (*link, string) {
 	b, ok := i.table.FindState(best)
 	if !ok || b.ID == s.ID {
 		return nil, ""
@@ -215,7 +202,7 @@ func (i *impression) preferred(best string, s course.State, place, from string) 
 	if i.rank(b.ID) < i.rank(s.ID) {
 		key = "instead-earlier"
 	}
-	return &link{Title: b.Name, Address: relative(from, stateAddress(b.ID)+"#"+place)}, key
+	return &link{Title: b.Name, Address: at.to(address.State(b.ID) + "#" + on)}, key
 }
 
 // rank is a state's number in the table.
@@ -225,13 +212,13 @@ func (i *impression) rank(id string) int {
 
 // ways sorts the techniques by their verdict in a state, then in the table's
 // order.
-func (i *impression) ways(s course.State) []fate {
+func (i *impression) ways(s course.State, at place) []fate {
 	var ways []fate
 	for _, v := range verdicts {
 		for _, t := range i.table.Techniques {
 			for n, m := range i.manners(t, s) {
 				if m.on[s.ID].Verdict == v.verdict {
-					ways = append(ways, i.way(m, n, s))
+					ways = append(ways, i.way(m, n, s, at))
 				}
 			}
 		}
@@ -241,26 +228,25 @@ func (i *impression) ways(s course.State) []fate {
 
 // way tells of the n-th part of a technique, from 0, in a state. The first has
 // the technique's own place on the page.
-func (i *impression) way(m manner, n int, s course.State) fate {
-	from := stateAddress(s.ID)
+func (i *impression) way(m manner, n int, s course.State, at place) fate {
 	f := fate{
-		ID: wayID(m.id), Name: m.name, Word: m.on[s.ID].Verdict,
+		ID: at.id(wayID(m.id)), Name: m.name, Word: m.on[s.ID].Verdict,
 		Best:       m.best == s.ID && m.on[s.ID].Verdict != course.Never,
 		Pair:       m.on[s.ID],
-		Safety:     i.care(from, m.care, m.on[s.ID].Care),
-		Exceptions: i.exceptions(from, "", m.id, s.ID),
+		Safety:     i.care(at, m.care, m.on[s.ID].Care),
+		Exceptions: i.exceptions(at, "", m.id, s.ID),
 	}
 	if n > 0 {
 		f.ID += "." + strconv.Itoa(n+1)
 	}
 	if i.sentToBest(m, s) {
-		f.Instead, f.InsteadKey = i.preferred(m.best, s, wayID(m.id), from)
+		f.Instead, f.InsteadKey = i.preferred(m.best, s, wayID(m.id), at)
 	}
 	return f
 }
 
 // steps lists what may be done next with a pot in a state.
-func (i *impression) steps(s course.State) []step {
+func (i *impression) steps(s course.State, at place) []step {
 	var steps []step
 	for _, t := range i.table.Transitions {
 		to, ok := i.table.FindState(t.To)
@@ -268,8 +254,8 @@ func (i *impression) steps(s course.State) []step {
 			continue
 		}
 		steps = append(steps, step{
-			Name: t.Name, To: link{to.Name, relative(stateAddress(s.ID), stateAddress(to.ID)), to.Short},
-			Reason: t.Reason, Fault: t.Fault, Remedy: t.Remedy, Ask: t.Ask, Safety: i.care(stateAddress(s.ID), t.Care),
+			Name: t.Name, To: link{Title: to.Name, Address: at.to(address.State(to.ID)), About: to.Short},
+			Reason: t.Reason, Fault: t.Fault, Remedy: t.Remedy, Ask: t.Ask, Safety: i.care(at, t.Care),
 		})
 	}
 	return steps

@@ -1,6 +1,7 @@
 package press
 
 import (
+	"slipbook/generator/address"
 	"strconv"
 
 	"slipbook/calculators/catalog"
@@ -28,26 +29,35 @@ func (s stepView) Cares() bool {
 	return s.Blank || s.Wear != "" || s.Place != "" || s.Caution != "" || s.Who != s.You
 }
 
-// steps are the rows of a plan's answer. id begins the ids of the steps, home
-// is where the handbook's root is from the page.
-func steps(answer *catalog.Answer, id, home string) []stepView {
+// steps are the rows of a plan's answer. id begins the ids of the steps.
+func steps(answer *catalog.Answer, id string, at place) []stepView {
 	var all []stepView
 	for n, row := range answer.Rows {
-		at := map[string]string{}
+		text := map[string]string{}
 		for _, cell := range row {
-			at[cell.Column] = cell.Text
+			text[cell.Column] = cell.Text
 		}
 		s := stepView{
-			ID: id + ".step." + strconv.Itoa(n+1), State: at["state"], Title: at["title"], What: at["what"],
-			Wear: at["wear"], Place: at["place"], Who: at["who"], You: catalog.Doer(answer.Language, stage.Student), Caution: at["caution"],
-			Ask: at["ask"], Wait: at["wait"], Why: at["why"], Trouble: at["trouble"],
+			ID: id + ".step." + strconv.Itoa(n+1), State: text["state"], Title: text["title"], What: text["what"],
+			Wear: text["wear"], Place: text["place"], Who: text["who"], You: catalog.Doer(answer.Language, stage.Student), Caution: text["caution"],
+			Ask: text["ask"], Wait: text["wait"], Why: text["why"], Trouble: text["trouble"],
 		}
-		if at["lesson"] != "" {
-			s.Lesson = home + at["lesson"]
+		if text["lesson"] != "" {
+			s.Lesson = lessonFrom(at, text["lesson"])
 		}
 		all = append(all, s)
 	}
 	return all
+}
+
+// lessonFrom returns where a lesson is from a step: on a page the long way round
+// by the handbook's root, which is the same from all pages of one depth, so that
+// what was printed of a calculator can be kept.
+func lessonFrom(at place, lesson string) string {
+	if at.book != nil {
+		return at.to(lesson)
+	}
+	return homeFrom(at.to(address.CalculatorFolder)) + lesson
 }
 
 // shortSteps are steps for one sheet: what to wear, where, who if it is not the

@@ -10,7 +10,6 @@ import (
 	"slipbook/calculators/catalog"
 	"slipbook/calculators/stage"
 	"slipbook/generator/course"
-	"slipbook/generator/proof"
 )
 
 // TestStepsOnACardCarryTheirHazards plans each medium of the demo course from
@@ -26,7 +25,7 @@ func TestStepsOnACardCarryTheirHazards(t *testing.T) {
 			cautions := ""
 			for n, step := range shortSteps(plan.Steps, "en-GB") {
 				var out bytes.Buffer
-				if err := p.templates.ExecuteTemplate(&out, "step-short", step); err != nil {
+				if err := p.pages.ExecuteTemplate(&out, "step-short", step); err != nil {
 					t.Fatal(err)
 				}
 				root, err := html.Parse(&out)
@@ -65,10 +64,9 @@ func TestStepsOnACardCarryTheirHazards(t *testing.T) {
 // TestCardPlansForFood wants the order of work on a card to keep what is not for
 // food off what food touches: whoever holds the card may be making a mug.
 func TestCardPlansForFood(t *testing.T) {
-	p := calculatorPress(t, '.')
-	i := newImpression(p, &proof.Reading{}, shared())
+	i := calculatorPress(t, '.')
 	kept := 0
-	for _, m := range p.table.Media {
+	for _, m := range i.table.Media {
 		said := false
 		for _, step := range i.cardPlan(m) {
 			said = said || strings.Contains(step.Caution, "Keep it off every surface that food, drink or lips touch.")
@@ -102,7 +100,7 @@ func TestStepSaysWhateverItHas(t *testing.T) {
 	p := newPress(t, small(t))
 	printed := func(form string, s stepView) string {
 		var out bytes.Buffer
-		if err := p.templates.ExecuteTemplate(&out, form, s); err != nil {
+		if err := p.pages.ExecuteTemplate(&out, form, s); err != nil {
 			t.Fatal(err)
 		}
 		return out.String()
@@ -147,7 +145,7 @@ func TestPairSaysWhateverItHas(t *testing.T) {
 		"an exception":        {Exceptions: []exception{{Kind: "exception-body", Name: "Paper clay", Pair: course.Pair{Verdict: course.Risky, Reason: "Only this."}}}},
 	} {
 		var out bytes.Buffer
-		if err := p.templates.ExecuteTemplate(&out, "told", f); err != nil {
+		if err := p.pages.ExecuteTemplate(&out, "told", f); err != nil {
 			t.Fatal(err)
 		}
 		if !strings.Contains(out.String(), "Only this.") {

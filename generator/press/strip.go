@@ -2,6 +2,7 @@ package press
 
 import (
 	"html/template"
+	"slipbook/generator/address"
 
 	"slipbook/generator/course"
 )
@@ -37,26 +38,26 @@ func (w words) verdict(v course.Verdict) (string, error) { return w.say(verdictW
 
 // strip makes the strip of a page, or nil when the course has no states and
 // where the first box of a calculator should stand in the first screen.
-func (i *impression) strip(a about) *strip {
+func (i *impression) strip(a about, at place) *strip {
 	if len(i.table.States) == 0 || a.kind == "calculator-page" {
 		return nil
 	}
 	medium, named := i.table.FindMedium(a.medium)
-	s := &strip{Chart: relative(a.address, chartAddress)}
+	s := &strip{Chart: at.to(address.Chart)}
 	if named {
-		s.Medium, s.Safety = medium.Name, i.care(a.address, medium.Care)
+		s.Medium, s.Safety = medium.Name, i.care(at, medium.Care)
 	}
 	for _, state := range i.table.States {
 		m := mark{
 			Name:    state.Name,
 			Short:   state.Short,
-			Address: relative(a.address, stateAddress(state.ID)),
+			Address: at.to(address.State(state.ID)),
 			Drawing: i.icons["state-"+state.ID],
 			Here:    state.ID == a.state,
 		}
 		if named {
 			m.Verdict = medium.On[state.ID].Verdict
-			if here := i.mediumIn(*medium, state, a.address).Safety; here.Who != s.Safety.Who {
+			if here := i.mediumIn(*medium, state, at).Safety; here.Who != s.Safety.Who {
 				m.Safety.Who = here.Who
 			}
 		}

@@ -5,8 +5,8 @@ import "html/template"
 // styleView is the page that shows every element of the handbook to those who
 // write it.
 type styleView struct {
-	Shell shell
-	Body  template.HTML
+	framed
+	Body template.HTML
 }
 
 // styleSheets is that page, or nothing while the course has no style.md.
@@ -15,7 +15,9 @@ func (i *impression) styleSheets() []sheet {
 	if page == nil {
 		return nil
 	}
-	return []sheet{{page.Address, "style", func() (any, error) {
-		return styleView{i.shell(i.aboutPage("style", page)), i.body(page)}, nil
+	return []sheet{{address: page.Address, title: page.Head.Title, description: page.Head.Description, view: func(at place) (pageView, error) {
+		v := styleView{framed: framed{Shell: i.shell(at, i.aboutPage("style", page))}}
+		v.Body = v.slot(i.body(page, at))
+		return v, nil
 	}}}
 }

@@ -2,6 +2,9 @@ package press
 
 import (
 	"html/template"
+	"slipbook/generator/address"
+	"slipbook/generator/markup"
+	"slipbook/generator/proof"
 
 	"slipbook/generator/course"
 )
@@ -9,7 +12,7 @@ import (
 // teachingView is the page of all notes for teaching, which only a copy for the
 // instructor has.
 type teachingView struct {
-	Shell shell
+	framed
 	Parts []teachingPart
 }
 
@@ -30,17 +33,18 @@ type teachingNote struct {
 
 // teachingSheets is that page in a copy for the instructor, nothing in others.
 func (i *impression) teachingSheets() []sheet {
-	if !i.teaching {
+	if !i.forTeaching {
 		return nil
 	}
-	return []sheet{{teachingAddress, "teaching-page", func() (any, error) {
-		w, err := i.words.sayAll("teaching-page", "teaching-description")
-		if err != nil {
-			return nil, err
-		}
-		v := teachingView{Shell: i.shell(about{kind: "teaching", address: teachingAddress, title: w[0], description: w[1], gathered: true})}
+	title, description := i.say("teaching-page"), i.say("teaching-description")
+	return []sheet{{address: address.Teaching, title: title, description: description, view: func(at place) (pageView, error) {
+		v := teachingView{framed: framed{Shell: i.shell(at, about{kind: "teaching", title: title, description: description, gathered: true})}}
 		for _, u := range i.course.Units {
-			if p := i.teachingPart(u); len(p.Notes) > 0 {
+			p, err := i.teachingPart(u, at)
+			if err != nil {
+				return nil, err
+			}
+			if len(p.Notes) > 0 {
 				v.Parts = append(v.Parts, p)
 			}
 		}
@@ -49,34 +53,37 @@ func (i *impression) teachingSheets() []sheet {
 }
 
 // teachingPart gathers the notes of a unit.
-func (i *impression) teachingPart(u *course.Unit) teachingPart {
+func (i *impression) teachingPart(u *course.Unit, at place) (teachingPart, error) {
 	part := teachingPart{}
 	if u.Page != nil {
-		part.Unit = linkTo(teachingAddress, u.Page)
+		part.Unit = linkTo(at, u.Page)
 	}
-	for _, page := range u.Lessons {
-		d := i.documents[page]
-		if d == nil || len(d.Teaching) == 0 {
+	for _, lesson := range u.Lessons {
+		page := i.documents[lesson]
+		blocks := page.Document.Named(markup.TeachingBlock)
+		if len(blocks) == 0 {
 			continue
 		}
-		note := teachingNote{Lesson: linkTo(teachingAddress, page), Time: page.Head.TimeRequired, Needs: page.Head.Needs, Safety: i.care(teachingAddress, i.lessonCare(page)...)}
-		for _, piece := range d.Teaching {
-			note.Notes = append(note.Notes, moved(page.Address, teachingAddress, piece))
+		note := teachingNote{Lesson: linkTo(at, lesson), Time: lesson.Head.TimeRequired, Needs: lesson.Head.Needs, Safety: i.care(at, i.lessonCare(page)...)}
+		for _, b := range blocks {
+			piece, err := i.gathered(page, b.Pieces, at)
+			if err != nil {
+				return part, err
+			}
+			note.Notes = append(note.Notes, piece)
 		}
 		part.Notes = append(part.Notes, note)
 	}
-	return part
+	return part, nil
 }
 
 // lessonCare is what the table says of the safety of all that a lesson names: the
 // medium and the way of working that it is about, and those that it shows from
 // the table.
-func (i *impression) lessonCare(page *course.Page) []course.Care {
+func (i *impression) lessonCare(page *proof.Page) []course.Care {
 	rows := i.workCare(page.Head.Medium, page.Head.Technique, "")
-	if d := i.documents[page]; d != nil {
-		for _, part := range d.Stages {
-			rows = append(rows, i.workCare(part.Medium.ID, part.Technique.ID, part.State.ID)...)
-		}
+	for _, b := range page.Document.Named(markup.StagesBlock) {
+		rows = append(rows, i.workCare(b.Part.Medium.ID, b.Part.Technique.ID, b.Part.State.ID)...)
 	}
 	return rows
 }

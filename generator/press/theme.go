@@ -7,36 +7,88 @@ import (
 	"path"
 	"strings"
 	"text/template/parse"
+
+	"slipbook/generator/markup"
 )
 
-// readTheme reads the theme's words, drawings and templates.
-func (p *Press) readTheme(theme fs.FS) error {
+// Theme is a look: its templates, words and drawings, read and checked. It knows
+// no course, and is only read once it is made.
+type Theme struct {
+	pages  *template.Template // for pages
+	inBook *template.Template // the same for chapters of the book
+	words  words
+	icons  map[string]template.HTML // by name without ".svg"
+	screen map[string]bool          // those that only a screen shows
+}
+
+// The pieces that stand before and after the words of every page; they take the
+// page's shell. Of frameHead each page has its own; what frameTop and frameEnd
+// print must depend on the kind of page, its folder and its strip alone.
+const (
+	frameHead = "frame-head"
+	frameTop  = "frame-top"
+	frameEnd  = "frame-end"
+)
+
+// Open reads a theme from its folder. Every fault that can be seen without
+// printing is an error: a template that does not parse or that is missing, a word
+// that words.yaml lacks, an element that only a screen shows and that ends where
+// the book cannot leave it out.
+func Open(theme fs.FS) (*Theme, error) {
+	t := &Theme{}
+	if err := t.read(theme); err != nil {
+		return nil, fmt.Errorf("theme: %w", err)
+	}
+	return t, nil
+}
+
+func (t *Theme) read(theme fs.FS) error {
 	data, err := fs.ReadFile(theme, "words.yaml")
 	if err != nil {
-		return fmt.Errorf("theme: %w", err)
+		return err
 	}
-	if p.words, err = readWords(data); err != nil {
-		return fmt.Errorf("theme: %w", err)
+	if t.words, err = readWords(data); err != nil {
+		return err
 	}
-	if p.icons, err = readIcons(theme); err != nil {
-		return fmt.Errorf("theme: %w", err)
+	if err := t.words.checkNeeded(); err != nil {
+		return err
 	}
-	for _, s := range p.table.States {
-		if _, ok := p.icons["state-"+s.ID]; !ok {
-			return fmt.Errorf("theme: no drawing icons/state-%s.svg for the state %q", s.ID, s.ID)
-		}
+	if t.icons, t.screen, err = readIcons(theme); err != nil {
+		return err
 	}
-	p.templates, err = template.New("").Option("missingkey=error").Funcs(p.functions()).
+	parsed, err := template.New("").Option("missingkey=error").Funcs(t.functions()).
 		ParseFS(theme, "pages/*.html", "pieces/*.html")
 	if err != nil {
-		return fmt.Errorf("theme: %w", err)
+		return err
 	}
-	for _, t := range p.templates.Templates() {
-		if err := p.checkWords(t.Tree); err != nil {
-			return fmt.Errorf("theme: %w", err)
+	if err := lacks(parsed); err != nil {
+		return err
+	}
+	for _, one := range parsed.Templates() {
+		if err := t.checkWords(one.Tree); err != nil {
+			return err
 		}
-		if t.Tree != nil {
-			p.foldWords(t.Tree.Root)
+	}
+	if t.inBook, err = t.edition(parsed, true); err != nil {
+		return err
+	}
+	t.pages, err = t.edition(parsed, false)
+	return err
+}
+
+// lacks reports the first template that every theme must have and this one lacks.
+func lacks(t *template.Template) error {
+	wanted := []string{frameHead, frameTop, frameEnd, bookKind.template, volumeKind.template, "calculator-standing",
+		careMark, careWho, careLine, careWhole, careKey, careShort}
+	for _, kind := range pageKinds {
+		wanted = append(wanted, kind.template)
+	}
+	for _, name := range markup.Kinds() {
+		wanted = append(wanted, name)
+	}
+	for _, name := range wanted {
+		if t.Lookup(name) == nil {
+			return fmt.Errorf("it has no template %q", name)
 		}
 	}
 	return nil
@@ -44,38 +96,44 @@ func (p *Press) readTheme(theme fs.FS) error {
 
 // readIcons reads the theme's drawings. They stand inside pages as they are:
 // a theme is part of the program, so its files are trusted.
-func readIcons(theme fs.FS) (map[string]template.HTML, error) {
+func readIcons(theme fs.FS) (icons map[string]template.HTML, screen map[string]bool, err error) {
 	files, err := fs.Glob(theme, "icons/*.svg")
 	if err != nil {
-		return nil, err
+		return nil, nil, err
 	}
-	icons := make(map[string]template.HTML, len(files))
+	icons, screen = make(map[string]template.HTML, len(files)), make(map[string]bool)
 	for _, file := range files {
 		data, err := fs.ReadFile(theme, file)
 		if err != nil {
-			return nil, err
+			return nil, nil, err
 		}
 		name := strings.TrimSuffix(path.Base(file), ".svg")
-		icons[name] = template.HTML(strings.TrimSpace(string(data)))
+		drawing := strings.TrimSpace(string(data))
+		if onlyOnScreen(drawing) {
+			screen[name] = true
+		}
+		icons[name] = template.HTML(screenMark.ReplaceAllString(drawing, "$1"))
 	}
-	return icons, nil
+	return icons, screen, nil
 }
 
 // functions are what templates may call beside Go's own.
-func (p *Press) functions() template.FuncMap {
+func (t *Theme) functions() template.FuncMap {
 	return template.FuncMap{
-		"word":        p.words.say,
-		"duration":    p.words.duration,
+		"word":        t.words.say,
+		"duration":    t.words.duration,
 		"isoDuration": isoDuration,
-		"date":        p.words.date,
-		"verdict":     p.words.verdict,
-		"icon":        p.icon,
+		"date":        t.words.date,
+		"verdict":     t.words.verdict,
+		"icon":        t.icon,
+		targetIn:      target,
+		chapterIn:     chapter,
 	}
 }
 
-// icon gives one of the theme's drawings.
-func (p *Press) icon(name string) (template.HTML, error) {
-	drawing, ok := p.icons[name]
+// icon returns one of the theme's drawings.
+func (t *Theme) icon(name string) (template.HTML, error) {
+	drawing, ok := t.icons[name]
 	if !ok {
 		return "", fmt.Errorf("the theme has no drawing icons/%s.svg", name)
 	}
@@ -85,7 +143,7 @@ func (p *Press) icon(name string) (template.HTML, error) {
 // checkWords finds the first word that a template asks for and words.yaml
 // lacks. It sees only keys written out in the template; the press itself
 // reports the others when it prints.
-func (p *Press) checkWords(t *parse.Tree) error {
+func (p *Theme) checkWords(t *parse.Tree) error {
 	if t == nil {
 		return nil
 	}
@@ -101,46 +159,18 @@ func (p *Press) checkWords(t *parse.Tree) error {
 // template.
 func wordsOf(n parse.Node) []string {
 	var keys []string
-	switch n := n.(type) {
-	case *parse.ListNode:
-		if n == nil { // an absent {{else}}
-			return nil
+	visit(n, func(n parse.Node) {
+		c, ok := n.(*parse.CommandNode)
+		if !ok {
+			return
 		}
-		for _, inner := range n.Nodes {
-			keys = append(keys, wordsOf(inner)...)
-		}
-	case *parse.ActionNode:
-		return wordsOf(n.Pipe)
-	case *parse.TemplateNode:
-		return wordsOf(n.Pipe)
-	case *parse.IfNode:
-		return wordsOfBranch(n.BranchNode)
-	case *parse.RangeNode:
-		return wordsOfBranch(n.BranchNode)
-	case *parse.WithNode:
-		return wordsOfBranch(n.BranchNode)
-	case *parse.PipeNode:
-		if n == nil { // {{template "x"}} without a value
-			return nil
-		}
-		for _, c := range n.Cmds {
-			keys = append(keys, wordsOf(c)...)
-		}
-	case *parse.CommandNode:
-		for k, arg := range n.Args {
-			keys = append(keys, wordsOf(arg)...)
-			if id, ok := arg.(*parse.IdentifierNode); ok && id.Ident == "word" && k+1 < len(n.Args) {
-				if key, ok := n.Args[k+1].(*parse.StringNode); ok {
+		for k, arg := range c.Args {
+			if id, ok := arg.(*parse.IdentifierNode); ok && id.Ident == "word" && k+1 < len(c.Args) {
+				if key, ok := c.Args[k+1].(*parse.StringNode); ok {
 					keys = append(keys, key.Text)
 				}
 			}
 		}
-	}
+	})
 	return keys
-}
-
-func wordsOfBranch(b parse.BranchNode) []string {
-	keys := wordsOf(b.Pipe)
-	keys = append(keys, wordsOf(b.List)...)
-	return append(keys, wordsOf(b.ElseList)...)
 }

@@ -2,14 +2,16 @@ package press
 
 import (
 	"io/fs"
+	"strings"
 	"testing"
 	"testing/fstest"
 
+	"slipbook/generator/markup"
 	"slipbook/themes"
 )
 
-// TestNewRefuses shows what is wrong with a theme before anything is printed.
-func TestNewRefuses(t *testing.T) {
+// TestThemeIsRefused shows what is wrong with a theme before anything is printed.
+func TestThemeIsRefused(t *testing.T) {
 	for _, c := range []struct{ name, file, text, err string }{
 		{"a word that is not there", "pieces/caution.html", `{{define "caution"}}{{if .Number}}{{word "danger"}}{{end}}{{end}}`,
 			`template "caution" asks for the word "danger", which words.yaml lacks`},
@@ -17,6 +19,10 @@ func TestNewRefuses(t *testing.T) {
 		{"an unknown function", "pieces/caution.html", `{{define "caution"}}{{shout .}}{{end}}`, `function "shout" not defined`},
 		{"a state without a drawing", "icons/state-bisque.svg", "", "no drawing icons/state-bisque.svg"},
 		{"no words", "words.yaml", "", "words.yaml"},
+		{"a word that the press says", "words.yaml", "home: Home\n", `words.yaml has no "answers"`},
+		{"a mark that the book cannot heed", "pieces/asked.html", `{{define "asked"}}{{if .ID}}<p data-screen>{{end}}</p>{{end}}`,
+			`template "asked": <p data-screen> does not end in the branch in which it begins`},
+		{"a link that the book cannot number", "pieces/asked.html", `{{define "asked"}}<a href="{{.ID}}">{{if .Ask}}</a>{{end}}{{end}}`, `template "asked": the link to`},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			theme := copyTheme(t)
@@ -26,10 +32,33 @@ func TestNewRefuses(t *testing.T) {
 			if delete(theme, c.file); c.text != "" {
 				theme[c.file] = &fstest.MapFile{Data: []byte(c.text)}
 			}
-			if _, err := New(small(t), theme); !matches(err, c.err) {
+			if _, err := tryOpen(t, theme); !matches(err, c.err) {
 				t.Errorf("error %v, want one with %q", err, c.err)
 			}
 		})
+	}
+}
+
+// TestThemeLacksATemplate wants a theme without one of the templates that the
+// press prints with to be refused.
+func TestThemeLacksATemplate(t *testing.T) {
+	whole := copyTheme(t)
+	var wanted []string
+	for _, kind := range pageKinds {
+		wanted = append(wanted, kind.template)
+	}
+	wanted = append(append(wanted, markup.Kinds()...), bookKind.template, volumeKind.template, frameHead, frameTop, frameEnd, "calculator-standing",
+		careMark, careWho, careLine, careWhole, careKey, careShort)
+	for _, name := range wanted {
+		theme, found := fstest.MapFS{}, false
+		for file, f := range whole {
+			begin := `{{define "` + name + `"`
+			found = found || strings.Contains(string(f.Data), begin)
+			theme[file] = &fstest.MapFile{Data: []byte(strings.Replace(string(f.Data), begin, `{{define "another"`, 1))}
+		}
+		if _, err := Open(theme); !found || !matches(err, `theme: it has no template "`+name+`"`) {
+			t.Errorf("%s: there before: %v; %v", name, found, err)
+		}
 	}
 }
 
@@ -53,4 +82,14 @@ func copyTheme(t *testing.T) fstest.MapFS {
 		t.Fatal(err)
 	}
 	return files
+}
+
+// tryOpen reads a theme and prepares the small course in it, which may go wrong.
+func tryOpen(t *testing.T, theme fs.FS) (*impression, error) {
+	t.Helper()
+	opened, err := Open(theme)
+	if err != nil {
+		return nil, err
+	}
+	return newImpression(opened, read(t, small(t)), shared(), Copy{})
 }

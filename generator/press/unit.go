@@ -8,7 +8,7 @@ import (
 
 // unitPageView is a unit's opening page: its words, then its lessons in order.
 type unitPageView struct {
-	Shell         shell
+	framed
 	Number, Of    int // unit 1 of 2
 	Teaches       []string
 	Body          template.HTML
@@ -23,17 +23,18 @@ func (i *impression) unitSheets() []sheet {
 		if u.Page == nil {
 			continue
 		}
-		sheets = append(sheets, sheet{u.Page.Address, "unit", func() (any, error) {
-			return unitPageView{
-				Shell:   i.shell(i.aboutPage("unit", u.Page)),
+		sheets = append(sheets, sheet{address: u.Page.Address, title: u.Page.Head.Title, description: u.Page.Head.Description, view: func(at place) (pageView, error) {
+			v := unitPageView{
+				framed:  framed{Shell: i.shell(at, i.aboutPage("unit", u.Page))},
 				Number:  n + 1,
 				Of:      len(i.course.Units),
 				Teaches: u.Page.Head.Teaches,
-				Body:    i.body(u.Page),
-				Lessons: lessonEntries(u.Page.Address, u, n+1),
-				Before:  i.before(u.Page),
-				After:   i.after(u.Page),
-			}, nil
+				Lessons: lessonEntries(at, u, n+1),
+				Before:  i.before(u.Page, at),
+				After:   i.after(u.Page, at),
+			}
+			v.Body = v.slot(i.body(u.Page, at))
+			return v, nil
 		}})
 	}
 	return sheets
@@ -43,7 +44,6 @@ func (i *impression) unitSheets() []sheet {
 func (i *impression) aboutPage(kind string, page *course.Page) about {
 	return about{
 		kind:        kind,
-		address:     page.Address,
 		title:       page.Head.Title,
 		description: page.Head.Description,
 		head:        page.Head,

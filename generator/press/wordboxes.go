@@ -30,22 +30,22 @@ type layerOption struct {
 	Name  string
 	Value string // what the form writes for it
 	Fits  string // of a medium: its id; of a technique: the ids it is for, parted by spaces; empty = all
-	Takes bool   // it takes away from the coat that is there
+	Takes bool   // it takes away at the coat that is there
 	Bare  bool   // it may be done to the clay itself
 }
 
-// inWords says whether an input is no quantity.
+// inWords reports whether an input is no quantity.
 func inWords(in *catalog.Input) bool { return in.Words || in.Bodies || len(in.Choices) > 0 }
 
-// offered says whether an input has a box in this course: a choice among the
+// offered reports whether an input has a box in this course: a choice among the
 // studio's clays has none where the course names none.
-func (p *Press) offered(in *catalog.Input) bool {
+func (p *impression) offered(in *catalog.Input) bool {
 	return !in.Bodies || len(p.settings.Bodies) > 0
 }
 
 // wordBox fills in the view of an input that is no quantity: one of several
 // choices, words, or layers where the course has a table to choose them from.
-func (p *Press) wordBox(b *boxView, c *catalog.Calculator, in *catalog.Input, filled string) {
+func (p *impression) wordBox(b *boxView, c *catalog.Calculator, in *catalog.Input, filled string) {
 	text := filled
 	if text == "" {
 		text = b.Default
@@ -67,10 +67,10 @@ func (p *Press) wordBox(b *boxView, c *catalog.Calculator, in *catalog.Input, fi
 
 // options are the choices of an input. Where none of them stands until
 // somebody chooses, a blank one leads.
-func (p *Press) options(in *catalog.Input, standing, chosen string) []optionView {
+func (p *impression) options(in *catalog.Input, standing, chosen string) []optionView {
 	var options []optionView
 	if standing == "" {
-		options = append(options, optionView{Label: p.words["calculator-choose"]})
+		options = append(options, optionView{Label: p.say("calculator-choose")})
 	}
 	for _, c := range p.settings.ChoicesFor(in) {
 		same := strings.EqualFold(chosen, c.ID) || strings.EqualFold(chosen, c.Label)
@@ -121,7 +121,7 @@ func knows(t *stage.Table, id string) bool {
 	return state >= 0
 }
 
-// chosenLabel gives the label of the choice that a text names, or the text.
+// chosenLabel returns the label of the choice that a text names, or the text.
 func chosenLabel(in *catalog.Input, text string) string {
 	for _, c := range in.Choices {
 		if strings.EqualFold(text, c.ID) {

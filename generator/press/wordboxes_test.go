@@ -69,7 +69,7 @@ func TestClaysAreOffered(t *testing.T) {
 		t.Error("the form does not carry the clays to the engine")
 	}
 	p.settings.Bodies = nil
-	p.printed.Clear()
+	p.kept.Clear()
 	html = printCalculator(t, p, "shrinkage-size", 1)
 	wantHolds(t, html, `data-still="“The clay shrinks in all”"`)
 	if strings.Contains(html, `data-input="body"`) {
@@ -149,7 +149,7 @@ func TestStatesOfTheTable(t *testing.T) {
 	wantHolds(t, html, `<option value="soft-leather-hard">Soft leather-hard</option>`)
 	p.settings.Table.States = slices.Clone(p.settings.Table.States)
 	p.settings.Table.States[1].Parts = nil
-	p.printed.Clear()
+	p.kept.Clear()
 	html = printCalculator(t, p, "stage-plan", 1)
 	wantHolds(t, html, `<option value="leather-hard">Leather-hard</option>`)
 	if strings.Contains(html, "soft-leather-hard") {
@@ -182,7 +182,7 @@ func TestStepsSayWhatProtectsFirst(t *testing.T) {
 	p.settings.Table = stagetest.Table()
 	answer := catalog.Solve("stage-plan", []catalog.Setting{{Name: "state", Text: "glaze-fired"}, {Name: "layers", Text: "enamel sprayed, decal"}}, p.settings)
 	var out bytes.Buffer
-	if err := p.templates.ExecuteTemplate(&out, "plan", steps(answer, "calculator.1", "../")); err != nil {
+	if err := p.pages.ExecuteTemplate(&out, "plan", steps(answer, "calculator.1", inLesson)); err != nil {
 		t.Fatal(err)
 	}
 	root, err := html.Parse(&out)

@@ -1,8 +1,9 @@
 package press
 
 import (
-	"errors"
 	"fmt"
+	"maps"
+	"slices"
 	"strings"
 
 	"go.yaml.in/yaml/v4"
@@ -27,7 +28,7 @@ func readWords(data []byte) (words, error) {
 	return w, nil
 }
 
-// say gives the words of a key, with the values in their places. A key that
+// say returns the words of a key, with the values in their places. A key that
 // words.yaml lacks, a place without a value and a value without a place are
 // errors, so that no page is printed with a hole in it.
 func (w words) say(key string, values ...any) (string, error) {
@@ -48,14 +49,34 @@ func (w words) say(key string, values ...any) (string, error) {
 	return text, nil
 }
 
-// sayAll gives the words of several keys that take no values.
-func (w words) sayAll(keys ...string) ([]string, error) {
-	said := make([]string, len(keys))
-	var faults []error
-	for n, key := range keys {
-		text, err := w.say(key)
-		said[n] = text
-		faults = append(faults, err)
+// needed are the words that the press itself prints, with how many values each
+// takes: a theme must have them.
+var needed = map[string]int{
+	"answers": 0, "answers-description": 0, "book": 0, "book-contents": 0, "book-description": 0, "calculator-choose": 0,
+	"calculators": 0, "calculators-description": 0, "card-description": 1, "card-title": 1, "cards": 0, "cards-description": 0,
+	"chart": 0, "chart-description": 0, "chart-media": 0, "contents": 0, "contents-description": 0, "extra": 0,
+	"faults": 0, "faults-description": 0, "glossary": 0, "glossary-description": 0, "hazards": 0, "hazards-description": 0,
+	"medium-description": 1, "note-back": 0, "note-back-name": 2, "note-back-place": 1, "notfound": 0, "notices": 0, "notices-description": 0, "notfound-description": 0,
+	"state-description": 1, "strip": 0, "teaching-page": 0, "teaching-description": 0, "who-instructor": 0, "who-with-instructor": 0,
+}
+
+// checkNeeded reports the first of those words, in the order of the alphabet,
+// that cannot be said.
+func (w words) checkNeeded() error {
+	for _, key := range slices.Sorted(maps.Keys(needed)) {
+		if _, err := w.say(key, make([]any, needed[key])...); err != nil {
+			return err
+		}
 	}
-	return said, errors.Join(faults...)
+	return nil
+}
+
+// say returns the words of one of the needed keys. Open has seen that they can
+// be said, so a fault is one of the program.
+func (t *Theme) say(key string, values ...any) string {
+	text, err := t.words.say(key, values...)
+	if _, known := needed[key]; err != nil || !known {
+		panic(fmt.Sprintf("press: the words %q are not listed as needed: %v", key, err))
+	}
+	return text
 }

@@ -1,14 +1,17 @@
 package press
 
 import (
+	"fmt"
+	"go/ast"
+	"go/parser"
+	"go/token"
+	"go/types"
 	"maps"
 	"os"
 	"path/filepath"
 	"slices"
 	"strings"
 	"testing"
-
-	"slipbook/themes"
 )
 
 func TestSay(t *testing.T) {
@@ -56,17 +59,103 @@ func TestReadWordsRefuses(t *testing.T) {
 func TestEveryWordIsUsed(t *testing.T) {
 	used := sources(t, ".", "*.go") + sources(t, "../../themes/studio/pages", "*.html") +
 		sources(t, "../../themes/studio/pieces", "*.html") + sources(t, "../../themes/studio/scripts", "*.ts")
-	theme, err := themes.Open("studio")
-	if err != nil {
-		t.Fatal(err)
-	}
-	p, err := New(small(t), theme)
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, key := range slices.Sorted(maps.Keys(p.words)) {
+	for _, key := range slices.Sorted(maps.Keys(studio(t).words)) {
 		if !strings.Contains(used, `"`+key+`"`) && !strings.Contains(used, `'`+key+`'`) {
 			t.Errorf("words.yaml: nothing says %q; take it out", key)
+		}
+	}
+}
+
+// TestNeededWordsAreThoseThatThePressSays reads what the press itself asks for by
+// name, with how many values, and wants a theme to be held to exactly that.
+func TestNeededWordsAreThoseThatThePressSays(t *testing.T) {
+	said, others := saidByThePress(t)
+	if want := []string{"e.key", "kind.part"}; !slices.Equal(others, want) {
+		t.Errorf("words are asked for by %q, want by name or by %q", others, want)
+	}
+	for _, kind := range pageKinds { // kind.part
+		if kind.part != "" && kind.part != unitsPart {
+			said[kind.part] = 0
+		}
+	}
+	for _, key := range whoWords { // without which nothing says that a page names somebody
+		said[key] = 0
+	}
+	if !maps.Equal(said, needed) {
+		for key, values := range said {
+			if n, ok := needed[key]; !ok || n != values {
+				t.Errorf("%q is said with %d values; needed has it: %v, with %d", key, values, ok, n)
+			}
+		}
+		for key := range needed {
+			if _, ok := said[key]; !ok {
+				t.Errorf("needed has %q, which the press does not say", key)
+			}
+		}
+	}
+}
+
+// saidByThePress reads the calls of the method say of a theme in the press's own
+// files: the keys written out with how many values follow, and the others as they
+// are written.
+func saidByThePress(t *testing.T) (keys map[string]int, others []string) {
+	t.Helper()
+	files, err := filepath.Glob("*.go")
+	if err != nil {
+		t.Fatal(err)
+	}
+	keys = map[string]int{}
+	for _, file := range files {
+		if strings.HasSuffix(file, "_test.go") {
+			continue
+		}
+		tree, err := parser.ParseFile(token.NewFileSet(), file, nil, 0)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for n := range ast.Preorder(tree) {
+			call, ok := n.(*ast.CallExpr)
+			if !ok || !saysOfTheme(call) {
+				continue
+			}
+			if key, ok := call.Args[0].(*ast.BasicLit); ok {
+				keys[strings.Trim(key.Value, `"`)] = len(call.Args) - 1
+			} else {
+				others = append(others, types.ExprString(call.Args[0]))
+			}
+		}
+	}
+	slices.Sort(others)
+	return keys, others
+}
+
+// saysOfTheme reports whether a call is of a theme's say, not of its words'.
+func saysOfTheme(call *ast.CallExpr) bool {
+	method, ok := call.Fun.(*ast.SelectorExpr)
+	if !ok || method.Sel.Name != "say" {
+		return false
+	}
+	of, ok := method.X.(*ast.Ident)
+	return ok && of.Name != "w"
+}
+
+// TestThemeLacksANeededWord wants each word that the press itself says to be
+// asked for when a theme is opened, and its places.
+func TestThemeLacksANeededWord(t *testing.T) {
+	whole := studio(t).words
+	for key, values := range needed {
+		w := maps.Clone(whole)
+		delete(w, key)
+		if err := w.checkNeeded(); !matches(err, `words.yaml has no "`+key+`"`) {
+			t.Errorf("without %q: %v", key, err)
+		}
+		w[key] = "words {1} {2} {3}"
+		if err := w.checkNeeded(); !matches(err, fmt.Sprintf(`words.yaml: %q has a place {%d}`, key, values+1)) {
+			t.Errorf("%q with three places: %v", key, err)
+		}
+		w[key] = "words"
+		if err := w.checkNeeded(); (err != nil) != (values > 0) {
+			t.Errorf("%q without places: %v", key, err)
 		}
 	}
 }

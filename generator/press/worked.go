@@ -3,10 +3,12 @@ package press
 import (
 	"html/template"
 	"slices"
+	"slipbook/generator/address"
 	"strings"
 
 	"slipbook/calculators/catalog"
 	"slipbook/calculators/quantity"
+	"slipbook/generator/markup"
 )
 
 // exampleView is a worked example with its answer.
@@ -28,6 +30,9 @@ type exampleView struct {
 // pairView is a number with what it is.
 type pairView struct{ Label, Text string }
 
+// pairOf makes one of texts in which a number and its unit stay together.
+func pairOf(label, text string) pairView { return pairView{markup.Bind(label), markup.Bind(text)} }
+
 // tableView is a table whose every cell knows its column, so that it can turn
 // into a list on a narrow screen.
 type tableView struct {
@@ -47,14 +52,14 @@ type cellView struct {
 }
 
 // example works a calculator's example out, natively. id is where the form
-// stands that the example's link leads to, folder where the calculators' own
-// pages are from there.
-func (p *Press) example(c *catalog.Calculator, id, folder string) exampleView {
+// stands that the example's link leads to.
+func (p *impression) example(c *catalog.Calculator, id string, at place) exampleView {
+	folder := at.to(address.CalculatorFolder)
 	answer := catalog.Solve(c.Name, c.Example.Given, p.settings)
 	v := exampleView{
-		Case:     c.Example.Case,
-		Headline: answer.Headline,
-		Judged:   answer.Judged,
+		Case:     markup.Bind(c.Example.Case),
+		Headline: markup.Bind(answer.Headline),
+		Judged:   bound(answer.Judged),
 		Next:     onward(folder, answer.Next),
 		Drawing:  template.HTML(answer.Drawing),
 	}
@@ -67,13 +72,13 @@ func (p *Press) example(c *catalog.Calculator, id, folder string) exampleView {
 	for _, g := range c.Example.Given {
 		in := c.Input(g.Name)
 		if inWords(in) {
-			v.Given = append(v.Given, pairView{in.Label, chosenLabel(in, g.Text)})
+			v.Given = append(v.Given, pairOf(in.Label, chosenLabel(in, g.Text)))
 			filled = append(filled, g)
 			continue
 		}
 		texts := pieces(g.Text, in.List && !in.Words)
 		unit := takeUnits(texts, in.Kind)
-		v.Given = append(v.Given, pairView{in.Label, readAs(g.Text, unit, in.Kind)})
+		v.Given = append(v.Given, pairOf(in.Label, readAs(g.Text, unit, in.Kind)))
 		for _, text := range texts {
 			filled = append(filled, catalog.Setting{Name: g.Name, Text: text})
 		}
@@ -85,13 +90,13 @@ func (p *Press) example(c *catalog.Calculator, id, folder string) exampleView {
 		switch o := c.Output(r.Name); {
 		case o.Aside:
 		case o.Text && c.Steps:
-			v.Told = append(v.Told, pairView{o.Label, r.Text})
+			v.Told = append(v.Told, pairOf(o.Label, r.Text))
 		default:
-			v.Found = append(v.Found, pairView{o.Label, r.Text})
+			v.Found = append(v.Found, pairOf(o.Label, r.Text))
 		}
 	}
 	if c.Steps {
-		v.Steps = steps(answer, id+".example", homeFrom(folder))
+		v.Steps = steps(answer, id+".example", at)
 	} else if len(answer.Rows) > 0 {
 		v.Rows = answerTable(c, answer)
 	}
@@ -104,12 +109,12 @@ func onward(folder string, next []catalog.Onward) []link {
 	var links []link
 	for _, n := range next {
 		name, _, _ := strings.Cut(strings.TrimPrefix(n.Request, "calculator="), "&")
-		links = append(links, link{Title: n.Words, Address: folder + name + ".html?" + n.Request + "#" + calculatorID(0)})
+		links = append(links, link{Title: n.Words, Address: folder + name + ".html?" + n.Request + "#" + address.CalculatorID(0)})
 	}
 	return links
 }
 
-// readAs gives an input as typed, with the unit it is read in when the text
+// readAs returns an input as typed, with the unit it is read in when the text
 // itself names none.
 func readAs(text, unit string, kind quantity.Kind) string {
 	if unit == "" && strings.Trim(text[len(text)-1:], "0123456789") == "" {
@@ -147,7 +152,7 @@ func answerTable(c *catalog.Calculator, answer *catalog.Answer) *tableView {
 
 // printedTable is a calculator's table for the wall.
 func printedTable(c *catalog.Calculator, printed catalog.Printed) tableView {
-	t := tableView{Caption: printed.Caption, Head: printed.Head}
+	t := tableView{Caption: markup.Bind(printed.Caption), Head: bound(printed.Head)}
 	labels := t.Head
 	if across := c.Table.Across; across != "" {
 		t.Across = c.Input(across).Label
@@ -170,7 +175,7 @@ func cells(labels, texts []string) []cellView {
 		if text == "" {
 			text = "–"
 		}
-		row[n] = cellView{n == 0, labels[n], text}
+		row[n] = cellView{n == 0, labels[n], markup.Bind(text)}
 	}
 	return row
 }

@@ -8,6 +8,7 @@ import (
 
 	"slipbook/calculators/catalog"
 	"slipbook/calculators/quantity"
+	"slipbook/generator/markup"
 )
 
 func TestGivenWithItsUnit(t *testing.T) {
@@ -32,17 +33,17 @@ func TestExampleIsTheCatalogsAnswer(t *testing.T) {
 	p := calculatorPress(t, '.')
 	for _, c := range catalog.All() {
 		answer := catalog.Solve(c.Name, c.Example.Given, p.settings)
-		v := p.example(c, "calculator.1", "../calculators/")
-		if v.Headline != answer.Headline || v.Headline == "" {
+		v := p.example(c, "calculator.1", inLesson)
+		if v.Headline != markup.Bind(answer.Headline) || v.Headline == "" {
 			t.Errorf("%s: headline %q, want %q", c.Name, v.Headline, answer.Headline)
 		}
-		if d := cmp.Diff(answer.Judged, v.Judged); d != "" {
+		if d := cmp.Diff(bound(answer.Judged), v.Judged); d != "" {
 			t.Errorf("%s: judgements (-want +got):\n%s", c.Name, d)
 		}
 		for n, next := range v.Next {
 			to, request, _ := strings.Cut(next.Address, "?")
 			name := strings.TrimSuffix(strings.TrimPrefix(to, "../calculators/"), ".html")
-			if catalog.Find(name) == nil || request != answer.Next[n].Request+"#calculator.0" || next.Title != answer.Next[n].Words {
+			if catalog.Find(name) == nil || request != answer.Next[n].Request+"#calculator.0" || next.Title != markup.Bind(answer.Next[n].Words) {
 				t.Errorf("%s: “%s” leads to %s", c.Name, next.Title, next.Address)
 			}
 		}
@@ -52,7 +53,7 @@ func TestExampleIsTheCatalogsAnswer(t *testing.T) {
 		shown, inSight := append(v.Told, v.Found...), 0
 		for _, r := range answer.Outputs {
 			if !c.Output(r.Name).Aside {
-				if got := shown[inSight].Text; got != r.Text {
+				if got := shown[inSight].Text; got != markup.Bind(r.Text) {
 					t.Errorf("%s: %s shows %q, want %s", c.Name, r.Name, got, r.Text)
 				}
 				inSight++

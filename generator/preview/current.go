@@ -1,9 +1,7 @@
 package preview
 
 import (
-	"bytes"
 	"context"
-	"maps"
 	"strconv"
 	"sync"
 	"time"
@@ -13,9 +11,9 @@ import (
 
 // state is what is shown at one time. It is never changed, only replaced.
 type state struct {
-	version string            // names this state among all that this program ever showed
-	files   map[string][]byte // the handbook as it last printed; nil before the first time
-	failure *failure          // why it did not print after the last save; nil when it did
+	version string   // names this state among all that this program ever showed
+	files   *files   // the handbook as it last came out; nil before the first time
+	failure *failure // why it did not print after the last save; nil when it did
 }
 
 // failure is why a handbook could not be printed.
@@ -39,15 +37,26 @@ func newCurrent() *current {
 	return &current{started: strconv.FormatInt(time.Now().UnixNano(), 36), changed: make(chan struct{})}
 }
 
-// print shows a handbook that came out well. One that equals what is shown
-// already changes nothing.
-func (c *current) print(files map[string][]byte) {
-	c.mu.Lock()
-	defer c.mu.Unlock()
-	if s := c.state; s != nil && s.failure == nil && maps.EqualFunc(s.files, files, bytes.Equal) {
+// print shows a handbook that came out well. Where whoever looks at it sees no
+// difference it takes the place of the one before without a word.
+func (c *current) print(h Handbook) {
+	next := newFiles(h)
+	if s := c.now(); s != nil && s.failure == nil && s.files.same(next) {
+		c.mu.Lock()
+		defer c.mu.Unlock()
+		c.state = &state{version: s.version, files: next}
 		return
 	}
-	c.replace(&state{files: files})
+	c.mu.Lock()
+	defer c.mu.Unlock()
+	c.replace(&state{files: next})
+}
+
+// now returns the state shown; nil until the first build has ended.
+func (c *current) now() *state {
+	c.mu.Lock()
+	defer c.mu.Unlock()
+	return c.state
 }
 
 // report shows why the handbook did not come out, and keeps the last that did.

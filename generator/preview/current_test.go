@@ -8,23 +8,24 @@ import (
 func TestVersions(t *testing.T) {
 	ctx := context.Background()
 	b := newCurrent()
-	b.print(map[string][]byte{"a": []byte("1")})
+	b.print(book{"a": []byte("1")})
 	first := b.wait(ctx, "")
-	b.print(map[string][]byte{"a": []byte("1")})
-	if again := b.wait(ctx, ""); again != first {
+	first.files.has("a")
+	b.print(book{"a": []byte("1")})
+	if again := b.wait(ctx, ""); again.version != first.version {
 		t.Error("the same bytes are news")
 	}
-	b.print(map[string][]byte{"a": []byte("2")})
+	b.print(book{"a": []byte("2")})
 	second := b.wait(ctx, first.version)
-	if string(second.files["a"]) != "2" {
-		t.Errorf("shown: %q", second.files)
+	if content(second, "a") != "2" {
+		t.Errorf("shown: %q", content(second, "a"))
 	}
 	b.report(broken)
 	third := b.wait(ctx, second.version)
-	if third.failure != broken || string(third.files["a"]) != "2" {
-		t.Errorf("failure %v over %q", third.failure, third.files)
+	if third.failure != broken || content(third, "a") != "2" {
+		t.Errorf("failure %v over %q", third.failure, content(third, "a"))
 	}
-	b.print(map[string][]byte{"a": []byte("2")})
+	b.print(book{"a": []byte("2")})
 	if fourth := b.wait(ctx, third.version); fourth.failure != nil {
 		t.Error("mended with the bytes from before, and the failure stays")
 	}
@@ -32,10 +33,16 @@ func TestVersions(t *testing.T) {
 
 func TestAnotherStartHasOtherVersions(t *testing.T) {
 	a, b := newCurrent(), newCurrent()
-	a.print(nil)
+	a.print(book{})
 	b.started = a.started + "x"
-	b.print(nil)
+	b.print(book{})
 	if a.state.version == b.state.version {
 		t.Error("a page of an earlier preview would not be loaded again")
 	}
+}
+
+// content returns what a state shows at an address.
+func content(s *state, address string) string {
+	data, _, _ := s.files.file(address)
+	return string(data)
 }

@@ -22,7 +22,7 @@ func failurePage(s *state, name string) []byte {
 		Title: title(s.failure), Words: s.failure.Words, Version: s.version,
 		Style: styleAt, Script: scriptAt, Findings: s.failure.Findings,
 	}
-	if _, ok := s.files[name]; ok {
+	if s.files.has(name) {
 		shown.Last = (&url.URL{Path: lastAt + "/" + name}).String()
 	}
 	var page bytes.Buffer

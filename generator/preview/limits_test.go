@@ -13,7 +13,7 @@ import (
 )
 
 // serve serves files with limits of its own until the test ends.
-func serve(t *testing.T, files map[string][]byte, l limits) (*pages, string) {
+func serve(t *testing.T, files Handbook, l limits) (*pages, string) {
 	t.Helper()
 	listener, err := net.Listen("tcp", "127.0.0.1:0")
 	must(t, err)
@@ -41,7 +41,7 @@ func ask(t *testing.T, server, address string) net.Conn {
 // for little and then nothing more.
 func TestReadersWhoDoNothingAreClosed(t *testing.T) {
 	const much = 64 << 20
-	_, server := serve(t, map[string][]byte{"index.html": []byte("<p>x"), "much.bin": make([]byte, much)}, limits{200 * time.Millisecond, 200 * time.Millisecond})
+	_, server := serve(t, book{"index.html": []byte("<p>x"), "much.bin": make([]byte, much)}, limits{200 * time.Millisecond, 200 * time.Millisecond})
 	silent, idle := ask(t, server, "/much.bin"), ask(t, server, "/")
 	time.Sleep(time.Second)
 	if n, _ := io.Copy(io.Discard, silent); n >= much {
@@ -55,10 +55,10 @@ func TestReadersWhoDoNothingAreClosed(t *testing.T) {
 // TestListeningPagesOutliveTheLimits waits longer than an answer may take, and
 // wants to hear of the next change, and the answer to a slow first build.
 func TestListeningPagesOutliveTheLimits(t *testing.T) {
-	p, server := serve(t, map[string][]byte{"index.html": []byte("first")}, limits{200 * time.Millisecond, time.Minute})
+	p, server := serve(t, book{"index.html": []byte("first")}, limits{200 * time.Millisecond, time.Minute})
 	lines := bufio.NewScanner(ask(t, server, eventsAt))
 	time.Sleep(time.Second)
-	p.current.print(map[string][]byte{"index.html": []byte("second")})
+	p.current.print(book{"index.html": []byte("second")})
 	versions := 0
 	for versions < 2 && lines.Scan() {
 		if strings.HasPrefix(lines.Text(), "data: ") {
@@ -72,7 +72,7 @@ func TestListeningPagesOutliveTheLimits(t *testing.T) {
 	slow.current = newCurrent()
 	waiting := ask(t, server, "/")
 	time.Sleep(time.Second)
-	slow.current.print(map[string][]byte{"index.html": []byte("built at last")})
+	slow.current.print(book{"index.html": []byte("built at last")})
 	answer := make([]byte, 1<<12)
 	n, err := io.ReadAtLeast(waiting, answer, 200)
 	if err != nil && !errors.Is(err, io.ErrUnexpectedEOF) || !strings.Contains(string(answer[:n]), "200 OK") {
@@ -83,7 +83,7 @@ func TestListeningPagesOutliveTheLimits(t *testing.T) {
 // TestALimitIsForOneAnswer asks again on a connection that had an answer longer
 // ago than an answer may take.
 func TestALimitIsForOneAnswer(t *testing.T) {
-	_, server := serve(t, map[string][]byte{"index.html": []byte("<p>x")}, limits{200 * time.Millisecond, time.Minute})
+	_, server := serve(t, book{"index.html": []byte("<p>x")}, limits{200 * time.Millisecond, time.Minute})
 	c := ask(t, server, "/")
 	answers := bufio.NewReader(c)
 	first, err := http.ReadResponse(answers, nil)

@@ -105,6 +105,7 @@ func (p *pages) page(w http.ResponseWriter, r *http.Request, s *state) {
 		at = "/" + at
 	}
 	name, right := find(s.files, at)
+	data, _, err := s.files.file(name)
 	switch {
 	case s.failure != nil && !last && mayBePage(at):
 		send(w, r, "index.html", http.StatusInternalServerError, failurePage(s, name))
@@ -112,10 +113,12 @@ func (p *pages) page(w http.ResponseWriter, r *http.Request, s *state) {
 		missing(w, r, s, last)
 	case at != right:
 		redirect(w, r, right, last)
+	case err != nil:
+		send(w, r, "index.html", http.StatusInternalServerError, failurePage(&state{version: s.version, failure: &failure{Words: err.Error()}}, name))
 	case last:
-		send(w, r, name, http.StatusOK, s.files[name])
+		send(w, r, name, http.StatusOK, data)
 	default:
-		send(w, r, name, http.StatusOK, withScript(name, s.files[name], s.version))
+		send(w, r, name, http.StatusOK, withScript(name, data, s.version))
 	}
 }
 
@@ -129,14 +132,14 @@ func mayBePage(at string) bool {
 // find returns the name of the file that an address means, "" for none, and the
 // address in its right form: clean, a folder with its slash. A folder means
 // its index.html.
-func find(files map[string][]byte, at string) (name, right string) {
+func find(f *files, at string) (name, right string) {
 	right = path.Clean("/" + at)
 	name = right[1:]
-	if _, ok := files[name]; ok {
+	if f.has(name) {
 		return name, right
 	}
 	name = path.Join(name, "index.html")
-	if _, ok := files[name]; ok {
+	if f.has(name) {
 		return name, strings.TrimSuffix(right, "/") + "/"
 	}
 	return "", right
@@ -145,8 +148,8 @@ func find(files map[string][]byte, at string) (name, right string) {
 // missing answers for an address that nothing has, with the handbook's own
 // page for that.
 func missing(w http.ResponseWriter, r *http.Request, s *state, last bool) {
-	data, ok := s.files["404.html"]
-	if !ok {
+	data, ok, err := s.files.file("404.html")
+	if !ok || err != nil {
 		http.Error(w, "There is no page at this address.", http.StatusNotFound)
 		return
 	}

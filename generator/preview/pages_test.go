@@ -11,7 +11,7 @@ import (
 	"slipbook/generator/finding"
 )
 
-var handbook = map[string][]byte{
+var handbook = book{
 	"index.html":            []byte("<html><head><title>Home</title></head><body>home</body></html>"),
 	"slip/index.html":       []byte("<html><body>slip</body></html>"),
 	"slip/consistency.html": []byte("consistency"),
@@ -26,7 +26,7 @@ var handbook = map[string][]byte{
 }
 
 // shown makes pages that show files.
-func shown(files map[string][]byte) *pages {
+func shown(files Handbook) *pages {
 	p := &pages{current: newCurrent()}
 	p.current.print(files)
 	return p
@@ -117,7 +117,7 @@ func TestOnlyReading(t *testing.T) {
 }
 
 func TestNoPageForAMissingAddress(t *testing.T) {
-	w := get(shown(map[string][]byte{"index.html": nil}), "GET", "/nowhere")
+	w := get(shown(book{"index.html": nil}), "GET", "/nowhere")
 	if w.Code != 404 || !strings.Contains(w.Body.String(), "no page at this address") {
 		t.Errorf("%d %q", w.Code, w.Body)
 	}

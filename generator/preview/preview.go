@@ -24,11 +24,10 @@ import (
 	"slipbook/generator/finding"
 )
 
-// Build makes the whole handbook, named bytes by address. Findings that stop
-// the work come without files; an error is anything else that failed. It is
-// called again and again, never twice at once, and should give up when ctx
-// ends.
-type Build func(ctx context.Context) (map[string][]byte, finding.List, error)
+// Build makes the handbook. Findings that stop the work come without one; an
+// error is anything else that failed. It is called again and again, never twice
+// at once, and should give up when ctx ends.
+type Build func(ctx context.Context) (Handbook, finding.List, error)
 
 // Options are what a preview needs.
 type Options struct {

@@ -29,7 +29,7 @@ type started struct {
 // folder; a file that says "mistake" is a finding, and "panic" a panic.
 func start(t *testing.T, folder string) *started {
 	t.Helper()
-	build := func(context.Context) (map[string][]byte, finding.List, error) {
+	build := func(context.Context) (Handbook, finding.List, error) {
 		data, err := os.ReadFile(filepath.Join(folder, "home.md"))
 		switch {
 		case err != nil:
@@ -39,7 +39,7 @@ func start(t *testing.T, folder string) *started {
 		case strings.Contains(string(data), "mistake"):
 			return nil, finding.List{{File: "home.md", Line: 1, Column: 1, Rule: testRule, Text: string(data), Do: "Mend it."}}, nil
 		}
-		return map[string][]byte{"index.html": fmt.Appendf(nil, `<head><link rel="icon" href="data:,"></head>%s`, data)}, nil, nil
+		return book{"index.html": fmt.Appendf(nil, `<head><link rel="icon" href="data:,"></head>%s`, data)}, nil, nil
 	}
 	said, say := io.Pipe()
 	ctx, stop := context.WithCancel(context.Background())

@@ -4,7 +4,6 @@ import (
 	"context"
 	"fmt"
 	"runtime/debug"
-	"strings"
 	"time"
 
 	"slipbook/generator/finding"
@@ -20,7 +19,7 @@ type rebuilder struct {
 
 // outcome is what one build led to.
 type outcome struct {
-	files    map[string][]byte
+	handbook Handbook
 	findings finding.List
 	err      error
 	took     time.Duration
@@ -74,7 +73,7 @@ func attempt(ctx context.Context, build Build) (out outcome) {
 		}
 		out.took = time.Since(start)
 	}()
-	out.files, out.findings, out.err = build(ctx)
+	out.handbook, out.findings, out.err = build(ctx)
 	return out
 }
 
@@ -107,22 +106,16 @@ func (r rebuilder) post(out outcome) {
 		r.current.report(&failure{Findings: out.findings})
 	default:
 		if r.progress {
-			r.say.line("Printed %s in %d ms.", count(out.files), out.took.Milliseconds())
+			r.say.line("%s, ready in %d ms.", count(out.handbook.Pages()), out.took.Milliseconds())
 		}
-		r.current.print(out.files)
+		r.current.print(out.handbook)
 	}
 }
 
 // count says how many pages there are.
-func count(files map[string][]byte) string {
-	n := 0
-	for name := range files {
-		if strings.HasSuffix(name, ".html") {
-			n++
-		}
-	}
-	if n == 1 {
+func count(pages int) string {
+	if pages == 1 {
 		return "1 page"
 	}
-	return fmt.Sprintf("%d pages", n)
+	return fmt.Sprintf("%d pages", pages)
 }

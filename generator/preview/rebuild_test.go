@@ -41,14 +41,14 @@ func within(t *testing.T, b *current, known string) *state {
 }
 
 func TestEveryOutcomeIsShownAndTheNextSaveMends(t *testing.T) {
-	outcomes := []func() (map[string][]byte, finding.List, error){
-		func() (map[string][]byte, finding.List, error) { return nil, broken.Findings, nil },
-		func() (map[string][]byte, finding.List, error) { return nil, nil, errors.New("the disk says no") },
-		func() (map[string][]byte, finding.List, error) { panic("index out of range") },
-		func() (map[string][]byte, finding.List, error) { return handbook, nil, nil },
+	outcomes := []func() (Handbook, finding.List, error){
+		func() (Handbook, finding.List, error) { return nil, broken.Findings, nil },
+		func() (Handbook, finding.List, error) { return nil, nil, errors.New("the disk says no") },
+		func() (Handbook, finding.List, error) { panic("index out of range") },
+		func() (Handbook, finding.List, error) { return handbook, nil, nil },
 	}
 	n := 0
-	b, saves := open(t, func(context.Context) (map[string][]byte, finding.List, error) {
+	b, saves := open(t, func(context.Context) (Handbook, finding.List, error) {
 		n++
 		return outcomes[n-1]()
 	})
@@ -72,7 +72,7 @@ func TestEveryOutcomeIsShownAndTheNextSaveMends(t *testing.T) {
 
 func TestWarningsDoNotStop(t *testing.T) {
 	warning := finding.List{{File: "home.md", Line: 1, Column: 1, Rule: &finding.Rule{ID: "w", Severity: finding.Warning}, Text: "t", Do: "d"}}
-	b, saves := open(t, func(context.Context) (map[string][]byte, finding.List, error) { return handbook, warning, nil })
+	b, saves := open(t, func(context.Context) (Handbook, finding.List, error) { return handbook, warning, nil })
 	saves <- struct{}{}
 	if s := within(t, b, ""); s.failure != nil {
 		t.Errorf("failure %v", s.failure)
@@ -84,16 +84,16 @@ func TestWarningsDoNotStop(t *testing.T) {
 func TestNewestSaveWins(t *testing.T) {
 	started := make(chan int)
 	running, n := 0, 0
-	b, saves := open(t, func(ctx context.Context) (map[string][]byte, finding.List, error) {
+	b, saves := open(t, func(ctx context.Context) (Handbook, finding.List, error) {
 		running++ // a race, found by -race, if two ran at once
 		defer func() { running-- }()
 		n++
 		started <- n
 		if n == 1 {
 			<-ctx.Done()
-			return map[string][]byte{"index.html": []byte("old")}, nil, nil
+			return book{"index.html": []byte("old")}, nil, nil
 		}
-		return map[string][]byte{"index.html": []byte("new")}, nil, nil
+		return book{"index.html": []byte("new")}, nil, nil
 	})
 	saves <- struct{}{}
 	<-started
@@ -101,16 +101,15 @@ func TestNewestSaveWins(t *testing.T) {
 	if got := <-started; got != 2 {
 		t.Errorf("build %d started", got)
 	}
-	if s := within(t, b, ""); string(s.files["index.html"]) != "new" {
-		t.Errorf("shown %q", s.files["index.html"])
+	if s := within(t, b, ""); content(s, "index.html") != "new" {
+		t.Errorf("shown %q", content(s, "index.html"))
 	}
 }
 
 func TestCount(t *testing.T) {
-	if got := count(handbook); got != "4 pages" {
-		t.Error(got)
-	}
-	if got := count(map[string][]byte{"a.html": nil, "b.css": nil}); got != "1 page" {
-		t.Error(got)
+	for pages, want := range map[int]string{1: "1 page", 4: "4 pages"} {
+		if got := count(pages); got != want {
+			t.Error(got)
+		}
 	}
 }

@@ -4,14 +4,15 @@ import (
 	"fmt"
 	"strings"
 
+	"slipbook/generator/course"
 	"slipbook/generator/finding"
 	"slipbook/generator/markup"
 )
 
 // checkHead warns of a lesson whose opening block does not say what it is
 // for, how long it takes and what it needs.
-func checkHead(s *sheet) {
-	head := s.Page.Head
+func checkHead(s *checking) {
+	head := s.page.Head
 	if len(head.Teaches) == 0 {
 		s.find(-1, finding.LessonAim, "this lesson does not say what it teaches",
 			"Add “teaches:” to its opening block, with a list of what the student will be able to do.")
@@ -31,48 +32,72 @@ const enoughQuestions = 3
 
 // checkParts warns of a lesson without the parts that a student at the bench
 // looks for.
-func (r *rules) checkParts(s *sheet) {
-	if !s.Prose.Steps {
+func (r *rules) checkParts(s *checking) {
+	if !s.prose.Steps {
 		s.find(-1, finding.LessonSteps, "this lesson has no steps", "Write what to do as a numbered list, one action a step: 1. Stir the jar.")
 	}
-	if look := r.sections.Look; len(s.Looks) == 0 {
-		s.find(r.heading(s, markup.LookSection), finding.LessonLooks, "this lesson does not list what one sees when it is right",
+	if look := r.sections.Look; len(looks(s.doc, r.sections)) == 0 {
+		s.find(headingAt(s.doc, look), finding.LessonLooks, "this lesson does not list what one sees when it is right",
 			fmt.Sprintf("Write a part “## %s” with a list in it.", look))
 	}
-	if wrong := r.sections.Wrong; len(s.Faults) == 0 {
-		s.find(r.heading(s, markup.WrongSection), finding.LessonFaults, "this lesson does not say what goes wrong",
+	if wrong := r.sections.Wrong; len(faults(s.doc, r.sections)) == 0 {
+		s.find(headingAt(s.doc, wrong), finding.LessonFaults, "this lesson does not say what goes wrong",
 			fmt.Sprintf("Write a part “## %s”: what is seen on a line of its own, and on the line under it “: ” with why and what then.", wrong))
 	}
-	if medium := s.Page.Head.Medium; medium != "" && !namesState(s.Document) {
+	if medium := s.page.Head.Medium; medium != "" && !namesState(s.doc) {
 		s.find(-1, finding.LessonState, fmt.Sprintf("this lesson is about `%s`, and names no state of the clay", medium),
 			"Link the state that the pot must be in, such as [leather-hard](state:leather-hard), or name it in a stages block.")
 	}
-	if n := s.Questions; n < enoughQuestions {
+	if n := len(s.doc.Named(markup.QuestionBlock)); n < enoughQuestions {
 		s.find(-1, finding.FewQuestions, "this lesson has "+count(n, "question")+"; three or more let one check oneself",
 			"Add blocks ```question with the answers that are often given.")
 	}
 }
 
-// heading gives the offset of the first heading of a section, below zero where
-// the page has none.
-func (r *rules) heading(s *sheet, section markup.Section) int {
-	for _, h := range s.Headings {
-		if r.around.Section(h.Text) == section {
+// headingAt returns the offset of the first heading with some words, below zero
+// where the page has none.
+func headingAt(d *markup.Document, words string) int {
+	for _, h := range d.Headings {
+		if strings.EqualFold(h.Text, words) {
 			return h.Offset
 		}
 	}
 	return -1
 }
 
-// namesState says whether a page links to a state or shows one.
+// looks returns what a page says to look for: the items of the lists under the
+// course's heading for that.
+func looks(d *markup.Document, named course.Sections) []*markup.Span {
+	var all []*markup.Span
+	for _, h := range d.Headings {
+		if strings.EqualFold(h.Text, named.Look) {
+			all = append(all, h.Items...)
+		}
+	}
+	return all
+}
+
+// faults returns what a page says goes wrong: the pairs of the definition lists
+// under the course's heading for that.
+func faults(d *markup.Document, named course.Sections) []markup.Pair {
+	var all []markup.Pair
+	for _, h := range d.Headings {
+		if strings.EqualFold(h.Text, named.Wrong) {
+			all = append(all, h.Pairs...)
+		}
+	}
+	return all
+}
+
+// namesState reports whether a page links to a state or shows one.
 func namesState(d *markup.Document) bool {
-	for _, made := range d.Made {
+	for _, made := range d.Made() {
 		if strings.HasPrefix(made, stateScheme) {
 			return true
 		}
 	}
-	for _, part := range d.Stages {
-		if part.State.ID != "" {
+	for _, b := range d.Named(markup.StagesBlock) {
+		if b.Part.State.ID != "" {
 			return true
 		}
 	}
@@ -87,17 +112,17 @@ const (
 )
 
 // checkCautions warns of cautions that are not in their form.
-func checkCautions(s *sheet) {
-	for _, c := range s.Prose.Cautions {
+func checkCautions(s *checking) {
+	for _, c := range s.prose.Cautions {
 		if c.Title == "" {
 			s.find(c.Offset, finding.CautionForm, "a caution that does not name its hazard", "Write it on the opening line: caution Dust.")
 		}
 		n := 0
-		for _, p := range s.Prose.Passages[c.First:c.Last] {
+		for _, p := range s.prose.Passages[c.First:c.Last] {
 			if p.Kind != markup.RunningWords {
 				continue
 			}
-			for range sentences(s.Prose.Text[p.Start:p.End]) {
+			for range sentences(s.prose.Text[p.Start:p.End]) {
 				n++
 			}
 		}
@@ -115,13 +140,13 @@ func checkCautions(s *sheet) {
 const fewestPictureWords = 5
 
 // checkPictureWords warns of pictures whose words only name what is seen.
-func checkPictureWords(s *sheet) {
-	for _, p := range s.Prose.Passages {
+func checkPictureWords(s *checking) {
+	for _, p := range s.prose.Passages {
 		if p.Kind != markup.PictureWords {
 			continue
 		}
 		n := 0
-		for sentence := range sentences(s.Prose.Text[p.Start:p.End]) {
+		for sentence := range sentences(s.prose.Text[p.Start:p.End]) {
 			n += sentence.words
 		}
 		if n < fewestPictureWords {
@@ -131,7 +156,7 @@ func checkPictureWords(s *sheet) {
 	}
 }
 
-// count gives a number with its noun.
+// count returns a number with its noun.
 func count(n int, noun string) string {
 	switch n {
 	case 0:

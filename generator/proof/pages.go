@@ -1,78 +1,139 @@
 package proof
 
 import (
+	"crypto/sha256"
+	"fmt"
+	"maps"
+	"slices"
+
+	"slipbook/generator/address"
 	"slipbook/generator/course"
 	"slipbook/generator/finding"
 	"slipbook/generator/markup"
-	"slipbook/generator/pool"
 	"slipbook/generator/source"
 )
+
+// Page is a page of a course that was read.
+type Page struct {
+	*course.Page
+	Document *markup.Document
+	Targets  []address.Target // by markup.Ref.Number; empty where a reference leads nowhere, which is reported
+
+	uses termUses
+}
+
+// named puts the name of a page's file into findings that were made without it.
+func named(page *course.Page, found finding.List) finding.List {
+	all := slices.Clone(found)
+	for i := range all {
+		all[i].File = page.File
+	}
+	return all
+}
+
+// checking is a page while it is held to the rules of a course.
+type checking struct {
+	page  *course.Page
+	doc   *markup.Document
+	prose *markup.Prose
+	text  *source.Text // what is wrong with it
+}
+
+// find notes something wrong at an offset of the source; below zero is the page
+// as a whole.
+func (c *checking) find(offset int, rule *finding.Rule, text, do string) {
+	c.text.Report(offset, rule, text, do)
+}
+
+// reading is what is kept of a page's source as long as source and rules stay
+// the same: the document, and what the rules about wording found.
+type reading struct {
+	document *markup.Document
+	found    finding.List // without the name of the file
+	uses     termUses
+}
+
+// readingKey tells apart what a reading depends on.
+type readingKey struct {
+	source   [sha256.Size]byte
+	kind     course.PageKind
+	medium   string
+	language string
+	rules    [sha256.Size]byte
+}
 
 // rules is what the checks of a page know of the course. Goroutines share it
 // and only read.
 type rules struct {
-	around   markup.Surroundings
+	language string
 	sections course.Sections
 	terms    *glossary
 	spelling *spelling
+	digest   [sha256.Size]byte // of all that the rules about wording ask
 }
 
-func newRules(c *course.Course, s markup.Surroundings) *rules {
-	return &rules{around: s, sections: c.Sections, terms: newGlossary(c), spelling: spellingOf(c.Language)}
+func newRules(c *course.Course) *rules {
+	r := &rules{language: c.Language, sections: c.Sections, terms: newGlossary(c), spelling: spellingOf(c.Language)}
+	r.digest = sha256.Sum256(fmt.Appendf(nil, "%q %q %q", c.Sections, c.Glossary, r.terms.states))
+	return r
 }
 
-// readAll reads and checks pages, as many at once as there are processors.
-// Documents, the terms they use, and findings come back in the order of the
-// pages, whichever was finished first.
-func (r *rules) readAll(pages []*course.Page) ([]*markup.Document, []termUses, finding.List) {
-	documents := make([]*markup.Document, len(pages))
-	uses := make([]termUses, len(pages))
-	findings := pool.Map(len(pages), func(i int) finding.List {
-		d, found := markup.Parse(pages[i], r.around)
-		documents[i] = d
-		found = append(found, r.check(d)...)
-		if d.Prose != nil && d.Page.Kind == course.LessonPage {
-			uses[i] = r.terms.used(d.Prose)
+// read reads a page and holds its words to the rules, or takes what was read of
+// the same words before. The prose is as large as the page, and is not kept.
+func (r *Reader) read(rules *rules, page *course.Page) *reading {
+	key := readingKey{sha256.Sum256(page.Source), page.Kind, page.Head.Medium, rules.language, rules.digest}
+	if kept, ok := r.readings.get(key); ok {
+		return kept
+	}
+	document, prose := markup.Read(page.Source, rules.language)
+	made := &reading{document: document}
+	if prose != nil { // else nested too deep to be read; that is said
+		made.found = rules.checkWords(page, document, prose)
+		if page.Kind == course.LessonPage {
+			made.uses = rules.terms.used(prose)
 		}
-		d.Prose = nil // as large as the page, and read
-		return found
-	})
-	var all finding.List
-	for _, f := range findings {
-		all = append(all, f...)
 	}
-	return documents, uses, all
+	r.readings.put(key, made)
+	return made
 }
 
-// sheet is a page being checked.
-type sheet struct {
-	*markup.Document
-	text *source.Text // what is wrong with it
-}
-
-// find notes something wrong at an offset of the source; below zero is the
-// page as a whole.
-func (s *sheet) find(offset int, rule *finding.Rule, text, do string) {
-	s.text.Report(offset, rule, text, do)
-}
-
-// check holds one page to the rules of a course that a page can be held to by
+// checkWords holds the words of a page to the rules that it can be held to by
 // itself.
-func (r *rules) check(d *markup.Document) finding.List {
-	s := &sheet{d, source.New(d.Page.File, d.Page.Source)}
-	lesson := d.Page.Kind == course.LessonPage
-	if lesson {
-		checkHead(s)
+func (r *rules) checkWords(page *course.Page, document *markup.Document, prose *markup.Prose) finding.List {
+	c := &checking{page: page, doc: document, prose: prose, text: source.New("", page.Source)}
+	if page.Kind == course.LessonPage {
+		r.checkParts(c)
+		checkCautions(c)
+		checkPictureWords(c)
 	}
-	r.spelling.checkHead(s)
-	if d.Prose == nil {
-		return s.text.Found // nested too deep to be read; that is said
+	r.checkWording(c)
+	return c.text.Found
+}
+
+// checkOpening holds a page's opening block to the rules.
+func (r *rules) checkOpening(page *course.Page) finding.List {
+	c := &checking{page: page, text: source.New(page.File, page.Source)}
+	if page.Kind == course.LessonPage {
+		checkHead(c)
 	}
-	if lesson {
-		r.checkParts(s)
-		checkCautions(s)
-		checkPictureWords(s)
+	r.spelling.checkHead(c)
+	return c.text.Found
+}
+
+// checkPictures warns of files in the pictures folder that no page shows.
+func checkPictures(c *course.Course, pages []*Page) finding.List {
+	shown := make(map[*course.Picture]bool)
+	for _, p := range pages {
+		for _, t := range p.Targets {
+			shown[t.Picture] = true
+		}
 	}
-	r.checkWording(s)
-	return s.text.Found
+	var all finding.List
+	for _, path := range slices.Sorted(maps.Keys(c.Pictures)) {
+		if !shown[c.Pictures[path]] {
+			all = append(all, finding.Finding{File: path, Line: 1, Column: 1, Rule: finding.UnshownPicture,
+				Text: "no page shows this picture", Do: "Show it where it teaches something, or take the file away."})
+		}
+	}
+	return all
 }

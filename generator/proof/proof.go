@@ -1,45 +1,89 @@
-// Package proof reads every page of a course once and says everything that is
-// wrong with it. It exists so that publish, show and the proof command can
-// never differ in what they find.
+// Package proof reads every page of a course, resolves every reference, works
+// out every figure, and says everything that is wrong. It exists so that
+// publish, show and the proof command can never differ in what they find. It
+// needs no theme.
 //
 // What a page says wrongly by itself, markup finds; what the content folder
-// says wrongly, course has found. proof puts the two together and adds the
-// rules of a course: what a lesson has and how it is worded, checked page by
-// page while they are read, and what only shows when all pages are read.
+// says wrongly, course has found. proof puts the two together and adds what
+// only shows beside the rest of the handbook: references that lead nowhere,
+// figures that a calculator does not give, blocks that name what the course
+// does not have, and the rules of a course: what a lesson has and how it is
+// worded.
 package proof
 
 import (
+	"slices"
+
+	"slipbook/calculators/catalog"
+	"slipbook/generator/address"
 	"slipbook/generator/course"
 	"slipbook/generator/finding"
 	"slipbook/generator/markup"
+	"slipbook/generator/pool"
 )
 
-// Reading is a course with all its pages read.
+// Reading is a course with all its pages read and all references resolved.
 type Reading struct {
 	Course    *course.Course
-	Documents []*markup.Document // in the order of Course.Pages, without their prose
+	Addresses *address.Map
+	Settings  catalog.Settings // what the calculators must know of the course
+	Pages     []*Page          // in the order of Course.Pages
 }
 
-// Read parses all pages in parallel, checks each page and what pages say of
-// each other, and returns the findings sorted, those of loading included. The
-// reading is complete even where there are findings, as far as the course is;
-// a nil course gives an empty one.
-func Read(c *course.Course, loading finding.List, s markup.Surroundings) (*Reading, finding.List) {
-	r := &Reading{Course: c}
+// Reader reads courses, mostly one and the same as it is being written. It keeps
+// what it read of pages that stay the same. The zero Reader is ready; it reads
+// one course at a time.
+type Reader struct {
+	readings cache[readingKey, *reading]
+	figures  cache[figureKey, figureFault]
+}
+
+// Read reads all pages, checks each page and what pages say of each other, and
+// returns the findings sorted, those of loading included. The reading is
+// complete even where there are findings, as far as the course is; a nil course
+// gives an empty one.
+func (r *Reader) Read(c *course.Course, loading finding.List) (*Reading, finding.List) {
 	all := append(finding.List(nil), loading...)
 	if c == nil {
 		all.Sort()
-		return r, all
+		return &Reading{}, all
 	}
-	rules := newRules(c, s)
-	documents, uses, found := rules.readAll(c.Pages())
-	r.Documents = documents
+	r.readings.begin()
+	r.figures.begin()
+	rules := newRules(c)
+	reading, found := r.readPages(rules, c)
 	all = append(all, found...)
-	all = append(all, checkFragments(documents)...)
-	all = append(all, checkPictures(c, documents)...)
-	all = append(all, rules.terms.checkLinks(documents, uses)...)
-	all = append(all, rules.terms.checkUnused(documents)...)
+	all = append(all, r.resolve(reading)...)
+	all = append(all, checkPictures(c, reading.Pages)...)
+	all = append(all, rules.terms.checkLinks(reading.Pages)...)
+	all = append(all, rules.terms.checkUnused(reading.Pages)...)
 	all = append(all, rules.spelling.checkTables(c)...)
 	all.Sort()
-	return r, all
+	return reading, all
 }
+
+// readPages reads and checks the pages, as many at once as there are processors.
+// Findings come in the order of the pages, whichever was finished first.
+func (r *Reader) readPages(rules *rules, c *course.Course) (*Reading, finding.List) {
+	pages := c.Pages()
+	made := make([]*Page, len(pages))
+	documents := make([]*markup.Document, len(pages))
+	findings := pool.Map(len(pages), func(i int) finding.List {
+		page := pages[i]
+		read := r.read(rules, page)
+		made[i], documents[i] = &Page{Page: page, Document: read.document, uses: read.uses}, read.document
+		return slices.Concat(named(page, read.document.Found), rules.checkOpening(page), named(page, read.found))
+	})
+	settings := c.PageAnswers()
+	if c.Decoration != nil {
+		settings.Table = c.Decoration.Table()
+		settings.Table.Words = settings.Words
+	}
+	return &Reading{c, address.New(c, documents), settings, made}, slices.Concat(findings...)
+}
+
+// Looks returns what a page says to look for.
+func (r *Reading) Looks(p *Page) []*markup.Span { return looks(p.Document, r.Course.Sections) }
+
+// Faults returns what a page says goes wrong.
+func (r *Reading) Faults(p *Page) []markup.Pair { return faults(p.Document, r.Course.Sections) }

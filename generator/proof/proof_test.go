@@ -2,6 +2,7 @@ package proof
 
 import (
 	"fmt"
+	"reflect"
 	"slices"
 	"strings"
 	"testing"
@@ -10,54 +11,13 @@ import (
 	"slipbook/generator/course"
 	"slipbook/generator/course/coursetest"
 	"slipbook/generator/finding"
-	"slipbook/generator/markup"
 )
-
-// bench knows the pages and pictures of a course, takes every term, state and
-// calculator for true, and prints blocks as their kind.
-type bench struct{ c *course.Course }
-
-func (b bench) Page(path string) (*course.Page, bool) {
-	for _, p := range b.c.Pages() {
-		if p.File == path {
-			return p, true
-		}
-	}
-	return nil, false
-}
-
-func (b bench) Picture(path string) (*course.Picture, bool) {
-	p, ok := b.c.Pictures[path]
-	return p, ok
-}
-
-func (bench) PictureAddress(path string) string { return path }
-
-func (bench) Made(scheme, id string) (string, bool) { return scheme + "/" + id + ".html", true }
-
-func (b bench) Section(heading string) markup.Section {
-	switch heading {
-	case b.c.Sections.Look:
-		return markup.LookSection
-	case b.c.Sections.Wrong:
-		return markup.WrongSection
-	}
-	return markup.OtherSection
-}
-
-func (bench) Back(_, _, _ int) (words, name string, err error) { return "back", "back", nil }
-
-func (bench) Sum(_, _, _ string) (address, fault, do string) { return "sum.html", "", "" }
-
-func (bench) Block(_ *course.Page, b markup.Block) ([]byte, []markup.Problem) {
-	return []byte("<p>" + b.Kind + "</p>\n"), nil
-}
 
 // proofread loads a content folder and reads all of it.
 func proofread(t *testing.T, files fstest.MapFS) (*Reading, finding.List) {
 	t.Helper()
-	c, loading := course.Load(files)
-	return Read(c, loading, bench{c})
+	var r Reader
+	return r.Read(course.Load(files))
 }
 
 // What the lessons of the small course lack of the rules of a course.
@@ -93,7 +53,7 @@ answers:
 `
 )
 
-// sound gives the small course with lessons that keep all rules.
+// sound returns the small course with lessons that keep all rules.
 func sound(t *testing.T) fstest.MapFS {
 	t.Helper()
 	files := coursetest.Small()
@@ -128,12 +88,12 @@ func TestSoundCourse(t *testing.T) {
 		t.Errorf("%v", f)
 	}
 	pages := r.Course.Pages()
-	if len(pages) < 7 || len(r.Documents) != len(pages) {
-		t.Fatalf("%d documents for %d pages", len(r.Documents), len(pages))
+	if len(pages) < 7 || len(r.Pages) != len(pages) {
+		t.Fatalf("%d documents for %d pages", len(r.Pages), len(pages))
 	}
-	for i, d := range r.Documents {
-		if d.Page != pages[i] || len(d.HTML) == 0 {
-			t.Errorf("document %d is of %s with %d bytes; the page there is %s", i, d.Page.File, len(d.HTML), pages[i].File)
+	for i, d := range r.Pages {
+		if d.Page != pages[i] || len(d.Document.Pieces) == 0 {
+			t.Errorf("document %d is of %s with %d pieces; the page there is %s", i, d.File, len(d.Document.Pieces), pages[i].File)
 		}
 	}
 }
@@ -210,7 +170,7 @@ func TestFindingsOfLoading(t *testing.T) {
 		{File: "a.md", Line: 1, Column: 1, Rule: finding.Unreadable, Text: "t", Do: "d"},
 	}
 	before := slices.Clone(loading)
-	_, findings := Read(c, loading, bench{c})
+	_, findings := new(Reader).Read(c, loading)
 	var files []string
 	for _, f := range findings {
 		files = append(files, f.File)
@@ -227,9 +187,9 @@ func TestFindingsOfLoading(t *testing.T) {
 // stop.
 func TestNothingToRead(t *testing.T) {
 	for _, c := range []*course.Course{nil, {}} {
-		r, findings := Read(c, finding.List{{File: "course.yaml", Line: 1, Column: 1, Rule: finding.Unreadable, Text: "t", Do: "d"}}, bench{c})
-		if len(r.Documents) != 0 || len(findings) != 1 {
-			t.Errorf("%d documents, findings %v", len(r.Documents), findings)
+		r, findings := new(Reader).Read(c, finding.List{{File: "course.yaml", Line: 1, Column: 1, Rule: finding.Unreadable, Text: "t", Do: "d"}})
+		if len(r.Pages) != 0 || len(findings) != 1 {
+			t.Errorf("%d documents, findings %v", len(r.Pages), findings)
 		}
 	}
 }
@@ -245,13 +205,13 @@ func TestManyPages(t *testing.T) {
 		})
 	}
 	c := &course.Course{Units: []*course.Unit{u}}
-	first, findings := Read(c, nil, bench{c})
-	again, same := Read(c, nil, bench{c})
+	first, findings := new(Reader).Read(c, nil)
+	again, same := new(Reader).Read(c, nil)
 	if len(findings) != 300*9 || !slices.Equal(findings, same) {
 		t.Errorf("%d and %d findings, want %d and the same", len(findings), len(same), 300*9)
 	}
-	for i, d := range first.Documents {
-		if d.Page != u.Lessons[i] || string(d.HTML) != string(again.Documents[i].HTML) {
+	for i, d := range first.Pages {
+		if d.Page != u.Lessons[i] || !reflect.DeepEqual(d.Document, again.Pages[i].Document) {
 			t.Errorf("document %d is of %s", i, d.Page.File)
 		}
 	}

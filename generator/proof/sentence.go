@@ -16,21 +16,21 @@ const longestSentence = 25
 
 // checkWording warns of sentences that are too long to be read at the bench, and
 // of words in the other spelling.
-func (r *rules) checkWording(s *sheet) {
-	for _, p := range s.Prose.Passages {
-		text := s.Prose.Text[p.Start:p.End]
+func (r *rules) checkWording(s *checking) {
+	for _, p := range s.prose.Passages {
+		text := s.prose.Text[p.Start:p.End]
 		for sentence := range sentences(text) {
 			at := p.Start + sentence.start
 			if sentence.words > longestSentence && !p.Note && p.Kind != markup.HeadingLine && p.Kind != markup.PictureWords {
-				offset := s.Prose.Offset(at)
+				offset := s.prose.Offset(at)
 				if p.Kind == markup.RunningWords {
-					offset = beginning(s.Page.Source, offset)
+					offset = beginning(s.page.Source, offset)
 				}
 				s.find(offset, finding.LongSentence, fmt.Sprintf("this sentence has %d words, more than %d", sentence.words, longestSentence),
 					"Make two of it, or leave out what the reader can do without.")
 			}
 			r.spelling.check(text[sentence.start:sentence.end], func(word int, fault, do string) {
-				s.find(s.Prose.Offset(at+word), finding.TwoSpellings, fault, do)
+				s.find(s.prose.Offset(at+word), finding.TwoSpellings, fault, do)
 			})
 		}
 	}
@@ -139,7 +139,7 @@ func signAt(text string, at int) (sign, int) {
 	return signOf(c), size
 }
 
-// isStop says whether a sentence may end with a sign. The last three are those
+// isStop reports whether a sentence may end with a sign. The last three are those
 // of Arabic, Hindi and Chinese.
 func isStop(c rune) bool {
 	switch c {
@@ -149,14 +149,14 @@ func isStop(c rune) bool {
 	return false
 }
 
-// trailing gives the length of what still belongs to a sentence behind its stop:
+// trailing returns the length of what still belongs to a sentence behind its stop:
 // other stops, quotes, brackets.
 func trailing(text string) int {
 	rest := strings.TrimLeftFunc(text, func(c rune) bool { return isStop(c) || strings.ContainsRune("\"')]”’»", c) })
 	return len(text) - len(rest)
 }
 
-// endsAt says whether a sentence ends with a stop, which stands between what was
+// endsAt reports whether a sentence ends with a stop, which stands between what was
 // read of the sentence and what is still to be read.
 func endsAt(before, stop, after string) bool {
 	next := strings.TrimLeftFunc(after, unicode.IsSpace)
@@ -183,7 +183,7 @@ var (
 	beforeNumbers = []string{"no", "nos", "p", "pp", "vol", "ca"}
 )
 
-// isAbbreviation says whether a text that a stop follows ends with an
+// isAbbreviation reports whether a text that a stop follows ends with an
 // abbreviation.
 func isAbbreviation(before string, number bool) bool {
 	word := before

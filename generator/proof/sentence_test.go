@@ -94,12 +94,12 @@ func FuzzSentences(f *testing.F) {
 	})
 }
 
-// wording gives what the rules about wording find in a page, whose links and
+// wording returns what the rules about wording find in a page, whose links and
 // pictures need not be there.
 func wording(t *testing.T, language, source string) finding.List {
 	t.Helper()
 	c := &course.Course{Language: language, Home: &course.Page{Kind: course.HomePage, File: "home.md", Address: "index.html", Source: []byte(source)}}
-	_, findings := Read(c, nil, bench{c})
+	_, findings := new(Reader).Read(c, nil)
 	return slices.DeleteFunc(findings, func(f finding.Finding) bool { return f.Rule.Severity == finding.Error })
 }
 

@@ -155,7 +155,7 @@ var (
 	american = sync.OnceValue(func() *spelling { return newSpelling("British", "American") })
 )
 
-// spellingOf gives the spelling of a language tag; nil where nothing is to be
+// spellingOf returns the spelling of a language tag; nil where nothing is to be
 // checked, as in languages that mix the two or are not English.
 func spellingOf(tag string) *spelling {
 	parts := strings.Split(strings.ToLower(tag), "-")
@@ -200,7 +200,7 @@ func (s *spelling) add(word string, own counterpart) {
 	s.begins[threeOf(word)] = true
 }
 
-// threeOf gives the place of a word's first three letters, whatever their
+// threeOf returns the place of a word's first three letters, whatever their
 // capitals. Other signs share the places of letters.
 func threeOf(word string) int { return int(word[0]&31)<<10 | int(word[1]&31)<<5 | int(word[2]&31) }
 
@@ -237,7 +237,7 @@ func (s *spelling) foreignWord(word string) (counterpart, bool) {
 	return own, ok
 }
 
-// standsAlone says whether what is next to a word leaves it a word: not in
+// standsAlone reports whether what is next to a word leaves it a word: not in
 // "color.css", "my_color" or "https://color".
 func standsAlone(text string, start, end int) bool {
 	joined := func(at, further int) bool {
@@ -257,13 +257,13 @@ func standsAlone(text string, start, end int) bool {
 	return !joined(start-1, start-2) && !joined(end, end+1)
 }
 
-// behindNumber says whether a text ends with a number and a blank.
+// behindNumber reports whether a text ends with a number and a blank.
 func behindNumber(text string) bool {
 	rest := strings.TrimRightFunc(text, func(c rune) bool { return unicode.IsSpace(c) || c == '-' })
 	return len(rest) < len(text) && rest != "" && rest[len(rest)-1] >= '0' && rest[len(rest)-1] <= '9'
 }
 
-// likeCase gives a word the capitals of another.
+// likeCase returns a word the capitals of another.
 func likeCase(like, word string) string {
 	switch {
 	case like == strings.ToUpper(like):
@@ -276,8 +276,8 @@ func likeCase(like, word string) string {
 
 // checkHead looks through the texts of a page's opening block. Their places
 // are not known.
-func (s *spelling) checkHead(on *sheet) {
-	head := on.Page.Head
+func (s *spelling) checkHead(on *checking) {
+	head := on.page.Head
 	for _, texts := range [][]string{{head.Title, head.Description}, head.Teaches, head.Needs} {
 		for _, text := range texts {
 			s.checkText(text, func(fault, do string) {

@@ -118,7 +118,7 @@ func TestSpellingOfTables(t *testing.T) {
 	}
 }
 
-// texts gives findings as they are printed.
+// texts returns findings as they are printed.
 func texts(list finding.List) []string {
 	var all []string
 	for _, f := range list {

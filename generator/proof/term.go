@@ -23,23 +23,23 @@ const (
 // goroutines at once.
 type glossary struct {
 	terms  []course.Term
-	states []string // by term: the link to the state that it names, or nothing
-	root   branch
+	states []string         // by term: the link to the state that it names, or nothing
+	root   node             // of the trie of their words
 	begins [1 << 10]bool    // by the first two letters of a term; most words end here
 	byTo   map[string][]int // terms that a link explains, by what is written in it
 }
 
-// branch is where one is after some words of a term.
-type branch struct {
+// node is a node of the trie: where one is after some words of a term.
+type node struct {
 	term int // its number from 1; 0 where no term ends here
-	next map[string]*branch
+	next map[string]*node
 }
 
 func newGlossary(c *course.Course) *glossary {
 	g := &glossary{terms: c.Glossary, states: make([]string, len(c.Glossary)), byTo: make(map[string][]int)}
 	for i, t := range c.Glossary {
 		for _, word := range append([]string{t.Word}, t.Also...) {
-			g.plant(word, i+1)
+			g.insert(word, i+1)
 		}
 		g.explain(glossaryScheme+t.ID, i)
 		if c.Decoration == nil {
@@ -57,7 +57,7 @@ func newGlossary(c *course.Course) *glossary {
 
 func (g *glossary) explain(to string, term int) { g.byTo[to] = append(g.byTo[to], term) }
 
-// sameWords says whether two names differ in nothing but capitals and hyphens.
+// sameWords reports whether two names differ in nothing but capitals and hyphens.
 func sameWords(a, b string) bool { return slices.Equal(wordsOf(a), wordsOf(b)) }
 
 // wordsOf parts a name into its words, in small letters.
@@ -67,9 +67,9 @@ func wordsOf(name string) []string {
 
 func isWordRune(c rune) bool { return unicode.IsLetter(c) || unicode.IsDigit(c) || unicode.IsMark(c) }
 
-// plant adds a term's word, in the singular and in the plural. Of two terms with
+// insert adds a term's word, in the singular and in the plural. Of two terms with
 // one word, which course reports, the first holds it.
-func (g *glossary) plant(word string, term int) {
+func (g *glossary) insert(word string, term int) {
 	words := wordsOf(word)
 	if len(words) == 0 {
 		return
@@ -77,27 +77,27 @@ func (g *glossary) plant(word string, term int) {
 	at := &g.root
 	g.begins[twoOf(words[0])] = true
 	for _, w := range words[:len(words)-1] {
-		at = at.grow(w)
+		at = at.child(w)
 	}
 	last := words[len(words)-1]
 	for _, form := range []string{last, last + "s", last + "es"} {
-		if b := at.grow(form); b.term == 0 {
+		if b := at.child(form); b.term == 0 {
 			b.term = term
 		}
 	}
 }
 
-func (b *branch) grow(word string) *branch {
-	if b.next == nil {
-		b.next = make(map[string]*branch)
+func (n *node) child(word string) *node {
+	if n.next == nil {
+		n.next = make(map[string]*node)
 	}
-	if b.next[word] == nil {
-		b.next[word] = new(branch)
+	if n.next[word] == nil {
+		n.next[word] = new(node)
 	}
-	return b.next[word]
+	return n.next[word]
 }
 
-// twoOf gives the place of a word's first two letters, whatever their capitals.
+// twoOf returns the place of a word's first two letters, whatever their capitals.
 // Those beyond ASCII, whose capitals may be other bytes, share one place.
 func twoOf(word string) int {
 	place := 0
@@ -121,7 +121,7 @@ type termUses struct {
 // offset in the source to the end.
 type termUse struct{ term, offset, end int }
 
-// used gives the terms that a lesson links to, and those that stand in words
+// used returns the terms that a lesson links to, and those that stand in words
 // that could have been links: not in headings, captions and questions, nor in
 // footnotes, which nobody reads first. What only the instructor reads counts for
 // neither.
@@ -159,7 +159,7 @@ func (g *glossary) used(p *markup.Prose) termUses {
 	return u
 }
 
-// inLink says whether a place is among a link's words; links are those from
+// inLink reports whether a place is among a link's words; links are those from
 // its passage on.
 func inLink(links []markup.Linked, at int) bool {
 	for _, l := range links {
@@ -196,7 +196,7 @@ func (g *glossary) scan(text string, found func(start, end, term int)) {
 	}
 }
 
-// wordEnd gives where the word that begins at an offset ends; the offset itself
+// wordEnd returns where the word that begins at an offset ends; the offset itself
 // where none begins.
 func wordEnd(text string, at int) int {
 	for at < len(text) {
@@ -215,7 +215,7 @@ func wordEnd(text string, at int) int {
 	return at
 }
 
-// longest gives the longest term that begins with the word at an offset, counted
+// longest returns the longest term that begins with the word at an offset, counted
 // from 1, and where it ends; 0 where none does.
 func (g *glossary) longest(text string, start int) (term, end int) {
 	b := &g.root
@@ -236,7 +236,7 @@ func (g *glossary) longest(text string, start int) (term, end int) {
 	}
 }
 
-// hyphenBefore says whether a word is the second part of another.
+// hyphenBefore reports whether a word is the second part of another.
 func hyphenBefore(text string, at int) bool {
 	if at < 2 || text[at-1] != '-' {
 		return false
@@ -246,21 +246,21 @@ func hyphenBefore(text string, at int) bool {
 }
 
 // checkLinks warns of terms that the first lesson to use them does not link.
-// Documents come in reading order.
-func (g *glossary) checkLinks(documents []*markup.Document, uses []termUses) finding.List {
+// Pages come in reading order.
+func (g *glossary) checkLinks(pages []*Page) finding.List {
 	var all finding.List
 	met := make([]bool, len(g.terms))
-	for i, d := range documents {
-		for _, term := range uses[i].linked {
+	for _, p := range pages {
+		for _, term := range p.uses.linked {
 			met[term] = true
 		}
-		text := source.New(d.Page.File, d.Page.Source)
-		for _, use := range uses[i].first {
+		text := source.New(p.File, p.Source)
+		for _, use := range p.uses.first {
 			if met[use.term] {
 				continue
 			}
 			met[use.term] = true
-			word := strings.Join(strings.Fields(string(d.Page.Source[use.offset:max(use.offset, use.end)])), " ")
+			word := strings.Join(strings.Fields(string(p.Source[use.offset:max(use.offset, use.end)])), " ")
 			text.Report(use.offset, finding.TermLink,
 				fmt.Sprintf("“%s” stands here in a lesson for the first time, and this page does not link it", word), g.linkHelp(use.term, word))
 		}
@@ -279,10 +279,10 @@ func (g *glossary) linkHelp(term int, word string) string {
 }
 
 // checkUnused warns of terms that nothing leads to.
-func (g *glossary) checkUnused(documents []*markup.Document) finding.List {
+func (g *glossary) checkUnused(pages []*Page) finding.List {
 	led := make([]bool, len(g.terms))
-	for _, d := range documents {
-		for _, made := range d.Made {
+	for _, p := range pages {
+		for _, made := range p.Document.Made() {
 			for _, term := range g.byTo[made] {
 				led[term] = true
 			}

@@ -54,7 +54,7 @@ func TestTermsInATest(t *testing.T) {
 	}
 }
 
-// linked reads lessons and gives what is found about terms.
+// linked reads lessons and returns what is found about terms.
 func linked(sources ...string) finding.List {
 	c := terms()
 	u := &course.Unit{ID: "u", Page: &course.Page{Kind: course.UnitPage, File: "units/u/unit.md", Address: "u/index.html", Source: []byte("slip, [glaze](glossary:glaze)\n")}}
@@ -62,7 +62,7 @@ func linked(sources ...string) finding.List {
 		u.Lessons = append(u.Lessons, &course.Page{Kind: course.LessonPage, File: fmt.Sprintf("units/u/%d.md", i+1), Address: fmt.Sprintf("u/%d.html", i+1), Source: []byte(source)})
 	}
 	c.Units = []*course.Unit{u}
-	_, findings := Read(c, nil, bench{c})
+	_, findings := new(Reader).Read(c, nil)
 	var about finding.List
 	for _, f := range findings {
 		if f.Rule == finding.TermLink {
@@ -117,7 +117,7 @@ func TestUnusedTerms(t *testing.T) {
 		Decoration: &course.Decoration{States: []course.State{{ID: "wet", Name: "Wet"}}},
 		Home:       &course.Page{Kind: course.HomePage, File: "home.md", Address: "index.html", Source: []byte("glaze, [slip](glossary:slip), [wet](state:wet)\n")},
 	}
-	_, findings := Read(c, nil, bench{c})
+	_, findings := new(Reader).Read(c, nil)
 	const want = "glossary.yaml:1:1: warning: nothing leads to the term “Glaze” (term-unused)\n    Link it as glossary:glaze where a lesson uses it, name it under “see” of another term, or take it out."
 	if len(findings) != 1 || findings[0].String() != want {
 		t.Errorf("got:\n%v\nwant:\n%s", findings, want)

@@ -77,7 +77,7 @@ func (f *form) stands(given []catalog.Setting) {
 	}
 }
 
-// means says whether a box holds what a link said: a choice by its id, layers
+// means reports whether a box holds what a link said: a choice by its id, layers
 // by the names that stand for the same ones, and everything else as written.
 func means(t *testing.T, in *catalog.Input, still, text string) bool {
 	t.Helper()
@@ -92,7 +92,7 @@ func means(t *testing.T, in *catalog.Input, still, text string) bool {
 	return understood(t, in, still) == understood(t, in, text)
 }
 
-// understood gives what a text of rows comes to, as choosers write it, or the
+// understood returns what a text of rows comes to, as choosers write it, or the
 // text where they hold less.
 func understood(t *testing.T, in *catalog.Input, text string) string {
 	t.Helper()
@@ -165,7 +165,7 @@ func TestUnitChoosers(t *testing.T) {
 	})
 }
 
-// inUnit gives the example with one input as bare numbers of a chosen unit.
+// inUnit returns the example with one input as bare numbers of a chosen unit.
 func inUnit(c *catalog.Calculator, in catalog.Input, unit string, s catalog.Settings) []catalog.Setting {
 	var given []catalog.Setting
 	for _, g := range c.Example.Given {
@@ -222,7 +222,7 @@ func TestKeyboardOnly(t *testing.T) {
 	})
 }
 
-// reachedAll says whether the focus came to every box that is there from the
+// reachedAll reports whether the focus came to every box that is there from the
 // first.
 func reachedAll(c *catalog.Calculator, reached map[string]bool) bool {
 	for _, in := range c.Inputs {
@@ -233,7 +233,7 @@ func reachedAll(c *catalog.Calculator, reached map[string]bool) bool {
 	return true
 }
 
-// inList says whether an input is a list.
+// inList reports whether an input is a list.
 func inList(c *catalog.Calculator, name string) bool {
 	for _, in := range c.Inputs {
 		if in.Name == name {

@@ -24,7 +24,7 @@ var questions = []string{
 	"colour vanished", "microwave, lustre",
 }
 
-// asks says whether a question has all words of a topic, parted by commas.
+// asks reports whether a question has all words of a topic, separated by commas.
 func asks(question, topic string) bool {
 	for part := range strings.SplitSeq(topic, ", ") {
 		if !strings.Contains(strings.ToLower(question), strings.ToLower(part)) {
@@ -123,7 +123,7 @@ func TestQuickAnswersStandInLessons(t *testing.T) {
 // quickAnswers are those of the page.
 const quickAnswers = `[...document.querySelectorAll("details.quick")]`
 
-// opened says whether the answers are open and in sight, in their order.
+// opened reports whether the answers are open and in sight, in their order.
 const opened = quickAnswers + `.map(d => d.open && d.querySelector("p").checkVisibility())`
 
 func TestQuickAnswersByTouch(t *testing.T) {

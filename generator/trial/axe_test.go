@@ -16,7 +16,7 @@ var axeSource = sync.OnceValues(func() (string, error) {
 })
 
 // axeRun asks axe for every rule of WCAG 2.2 up to level AA and its best
-// practices, and gives the violations as lines of text. None of these rules
+// practices, and returns the violations as lines of text. None of these rules
 // needs the style sheets fetched once more.
 const axeRun = `axe.run(document, {
 	runOnly: {type: "tag", values: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]},
@@ -26,7 +26,7 @@ const axeRun = `axe.run(document, {
 }).then(found => found.violations.flatMap(rule => rule.nodes.map(node =>
 	rule.id + " at " + node.target.join(" ") + ": " + node.failureSummary.replace(/\s+/g, " ") + " | " + node.html.slice(0, 200))))`
 
-// accessible gives what axe finds wrong with the page in the tab as it stands.
+// accessible returns what axe finds wrong with the page in the tab as it stands.
 func (b *tab) accessible() []string {
 	b.t.Helper()
 	source, err := axeSource()

@@ -73,7 +73,7 @@ func TestBookIsWhole(t *testing.T) {
 	}
 }
 
-// wordsBut gives the words of an element without those of the elements of some
+// wordsBut returns the words of an element without those of the elements of some
 // classes: the numbers that the book's links bear, and what only a screen shows.
 func wordsBut(n *html.Node, classes ...string) string {
 	if n.Type == html.TextNode {
@@ -88,7 +88,7 @@ func wordsBut(n *html.Node, classes ...string) string {
 	return all.String()
 }
 
-// targets gives the ids that lines lead to.
+// targets returns the ids that lines lead to.
 func targets(lines []line) []string {
 	var all []string
 	for _, l := range lines {
@@ -102,7 +102,7 @@ func targets(lines []line) []string {
 var onScreen = []string{"form", "noscript", "script", "button", "bench", "letters", "ways-to", "place", "trail", "reckon-fold", "reckon-try",
 	"note-back", "reckon-late", "reckon-without", "reckon-answers", "reckon-next", "in-short", "unit", "written", "plan-here", "whole", "number"}
 
-// printable says whether a paragraph of a page is one that the book repeats.
+// printable reports whether a paragraph of a page is one that the book repeats.
 func printable(p *html.Node) bool {
 	for n := p; n != nil; n = n.Parent {
 		if slices.ContainsFunc(onScreen, func(name string) bool { return n.Data == name || classed(n, name) }) {
@@ -128,7 +128,7 @@ var bookPrints = []struct {
 	{"US Letter in wide letters", papers[1], "* { font-family: monospace !important }"},
 }
 
-// dress gives the page in the tab other letters, from outside, as no page of the
+// dress returns the page in the tab other letters, from outside, as no page of the
 // handbook may.
 func (b *tab) dress(rules string) {
 	b.t.Helper()

@@ -73,14 +73,14 @@ type tab struct {
 	asked []string // addresses requested, since last heard
 }
 
-// open gives a test a tab that shares nothing with the others, to visit a few
+// open returns a test a tab that shares nothing with the others, to visit a few
 // pages.
 func open(t *testing.T) *tab {
 	t.Helper()
 	return openFor(t, 0)
 }
 
-// openFor gives a test a tab in which it visits many pages.
+// openFor returns a test a tab in which it visits many pages.
 func openFor(t *testing.T, pages int) *tab {
 	t.Helper()
 	w, err := takeWindow()
@@ -145,7 +145,7 @@ func (b *tab) hear(event any) {
 	}
 }
 
-// heard gives what the page said and asked since the last call.
+// heard returns what the page said and asked since the last call.
 func (b *tab) heard() (said, asked []string) {
 	b.mu.Lock()
 	defer b.mu.Unlock()
@@ -172,7 +172,7 @@ func call[P, R any](b *tab, command cdp.Command[P, R], params P) R {
 	return result
 }
 
-// ask gives the value of a JavaScript expression in the page, awaited.
+// ask returns the value of a JavaScript expression in the page, awaited.
 func ask[T any](b *tab, expression string) T {
 	b.t.Helper()
 	value, err := chromedp.Run(b.ctx, chromedp.Evaluate[T](expression, chromedp.EvalAwaitPromise))

@@ -13,7 +13,7 @@ import (
 // smallest is the smallest type that a card may be printed in, in points.
 const smallest = 6
 
-// onCard gives the pieces of text on a card.
+// onCard returns the pieces of text on a card.
 const onCard = `[...document.querySelectorAll("h1, .card :is(h2, h3, p, li, dt, dd, th, td)")].filter(e => e.checkVisibility()
 	&& !e.querySelector("p, li, dt, dd")).map(e => e.textContent.trim()).filter(words => words)`
 
@@ -51,7 +51,7 @@ var (
 	pageHeight = regexp.MustCompile(`<page [^>]*height="(\d+)"`)
 )
 
-// smallestType gives the size of the smallest type in a document in points, to
+// smallestType returns the size of the smallest type in a document in points, to
 // a sixth of a point.
 func (s sheet) smallestType(t *testing.T) float64 {
 	t.Helper()

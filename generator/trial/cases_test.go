@@ -12,7 +12,7 @@ import (
 	"slipbook/generator/course"
 )
 
-// settings gives the demo course's own constants, as its pages use them.
+// settings returns the demo course's own constants, as its pages use them.
 func settings(t *testing.T) catalog.Settings {
 	t.Helper()
 	c, findings := course.Load(os.DirFS(root + "/content"))
@@ -40,7 +40,7 @@ func newChance(c *catalog.Calculator, s catalog.Settings) *chance {
 	return &chance{rand.New(rand.NewPCG(seed, 20)), c, s}
 }
 
-// good gives the next request that the calculator can answer.
+// good returns the next request that the calculator can answer.
 func (c *chance) good(t *testing.T) []catalog.Setting {
 	t.Helper()
 	for range 1000 {

@@ -13,7 +13,7 @@ import (
 	"github.com/chromedp/cdproto/emulation"
 )
 
-// cells gives the words of every cell of the chart's table, and of its heads.
+// cells returns the words of every cell of the chart's table, and of its heads.
 const cells = `[...document.querySelectorAll("table.chart :is(th, td)")].map(e => e.textContent.trim()).filter(words => words)`
 
 // onOneSheet prints the chart of a handbook on each paper and looks for one
@@ -51,7 +51,7 @@ func TestChartPrintsOnOneSheet(t *testing.T) {
 	onOneSheet(t, h)
 }
 
-// printedBars gives the pattern of each verdict's bar, by its word.
+// printedBars returns the pattern of each verdict's bar, by its word.
 const printedBars = `(() => {
 	const drawn = {}
 	for (const e of document.querySelectorAll("table.chart .bar")) {
@@ -62,7 +62,7 @@ const printedBars = `(() => {
 	return drawn
 })()`
 
-// notBlack gives the text on the printed chart that is not black.
+// notBlack returns the text on the printed chart that is not black.
 const notBlack = `[...document.querySelectorAll("table.chart *, .key *")].filter(e => e.checkVisibility() && e.textContent.trim()
 	&& getComputedStyle(e).color !== "rgb(0, 0, 0)").map(e => e.outerHTML.slice(0, 100))`
 

@@ -53,7 +53,7 @@ func parsePage(source string) (*document, error) {
 	return d, nil
 }
 
-// document gives a page of the handbook.
+// document returns a page of the handbook.
 func (h *handbook) document(t *testing.T, address string) *document {
 	t.Helper()
 	all, err := h.parsed()
@@ -67,7 +67,7 @@ func (h *handbook) document(t *testing.T, address string) *document {
 	return d
 }
 
-// attribute gives an attribute of an element; "" where it has none.
+// attribute returns an attribute of an element; "" where it has none.
 func attribute(n *html.Node, name string) string {
 	for _, a := range n.Attr {
 		if attributeName(a) == name {
@@ -85,7 +85,7 @@ func attributeName(a html.Attribute) string {
 	return a.Key
 }
 
-// classed says whether an element is of a class.
+// classed reports whether an element is of a class.
 func classed(n *html.Node, class string) bool {
 	return strings.Contains(" "+attribute(n, "class")+" ", " "+class+" ")
 }
@@ -108,7 +108,7 @@ func (d *document) find(below *html.Node, what string) []*html.Node {
 	return found
 }
 
-// within says whether an element is another one or below it; all are below nil.
+// within reports whether an element is another one or below it; all are below nil.
 func within(n, above *html.Node) bool {
 	for above != nil && n != above {
 		if n = n.Parent; n == nil {
@@ -118,7 +118,7 @@ func within(n, above *html.Node) bool {
 	return true
 }
 
-// words gives the text of an element with single spaces.
+// words returns the text of an element with single spaces.
 func words(n *html.Node) string {
 	var all strings.Builder
 	for below := range n.Descendants() {
@@ -129,7 +129,7 @@ func words(n *html.Node) string {
 	return strings.Join(strings.Fields(all.String()), " ")
 }
 
-// markup gives the beginning of an element's source, to be told by.
+// markup returns the beginning of an element's source, to be told by.
 func markup(n *html.Node) string {
 	var all strings.Builder
 	if err := html.Render(&all, n); err != nil {

@@ -20,7 +20,7 @@ const typedBoxes = `[...document.querySelectorAll("form [data-input] input[name]
 // focused is what has the focus, if it is one of the form's boxes.
 const focused = `(e => e.closest("[data-input]") && e.name ? e : null)(document.activeElement)`
 
-// selected says whether all that stands in the box with the focus is selected.
+// selected reports whether all that stands in the box with the focus is selected.
 const selected = `(e => e.selectionStart === 0 && e.selectionEnd === e.value.length)(document.activeElement)`
 
 // nextOnly fills in a form as a phone's keyboard does: a tap into the first
@@ -85,7 +85,7 @@ func (f *form) enter(box string) {
 	}
 }
 
-// firstOf gives the first text that is not blank.
+// firstOf returns the first text that is not blank.
 func firstOf(texts ...string) string {
 	for _, text := range texts {
 		if text != "" {
@@ -119,7 +119,7 @@ func TestNextAlone(t *testing.T) {
 	})
 }
 
-// short gives the next request whose lists need no more boxes than there are.
+// short returns the next request whose lists need no more boxes than there are.
 func (c *chance) short(t *testing.T) []catalog.Setting {
 	t.Helper()
 	for range 1000 {

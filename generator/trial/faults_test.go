@@ -49,7 +49,7 @@ func TestFaultsOfEveryMedium(t *testing.T) {
 	}
 }
 
-// wideTables gives the tables, and their cells, whose words do not fit.
+// wideTables returns the tables, and their cells, whose words do not fit.
 const wideTables = `[...document.querySelectorAll("main table")].flatMap(table => [table, ...table.querySelectorAll("th, td")])
 	.filter(e => { const r = e.getBoundingClientRect(); return r.left < -0.5 || r.right > innerWidth + 0.5 || e.scrollWidth > e.clientWidth + 1 })
 	.map(e => e.outerHTML.slice(0, 160))`

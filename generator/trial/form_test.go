@@ -37,7 +37,7 @@ func formAt(b *tab, h *handbook, c *catalog.Calculator) *form {
 	return f
 }
 
-// settled says whether every calculator of the page has its engine: then it is
+// settled reports whether every calculator of the page has its engine: then it is
 // no longer busy, and answers, or says what is wrong or still to be filled in.
 const settled = `[...document.querySelectorAll("form[data-calculator]")].every(form => form.ariaBusy !== "true" &&
 	[...form.querySelectorAll("[data-headline], .reckon-wrong")].some(e => e.textContent.trim() !== ""))`
@@ -181,13 +181,13 @@ func (f *form) rowsFor(input, rows string, wanted int) {
 	}
 }
 
-// count gives how many boxes an input has.
+// count returns how many boxes an input has.
 func (f *form) count(input string) int {
 	f.t.Helper()
 	return ask[int](f.tab, f.boxes(input)+".length")
 }
 
-// held gives what stands in the boxes of each input.
+// held returns what stands in the boxes of each input.
 func (f *form) held() map[string][]string {
 	f.t.Helper()
 	return ask[map[string][]string](f.tab, `(held => {
@@ -254,7 +254,7 @@ func (f *form) choose(input, unit string) {
 	}
 }
 
-// onlyUnit gives the unit of an input that offers no other; else "".
+// onlyUnit returns the unit of an input that offers no other; else "".
 func (f *form) onlyUnit(input string) string {
 	for _, in := range f.calc.Inputs {
 		if units := quantity.Units(in.Kind); in.Name == input && len(units) == 1 {
@@ -280,7 +280,7 @@ func (f *form) another(input string) {
 	}
 }
 
-// textOf gives the text of an input in a request.
+// textOf returns the text of an input in a request.
 func textOf(given []catalog.Setting, input string) (string, bool) {
 	for _, s := range given {
 		if s.Name == input {
@@ -290,7 +290,7 @@ func textOf(given []catalog.Setting, input string) (string, bool) {
 	return "", false
 }
 
-// shown gives the values of the answers in the form, by output; outputs that
+// shown returns the values of the answers in the form, by output; outputs that
 // show nothing are left out.
 func (f *form) shown() map[string]string {
 	f.t.Helper()
@@ -333,7 +333,7 @@ func differences(want *catalog.Answer, shown map[string]string) []string {
 	return faults
 }
 
-// shows says whether a page's words hold a text: as whole words and numbers,
+// shows reports whether a page's words hold a text: as whole words and numbers,
 // however the lines are broken.
 func shows(words, text string) bool {
 	words, text = " "+strings.Join(strings.Fields(words), " ")+" ", strings.Join(strings.Fields(text), " ")

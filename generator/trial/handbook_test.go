@@ -48,7 +48,7 @@ type handbook struct {
 	parsed func() (map[string]*document, error) // its pages by address, read once
 }
 
-// program builds slipbook and gives the path of the built program.
+// program builds slipbook and returns the path of the built program.
 var program = sync.OnceValues(func() (string, error) {
 	built := filepath.Join(workshop, "slipbook")
 	return built, run(nil, "go", "build", "-o", built, "./generator")
@@ -69,7 +69,7 @@ func publishAndServe(name string, options ...string) (*handbook, error) {
 	return serve(dir)
 }
 
-// published gives the demo course, published and served as students get it.
+// published returns the demo course, published and served as students get it.
 func published(t *testing.T) *handbook {
 	t.Helper()
 	h, err := publishing()
@@ -79,7 +79,7 @@ func published(t *testing.T) *handbook {
 	return h
 }
 
-// publishedNotes gives the copy for the instructor.
+// publishedNotes returns the copy for the instructor.
 func publishedNotes(t *testing.T) *handbook {
 	t.Helper()
 	h, err := publishingNotes()
@@ -177,7 +177,7 @@ func (h *handbook) files(t *testing.T, extension string) []string {
 	return found
 }
 
-// read gives the bytes of a published file.
+// read returns the bytes of a published file.
 func (h *handbook) read(t *testing.T, address string) []byte {
 	t.Helper()
 	data, err := os.ReadFile(filepath.Join(h.dir, filepath.FromSlash(address)))
@@ -235,13 +235,13 @@ func (h *handbook) all(t *testing.T, wanted ...string) []string {
 	return found
 }
 
-// one gives the first page of a kind.
+// one returns the first page of a kind.
 func (h *handbook) one(t *testing.T, wanted string) string {
 	t.Helper()
 	return h.all(t, wanted)[0]
 }
 
-// samples gives a page of each kind.
+// samples returns a page of each kind.
 func (h *handbook) samples(t *testing.T) []string {
 	t.Helper()
 	var found []string

@@ -10,7 +10,7 @@ import (
 	"github.com/chromedp/chromedp/kb"
 )
 
-// tabTo presses Tab until an element has the focus, and says whether one of
+// tabTo presses Tab until an element has the focus, and reports whether one of
 // some presses came to it.
 func (b *tab) tabTo(element string, presses int) bool {
 	b.t.Helper()
@@ -43,7 +43,7 @@ func TestHomeQuestionByKeyboard(t *testing.T) {
 }
 
 // TestQuestionsByKeyboard opens every answer of a lesson's questions with Tab
-// and Enter: each says whether it is right, and why.
+// and Enter: each reports whether it is right, and why.
 func TestQuestionsByKeyboard(t *testing.T) {
 	t.Parallel()
 	h := published(t)

@@ -43,7 +43,7 @@ func (h *handbook) without(t *testing.T, instead string, names ...string) *handb
 }
 
 // atTime moves the page's own animations to a time after it was opened, in
-// milliseconds, and gives what then stands in place of each calculator: the
+// milliseconds, and returns what then stands in place of each calculator: the
 // height of its form, and of the words that it has not come.
 const atTime = `(ms => {
 	document.getAnimations().forEach(a => { a.pause(); a.currentTime = ms })

@@ -16,7 +16,7 @@ func itoa(n int) string { return strconv.Itoa(n) }
 
 func ftoa(v float64) string { return strconv.FormatFloat(v, 'g', -1, 64) }
 
-// inWindow says whether the top of an element is in the window.
+// inWindow reports whether the top of an element is in the window.
 func inWindow(element string) string {
 	return `(r => r.height > 0 && r.top >= -1 && r.top < innerHeight - 24)((` + element + `).getBoundingClientRect())`
 }
@@ -128,7 +128,7 @@ func (f *form) goesOn(next []catalog.Onward) {
 	}
 }
 
-// lacking gives what of a request does not stand in the form that it leads to.
+// lacking returns what of a request does not stand in the form that it leads to.
 // A quantity that is asked for in one unit only has it beside its box.
 const lacking = `(text => {
 	const request = new URLSearchParams(text)
@@ -158,7 +158,7 @@ func TestFirstBoxInTheFirstScreen(t *testing.T) {
 // spaced is a text with single plain spaces.
 func spaced(text string) string { return strings.Join(strings.Fields(text), " ") }
 
-// after gives where a text ends that stands at a place or later; -1 if nowhere.
+// after returns where a text ends that stands at a place or later; -1 if nowhere.
 func after(said, text string, at int) int {
 	n := strings.Index(said[at:], text)
 	if n < 0 {

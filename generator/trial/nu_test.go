@@ -47,7 +47,7 @@ func nu(t *testing.T, all []string) []remark {
 	return report.Messages
 }
 
-// String gives a remark on one line.
+// String returns a remark on one line.
 func (r remark) String() string {
 	return fmt.Sprintf("%s:%d:%d: %s %s: %s | %s", r.URL, r.LastLine, r.LastColumn, r.Type, r.SubType, r.Message,
 		strings.Join(strings.Fields(r.Extract), " "))

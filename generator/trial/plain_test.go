@@ -32,7 +32,7 @@ var (
 	onlyNamed   = regexp.MustCompile(`^(canonical|license|author)$`) // links that fetch nothing
 )
 
-// inspect gives what has no place in a page of a handbook: anything inline,
+// inspect returns what has no place in a page of a handbook: anything inline,
 // anything fetched from elsewhere, addresses that only hold at the root of a
 // server.
 func (d *document) inspect() []string {
@@ -106,7 +106,7 @@ func TestNothingInlineAndNothingFromElsewhere(t *testing.T) {
 	}
 }
 
-// policy gives a page's Content-Security-Policy.
+// policy returns a page's Content-Security-Policy.
 func (d *document) policy() string {
 	for _, n := range d.find(nil, "meta") {
 		if strings.EqualFold(attribute(n, "http-equiv"), "Content-Security-Policy") {
@@ -150,7 +150,7 @@ func (d *document) links() []string {
 	return all
 }
 
-// target gives the page or file, from the handbook's root, and the place on it
+// target returns the page or file, from the handbook's root, and the place on it
 // that a link of a page leads to; no file for a link out of the handbook.
 func target(from, link string) (file, place string, err error) {
 	u, err := url.Parse(link)

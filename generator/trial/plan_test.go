@@ -28,13 +28,13 @@ func plan(b *tab, h *handbook, given ...catalog.Setting) *form {
 	return f
 }
 
-// wire gives what stands for an input on the wire.
+// wire returns what stands for an input on the wire.
 func (f *form) wire(input string) string {
 	f.t.Helper()
 	return ask[string](f.tab, f.boxes(input)+"[0].value")
 }
 
-// rowsOf gives what is chosen in each row of an input, choosers parted by
+// rowsOf returns what is chosen in each row of an input, choosers separated by
 // strokes.
 func (f *form) rowsOf(input string) []string {
 	f.t.Helper()

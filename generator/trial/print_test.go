@@ -62,7 +62,7 @@ func (b *tab) print(p paper, options ...chromedp.PDFOption) sheet {
 	return sheet{file, int(number(b.t, m[1])), number(b.t, m[2]), number(b.t, m[3])}
 }
 
-// is says whether the document is on a paper, upright or on its side.
+// is reports whether the document is on a paper, upright or on its side.
 func (s sheet) is(p paper, onItsSide bool) bool {
 	width, height := p.short, p.longer
 	if onItsSide {
@@ -87,7 +87,7 @@ const (
 	asSeen  = "-layout"
 )
 
-// words gives the words of each page, or of the part of it that more options
+// words returns the words of each page, or of the part of it that more options
 // name.
 func (s sheet) words(t *testing.T, order string, more ...string) []string {
 	t.Helper()

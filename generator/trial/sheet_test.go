@@ -165,7 +165,7 @@ func TestMixingSheetPrintsOnOnePage(t *testing.T) {
 	}
 }
 
-// over gives a request with some of its inputs said anew.
+// over returns a request with some of its inputs said anew.
 func over(given, anew []catalog.Setting) []catalog.Setting {
 	kept := slices.DeleteFunc(slices.Clone(given), func(s catalog.Setting) bool {
 		_, said := textOf(anew, s.Name)
@@ -274,7 +274,7 @@ func saved(t *testing.T, file string) [][]string {
 	return records
 }
 
-// apart gives how far a number in words is from a value.
+// apart returns how far a number in words is from a value.
 func apart(text string, value float64) float64 {
 	shown, err := strconv.ParseFloat(text, 64)
 	if err != nil {

@@ -16,7 +16,7 @@ import (
 	"github.com/chromedp/cdproto/page"
 )
 
-// widest gives what stands out of the page to the right, if the page can be
+// widest returns what stands out of the page to the right, if the page can be
 // scrolled sideways.
 const widest = `(() => {
 	const root = document.scrollingElement
@@ -81,7 +81,7 @@ func foreign(t *testing.T, h *handbook, address string, asked []string) {
 	}
 }
 
-// small gives what can be pressed and is lower or narrower than a wet finger.
+// small returns what can be pressed and is lower or narrower than a wet finger.
 // A link within a sentence is not asked to be as high as a button.
 const small = `[...document.querySelectorAll("button, select, input, textarea, summary, form a, form label:has(input[type=radio], input[type=checkbox]), nav a")]
 	.filter(e => e.checkVisibility() && e.getBoundingClientRect().width > 0 && !e.closest("label:has(input[type=radio], input[type=checkbox])")
@@ -89,7 +89,7 @@ const small = `[...document.querySelectorAll("button, select, input, textarea, s
 	.filter(e => { const r = e.getBoundingClientRect(); return r.height < 47.5 || r.width < 43.5 })
 	.map(e => { const r = e.getBoundingClientRect(); return r.width + " x " + r.height + " px: " + e.outerHTML.slice(0, 140) })`
 
-// crowded gives pairs of things to press that lie less than 8 px apart.
+// crowded returns pairs of things to press that lie less than 8 px apart.
 const crowded = `(() => {
 	const all = [...document.querySelectorAll("button, select, input:not([type=radio], [type=checkbox]), summary, nav a")].filter(e => e.checkVisibility())
 	const found = []

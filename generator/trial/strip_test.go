@@ -29,7 +29,7 @@ const marks = `[...document.querySelectorAll("nav.strip ol a")].map(a => ({
 // with who may, where that is not everybody.
 var judgedName = regexp.MustCompile(`^[A-Z][a-z -]+: (yes|label|risky|no)( ◆ (with the instructor|instructor only))?$`)
 
-// hasStrip says whether a page shows the strip of clay states: the others show
+// hasStrip reports whether a page shows the strip of clay states: the others show
 // the states in another way, or are sheets to print.
 func hasStrip(address string) bool {
 	return !slices.Contains([]string{"home", "not-found", "course-card", "card", "book", "calculator", "hazards", "notices"}, kind(address))

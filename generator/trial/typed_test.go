@@ -71,7 +71,7 @@ func TestWordsOfAnAnswerAreShown(t *testing.T) {
 	})
 }
 
-// wordsOf gives what a row of an answer has to show. The steps of a plan are
+// wordsOf returns what a row of an answer has to show. The steps of a plan are
 // numbered by their list, lead to a lesson by a link, and say who does them
 // where there is anything to take care of.
 func wordsOf(c *catalog.Calculator, row []catalog.Cell) []string {
@@ -139,7 +139,7 @@ func (f *form) judged(when string, details ...any) {
 	}
 }
 
-// with gives a request with the first value of one input changed to a text,
+// with returns a request with the first value of one input changed to a text,
 // and all that then stands in that input.
 func with(given []catalog.Setting, in catalog.Input, text string) (changed []catalog.Setting, all string) {
 	all = text

@@ -26,7 +26,7 @@ const (
 	engineLimit = 1.45   // the calculators, as a multiple of an empty reactor
 )
 
-// gzipped gives the size of bytes as a server would send them.
+// gzipped returns the size of bytes as a server would send them.
 func gzipped(t *testing.T, data []byte) int {
 	t.Helper()
 	var packed bytes.Buffer

@@ -27,7 +27,7 @@ var free struct {
 	all []*window
 }
 
-// takeWindow gives a window that is empty or new.
+// takeWindow returns a window that is empty or new.
 func takeWindow() (*window, error) {
 	free.mu.Lock()
 	if last := len(free.all) - 1; last >= 0 {

@@ -1,4 +1,4 @@
-package press
+package address
 
 import "testing"
 
@@ -16,8 +16,8 @@ func TestRelative(t *testing.T) {
 		{"nothing", "slip/index.html", "", ""},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			if got := relative(c.from, c.to); got != c.want {
-				t.Errorf("relative(%q, %q) = %q, want %q", c.from, c.to, got, c.want)
+			if got := Relative(c.from, c.to); got != c.want {
+				t.Errorf("Relative(%q, %q) = %q, want %q", c.from, c.to, got, c.want)
 			}
 		})
 	}

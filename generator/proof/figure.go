@@ -1,6 +1,7 @@
-package press
+package proof
 
 import (
+	"crypto/sha256"
 	"fmt"
 	"maps"
 	"math"
@@ -11,34 +12,65 @@ import (
 	"strings"
 
 	"slipbook/calculators/catalog"
+	"slipbook/generator/address"
+	"slipbook/generator/finding"
+	"slipbook/generator/markup"
 )
 
-// Sum works out a calculator for a link of a lesson, and wants every number in
-// the words of the link to be one that was given or that the answer prints, and
-// at least one of them printed, with as many digits or fewer: whoever presses
+// figureKey tells apart the figures of a course: the words of a link, its
+// request, and what the calculators know of the course.
+type figureKey struct {
+	to, words string
+	settings  [sha256.Size]byte
+}
+
+// figureFault is what working out a figure found: where it leads, or what is
+// wrong.
+type figureFault struct {
+	address string
+	fault   *address.Fault
+}
+
+// figure works out a calculator for a link of a lesson, and wants every number
+// in the words of the link to be one that was given or that the answer prints,
+// and at least one of them printed, with as many digits or fewer: whoever presses
 // the link finds no other number than the lesson's.
-func (p *Press) Sum(calculator, request, words string) (address, fault, do string) {
+func (s *resolver) figure(ref *markup.Ref) (string, *address.Fault) {
+	key := figureKey{ref.To, ref.Words, s.settings}
+	made, ok := s.figures.get(key)
+	if !ok {
+		made.address, made.fault = workOut(ref, s.Settings)
+		s.figures.put(key, made)
+	}
+	return made.address, made.fault
+}
+
+func workOut(ref *markup.Ref, settings catalog.Settings) (string, *address.Fault) {
+	bad := func(do, text string, args ...any) (string, *address.Fault) {
+		return "", &address.Fault{Rule: finding.SumDisagrees, Text: fmt.Sprintf(text, args...), Do: do}
+	}
+	calculator, request := ref.Figure()
 	given, err := settingsOf(request)
 	if err != nil {
-		return "", fmt.Sprintf("%q is no request", request), "Write input=value, joined by &, with + for a space: volume=40+mL&from=25&to=10."
+		return bad("Write input=value, joined by &, with + for a space: volume=40+mL&from=25&to=10.", "%q is no request", request)
 	}
-	answer := catalog.Solve(calculator, given, p.settings)
+	answer := catalog.Solve(calculator, given, settings)
 	if len(answer.Errors) > 0 {
 		e := answer.Errors[0]
-		return "", fmt.Sprintf("%s refuses %s: %s", calculator, e.Input, e.Text), "Change the request after “?”."
+		return bad("Change the request after “?”.", "%s refuses %s: %s", calculator, e.Input, e.Text)
 	}
 	answered, typed := numbersOf(answer)
-	found, numbers := false, numbersIn(words)
+	found, numbers := false, numbersIn(ref.Words)
 	for _, n := range numbers {
 		in := slices.ContainsFunc(answered, n.is)
 		if found = found || in; !in && !slices.ContainsFunc(typed, n.is) {
-			return "", fmt.Sprintf("%s does not give %s here", calculator, n.text), "It gives: " + told(answer) + "."
+			return bad("It gives: "+told(answer)+".", "%s does not give %s here", calculator, n.text)
 		}
 	}
 	if len(numbers) > 0 && !found {
-		return "", "no number of these words is one that " + calculator + " answers", "It gives: " + told(answer) + "."
+		return bad("It gives: "+told(answer)+".", "no number of these words is one that %s answers", calculator)
 	}
-	return calculatorAddress(calculator) + "?" + catalog.Request(calculator, given) + "#" + calculatorID(0), "", ""
+	return address.Calculator(calculator) + "?" + catalog.Request(calculator, given) + "#" + address.CalculatorID(0), nil
 }
 
 // settingsOf reads what stands after "?" as inputs with their values.
@@ -62,7 +94,7 @@ type figure struct {
 	value, within float64
 }
 
-// is says whether a number, rounded to the digits of the figure, is the figure.
+// is reports whether a number, rounded to the digits of the figure, is the figure.
 func (f figure) is(n float64) bool { return math.Abs(n-f.value) <= f.within }
 
 // written finds a number with its grouping spaces and the unit behind it.

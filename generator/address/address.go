@@ -1,0 +1,83 @@
+// Package address knows every address that a handbook will have: of pages that
+// are written, of those that are made from the course and its tables, of
+// headings, terms and pictures. It exists so that a reference in a lesson can be
+// turned into what it leads to, or reported, before anything is printed and
+// without a theme; whoever prints asks the same table.
+//
+// Addresses are counted from the root of the handbook and hold no "..":
+// "slip/make-slip.html#sieve". Relative turns them into what a page writes.
+package address
+
+import (
+	"strconv"
+	"strings"
+)
+
+// The addresses of single pages that no Markdown file holds.
+const (
+	Home        = "index.html"
+	Contents    = "contents.html"
+	Glossary    = "glossary.html"
+	NotFound    = "404.html"
+	Calculators = CalculatorFolder + "index.html"
+	Chart       = "chart.html"
+	Answers     = "answers.html"
+	Faults      = "faults.html"
+	Hazards     = "hazards.html"
+	Notices     = "notices.html"
+	Teaching    = "teaching.html"
+	Book        = "book.html"
+	Cards       = "cards/index.html"
+
+	CalculatorFolder = "calculators/" // where the calculators' own pages are
+)
+
+// State returns where the page of a clay state is published.
+func State(id string) string { return "states/" + id + ".html" }
+
+// Medium returns where the page of a medium is published.
+func Medium(id string) string { return "media/" + id + ".html" }
+
+// Calculator returns where the page of a calculator is published.
+func Calculator(name string) string { return CalculatorFolder + name + ".html" }
+
+// Card returns where the recap card of a medium is published.
+func Card(medium string) string { return "cards/" + medium + ".html" }
+
+// Volume returns where chapters of the book are published, from the one with a
+// number on, where the book is too large to be a single page.
+func Volume(number string) string { return "book/" + number + ".html" }
+
+// Hazard returns where a hazard is told in full.
+func Hazard(id string) string { return Hazards + "#" + id }
+
+// Term returns where a term of the glossary is explained.
+func Term(id string) string { return Glossary + "#" + id }
+
+// Asked returns the id of something that students ask, in its lesson.
+func Asked(number int) string { return "asked." + strconv.Itoa(number) }
+
+// CalculatorID returns the id of a calculator on its page: 0 on its own, from 1
+// in a lesson.
+func CalculatorID(number int) string { return "calculator." + strconv.Itoa(number) }
+
+// Relative returns the address of to as it is written in the page from: from
+// "slip/index.html" to "glossary.html#bisque" it is "../glossary.html#bisque". A
+// place on the page itself is its bare fragment. An empty to stays empty, since
+// it stands for a file that the handbook does not have.
+func Relative(from, to string) string {
+	if to == "" {
+		return ""
+	}
+	if rest, same := strings.CutPrefix(to, from+"#"); same {
+		return "#" + rest
+	}
+	for {
+		folder, rest, ok := strings.Cut(from, "/")
+		if !ok || !strings.HasPrefix(to, folder+"/") {
+			break
+		}
+		from, to = rest, to[len(folder)+1:]
+	}
+	return strings.Repeat("../", strings.Count(from, "/")) + to
+}

@@ -1,0 +1,112 @@
+package address
+
+import (
+	"fmt"
+	"net/url"
+	"path"
+	"strings"
+
+	"slipbook/generator/course"
+	"slipbook/generator/finding"
+	"slipbook/generator/markup"
+)
+
+// Target is what a reference leads to: an address, or a picture that is shown.
+type Target struct {
+	Address string
+	Picture *course.Picture
+}
+
+// Fault says what is wrong with a reference, and what to write instead.
+type Fault struct {
+	Rule     *finding.Rule
+	Text, Do string
+}
+
+// Find returns what a reference on a page leads to, or what is wrong with it.
+// The words of a filled-in calculator are not looked at: only its page is found.
+func (m *Map) Find(page *course.Page, r *markup.Ref) (Target, *Fault) {
+	switch r.Kind {
+	case markup.MadeRef:
+		scheme, id := r.Made()
+		return m.findMade(scheme, id, r.To)
+	case markup.FigureRef:
+		calculator, _ := r.Figure()
+		return m.findMade("calculator", calculator, "calculator:"+calculator)
+	case markup.PictureRef:
+		return m.findPicture(page, r)
+	}
+	return m.findPage(page, r)
+}
+
+// What the made places are called, and what to do when one is not there.
+var (
+	madeName = map[string]string{"glossary": "term", "state": "clay state", "calculator": "calculator"}
+	madeHelp = map[string]string{
+		"glossary":   "Write the id of a term of glossary.yaml.",
+		"state":      "Write the id of a state of decoration.yaml.",
+		"calculator": "Write the name of a calculator; “slipbook calc” lists them.",
+	}
+)
+
+// findMade finds what no Markdown file holds.
+func (m *Map) findMade(scheme, id, written string) (Target, *Fault) {
+	address, ok := m.made(scheme, id)
+	if !ok {
+		return Target{}, &Fault{finding.LinkTarget, fmt.Sprintf("link to %q: there is no such %s", written, madeName[scheme]), madeHelp[scheme]}
+	}
+	return Target{Address: address}, nil
+}
+
+// findPage finds a page, or a heading, written as a path from the file of the
+// page that refers to it.
+func (m *Map) findPage(page *course.Page, r *markup.Ref) (Target, *Fault) {
+	bad := func(do, text string, args ...any) (Target, *Fault) {
+		return Target{}, &Fault{finding.LinkTarget, fmt.Sprintf(text, args...), do}
+	}
+	file, heading, _ := r.Path()
+	target := page.File
+	if file != "" {
+		target = path.Join(path.Dir(page.File), file)
+	}
+	to, ok := m.pages[target]
+	switch {
+	case target == ".." || strings.HasPrefix(target, "../"):
+		return bad("Write the path to a .md page inside it.", "link to %q: this leaves the content folder", r.To)
+	case !ok:
+		return bad(m.missingHelp(target), "link to %q: there is no such page (looked for %s)", r.To, target)
+	case heading == "":
+		return Target{Address: to.Address}, nil
+	}
+	switch d := m.documents[target]; {
+	case d.HasHeading(heading):
+		return Target{Address: to.Address + "#" + url.PathEscape(heading)}, nil
+	case to == page:
+		return bad(d.HeadingHelp(), "link to %q: this page has no such heading", r.To)
+	default:
+		return bad(d.HeadingHelp(), "link to #%s: %s has no such heading", heading, target)
+	}
+}
+
+// missingHelp says what to write instead of a path that no page has.
+func (m *Map) missingHelp(target string) string {
+	guess := strings.TrimSuffix(target, path.Ext(target)) + ".md"
+	if _, ok := m.Page(guess); ok && guess != target {
+		return fmt.Sprintf("Write the path to %s.", guess)
+	}
+	if _, ok := m.Picture(target); ok {
+		return "That is a picture; show it with ![what it shows](path)."
+	}
+	return "Links lead to .md pages that course.yaml and the units list; write the path from this file."
+}
+
+// findPicture finds a picture, written as a path from the file of the page.
+func (m *Map) findPicture(page *course.Page, r *markup.Ref) (Target, *Fault) {
+	name, err := url.PathUnescape(r.To)
+	file := path.Join(path.Dir(page.File), name)
+	picture, ok := m.Picture(file)
+	if err != nil || !ok {
+		return Target{}, &Fault{finding.PictureFile, fmt.Sprintf("picture %q: there is no such picture (looked for %s)", r.To, file), markup.PictureHelp}
+	}
+	return Target{Address: m.pictures[file], Picture: picture}, nil
+}

@@ -1,0 +1,88 @@
+package address
+
+import (
+	"crypto/sha256"
+	"encoding/base32"
+	"path"
+	"strings"
+
+	"slipbook/calculators/catalog"
+	"slipbook/generator/course"
+	"slipbook/generator/markup"
+)
+
+// Map is the table of a handbook's addresses. It is only read once it is made;
+// goroutines share it.
+type Map struct {
+	course    *course.Course
+	pages     map[string]*course.Page     // by content path
+	documents map[string]*markup.Document // likewise
+	terms     map[string]bool
+	pictures  map[string]string // addresses by content path, of those that are not drawings
+}
+
+// New makes the table of a course whose pages have been read, documents in the
+// order of Course.Pages. A course that was only partly loaded is accepted.
+func New(c *course.Course, documents []*markup.Document) *Map {
+	m := &Map{
+		course:    c,
+		pages:     make(map[string]*course.Page),
+		documents: make(map[string]*markup.Document),
+		terms:     make(map[string]bool),
+		pictures:  make(map[string]string),
+	}
+	for n, page := range c.Pages() {
+		m.pages[page.File], m.documents[page.File] = page, documents[n]
+	}
+	for _, t := range c.Glossary {
+		m.terms[t.ID] = true
+	}
+	for file, picture := range c.Pictures {
+		if picture.SVG == nil {
+			m.pictures[file] = pictureAddress(picture)
+		}
+	}
+	return m
+}
+
+// Page finds the hand-written page with a content path.
+func (m *Map) Page(file string) (*course.Page, bool) {
+	page, ok := m.pages[file]
+	return page, ok
+}
+
+// Picture finds the picture with a content path.
+func (m *Map) Picture(file string) (*course.Picture, bool) {
+	picture, ok := m.course.Pictures[file]
+	return picture, ok
+}
+
+// PictureFile returns the address of a picture that is a file beside its page.
+// The name is made from the content, so that a browser may keep the file for
+// ever. It is empty for a drawing, which stands in its page, and for a path that
+// Picture does not find.
+func (m *Map) PictureFile(file string) string { return m.pictures[file] }
+
+// pictureAddress makes the address of a picture's file.
+func pictureAddress(picture *course.Picture) string {
+	sum := sha256.Sum256(picture.Data)
+	ext := path.Ext(picture.Path)
+	name := strings.TrimSuffix(path.Base(picture.Path), ext)
+	return "pictures/" + name + "-" + base32.StdEncoding.EncodeToString(sum[:5]) + ext
+}
+
+// made finds what no Markdown file holds.
+func (m *Map) made(scheme, id string) (address string, ok bool) {
+	switch scheme {
+	case "glossary":
+		return Term(id), m.terms[id]
+	case "state":
+		if m.course.Decoration != nil {
+			_, ok = m.course.Decoration.FindState(id)
+		}
+		return State(id), ok
+	case "calculator":
+		return Calculator(id), catalog.Find(id) != nil
+	}
+	return "", false
+}

@@ -1,0 +1,110 @@
+package press
+
+import (
+	"html/template"
+
+	"slipbook/generator/markup"
+)
+
+// blockView makes the view of one of the handbook's own blocks; the theme's piece
+// of the block's name prints it. A nil view prints nothing.
+type blockView func(*setting, *markup.Block) (any, error)
+
+// blockViews lists them, by the name of the block.
+func blockViews() map[string]blockView {
+	return map[string]blockView{
+		markup.CautionBlock:    (*setting).caution,
+		markup.AskedBlock:      (*setting).asked,
+		markup.TeachingBlock:   (*setting).teaching,
+		markup.CalculatorBlock: (*setting).calculator,
+		markup.QuestionBlock:   (*setting).question,
+		markup.StagesBlock:     (*setting).stagesBlock,
+	}
+}
+
+// cautionView is a caution as its piece prints it.
+type cautionView struct {
+	ID      string // of its words; empty where it has none
+	Heading string
+	Body    template.HTML
+}
+
+// askedView is what students ask, as its piece prints it.
+type askedView struct {
+	ID   string // empty where it has none
+	Ask  string
+	Body template.HTML
+}
+
+// questionView is a self-check question as its piece prints it.
+type questionView struct {
+	ID      string // of its words; empty where it has none
+	Number  int    // on the page, from 1
+	Ask     string
+	Answers []markup.Choice
+}
+
+// block sets one of the handbook's own blocks.
+func (s *setting) block(b *markup.Block) error {
+	view, err := s.blocks[b.Kind](s, b)
+	if err != nil || view == nil {
+		return err
+	}
+	if done, ok := view.(template.HTML); ok && b.Kind == markup.CalculatorBlock {
+		s.out.WriteString(string(done))
+		return nil
+	}
+	return s.templatesAt(s.at).ExecuteTemplate(s.out, b.Kind, view)
+}
+
+// blockID returns the id of a block; empty among words of other pages.
+func (s *setting) blockID(id string) string {
+	if s.apart {
+		return ""
+	}
+	return s.at.id(id)
+}
+
+// inner sets the body of a block.
+func (s *setting) inner(b *markup.Block) (template.HTML, error) {
+	return s.set(setting{impression: s.impression, of: s.of, at: s.at, apart: s.apart}, b.Pieces)
+}
+
+func (s *setting) caution(b *markup.Block) (any, error) {
+	body, err := s.inner(b)
+	return cautionView{s.blockID("caution." + itoa(b.Number)), markup.Bind(b.Words), body}, err
+}
+
+func (s *setting) asked(b *markup.Block) (any, error) {
+	body, err := s.inner(b)
+	return askedView{s.blockID("asked." + itoa(b.Number)), markup.Bind(b.Words), body}, err
+}
+
+// teaching is nothing in a students' copy.
+func (s *setting) teaching(b *markup.Block) (any, error) {
+	if !s.forTeaching {
+		return nil, nil
+	}
+	return s.inner(b)
+}
+
+func (s *setting) question(b *markup.Block) (any, error) {
+	v := questionView{ID: s.blockID("question." + itoa(b.Number)), Number: b.Number, Ask: markup.Bind(b.Ask.Ask)}
+	for _, a := range b.Ask.Answers {
+		v.Answers = append(v.Answers, markup.Choice{Text: markup.Bind(a.Text), Right: a.Right, Because: markup.Bind(a.Because)})
+	}
+	return v, nil
+}
+
+func (s *setting) stagesBlock(b *markup.Block) (any, error) {
+	return s.stages(b, s.blockID("stages."+itoa(b.Number)), s.at), nil
+}
+
+// calculator is nothing among words of other pages, where no script would drive
+// it.
+func (s *setting) calculator(b *markup.Block) (any, error) {
+	if s.apart {
+		return nil, nil
+	}
+	return s.calculatorHTML(b, s.at)
+}

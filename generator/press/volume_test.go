@@ -1,0 +1,158 @@
+package press
+
+import (
+	"bytes"
+	"fmt"
+	"maps"
+	"net/url"
+	"path"
+	"slices"
+	"strings"
+	"testing"
+
+	"golang.org/x/net/html"
+
+	"slipbook/generator/address"
+	"slipbook/generator/course"
+)
+
+// largeCourse is the small course with so many long lessons in its first unit that
+// its book does not fit one page. Each links to the next, to the other unit and to
+// a page to look up.
+func largeCourse(t *testing.T) *course.Course {
+	t.Helper()
+	c := small(t)
+	u := c.Units[0]
+	const lessons = 26
+	for n := 1; n <= lessons; n++ {
+		source := fmt.Sprintf("## Part\n\nWords of lesson %d. See [the next](l%d.md#part), [thin](../wash/thin.md), [bisque](state:bisque) and [here](#part).\n\n", n, n%lessons+1)
+		source += strings.Repeat("Stir the slip and let it stand, then stir it again.\n\n", 1600)
+		u.Lessons = append(u.Lessons, &course.Page{
+			Kind: course.LessonPage, File: fmt.Sprintf("units/slip/l%d.md", n), Address: fmt.Sprintf("slip/l%d.html", n), Unit: u,
+			Head: course.Head{Title: fmt.Sprintf("Lesson %d", n)}, Source: []byte(source), Language: c.Language,
+		})
+	}
+	return c
+}
+
+// TestLargeBookStandsInVolumes wants no page of a large book to be too large, each
+// chapter once, the contents to hold them all, and every link to lead somewhere.
+func TestLargeBookStandsInVolumes(t *testing.T) {
+	c := largeCourse(t)
+	e := printed(t, c)
+	var volumes []string
+	chapters := map[string]string{}
+	for _, at := range slices.Sorted(maps.Keys(e)) {
+		if len(e[at]) > 2_000_000 {
+			t.Errorf("%s is %d bytes", at, len(e[at]))
+		}
+		if at != address.Book && path.Dir(at) != "book" {
+			continue
+		}
+		for _, n := range elements(pageOf(t, e, at), classed("chapter")) {
+			id := attribute(n, "id")
+			if chapters[id] != "" {
+				t.Errorf("%s stands on %s and on %s", id, chapters[id], at)
+			}
+			chapters[id] = at
+		}
+		if at != address.Book {
+			volumes = append(volumes, at)
+		}
+	}
+	if len(volumes) < 2 {
+		t.Fatalf("volumes %q", volumes)
+	}
+	for _, page := range c.Pages() {
+		if chapters[chapterKey(page.Address)] == "" && page.Kind != course.StylePage {
+			t.Errorf("no volume holds %s", page.Address)
+		}
+	}
+	wantContents(t, e, chapters)
+	wantLinks(t, e, append(volumes, address.Book))
+	for _, at := range volumes {
+		checkHead(t, pageOf(t, e, at))
+		checkIDs(t, pageOf(t, e, at))
+	}
+}
+
+// wantContents wants the contents of a book to lead to each of its chapters once,
+// where it stands, and to hold none themselves.
+func wantContents(t *testing.T, e edition, chapters map[string]string) {
+	t.Helper()
+	left := maps.Clone(chapters)
+	for _, to := range linksOf(elements(pageOf(t, e, address.Book), classed("book-contents"))[0]) {
+		file, id, _ := strings.Cut(to, "#")
+		if left[id] != file || file == "" {
+			t.Errorf("the contents lead to %s; the chapter stands on %q", to, left[id])
+		}
+		delete(left, id)
+	}
+	if len(left) > 0 {
+		t.Errorf("the contents do not lead to %v", left)
+	}
+}
+
+// wantLinks follows every link of some pages within the handbook.
+func wantLinks(t *testing.T, e edition, pages []string) {
+	t.Helper()
+	ids := map[string]map[string]bool{} // by page
+	for _, from := range pages {
+		for _, n := range elements(pageOf(t, e, from), func(n *html.Node) bool { return n.Data == "a" || n.Data == "link" }) {
+			u, err := url.Parse(attribute(n, "href"))
+			if err != nil || u.IsAbs() {
+				t.Errorf("%s: address %q, %v", from, attribute(n, "href"), err)
+				continue
+			}
+			to := from
+			if u.Path != "" {
+				to = path.Join(path.Dir(from), u.Path)
+			}
+			if ids[to] == nil {
+				ids[to] = idsOn(t, e, to)
+			}
+			if u.Fragment != "" && !ids[to][u.Fragment] {
+				t.Errorf("%s: %s leads to no place on %s", from, u, to)
+			}
+		}
+	}
+}
+
+// idsOn returns the ids of a page, or none of another file, which must be there.
+func idsOn(t *testing.T, e edition, at string) map[string]bool {
+	t.Helper()
+	all := map[string]bool{}
+	data, there := e[at]
+	if !there {
+		t.Errorf("no page %s", at)
+	}
+	if path.Ext(at) == ".html" && bytes.Contains(data, []byte("<html")) {
+		for _, n := range elements(pageOf(t, e, at), func(n *html.Node) bool { return attribute(n, "id") != "" }) {
+			all[attribute(n, "id")] = true
+		}
+	}
+	return all
+}
+
+// TestReferenceToAnotherVolume wants a lesson's link to a chapter of another
+// volume to lead there, with the chapter's number behind it.
+func TestReferenceToAnotherVolume(t *testing.T) {
+	i := newPress(t, largeCourse(t))
+	first, last := i.book.chapters["slip/l1.html"], i.book.chapters["wash/thin.html"]
+	if first.volume == last.volume || first.volume == address.Book {
+		t.Fatalf("both on %s", first.volume)
+	}
+	page, _ := i.addresses.Page("units/slip/l1.md")
+	s := setting{impression: i, of: i.documents[page], at: place{page: page.Address, book: i.book}}
+	html, err := i.set(s, s.of.Document.Pieces)
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := `<a href="` + address.Relative(first.volume, last.volume) + `#page.wash.thin">thin<span class="chapter-to">&#160;(` + last.number + `)</span></a>`
+	wantHolds(t, string(html), want)
+	for _, v := range i.book.volumes {
+		if v.size > largestVolume {
+			t.Errorf("the volume %s is thought to be %d bytes", v.address, v.size)
+		}
+	}
+}
