@@ -17,9 +17,8 @@ import (
 
 	"github.com/alecthomas/kong"
 
-	"slipbook/generator/notices"
-
 	"slipbook/generator/finding"
+	"slipbook/generator/notices"
 )
 
 // commands is the whole command line; kong makes the help from it.

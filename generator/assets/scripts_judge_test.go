@@ -72,7 +72,7 @@ func TestScripts(t *testing.T) {
 		EntryPoints: tests, Bundle: true, Write: true, Outdir: out,
 		Format: api.FormatCommonJS, Platform: api.PlatformNode, Target: api.ES2022, LogLevel: api.LogLevelSilent,
 		OutExtension: map[string]string{".js": ".cjs"},
-		Plugins:      []api.Plugin{ofNode, inside(theme, "")},
+		Plugins:      []api.Plugin{ofNode, inside(theme)},
 	})
 	if len(result.Errors) > 0 {
 		t.Fatal(faults(result.Errors))

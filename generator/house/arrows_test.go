@@ -33,7 +33,7 @@ var arrows = map[string]string{
 	"calculators/stage/stagetest/oracle": "calculators/stage",
 	"calculators/wasm":                   "calculators/catalog",
 	"calculators/words":                  "calculators/letters",
-	"generator":                          "generator/assets generator/course generator/finding generator/markup generator/notices generator/press generator/preview generator/proof generator/shelf generator/terminal themes",
+	"generator":                          "generator/assets generator/course generator/finding generator/notices generator/press generator/preview generator/proof generator/shelf generator/terminal themes",
 	"generator/address":                  "generator/course generator/finding generator/markup",
 	"generator/assets/carry":             "generator/assets",
 	"generator/course":                   "generator/finding generator/pool generator/source",

@@ -2,6 +2,7 @@ package press
 
 import (
 	"html/template"
+
 	"slipbook/generator/address"
 	"slipbook/generator/course"
 	"slipbook/generator/markup"

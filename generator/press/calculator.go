@@ -3,12 +3,12 @@ package press
 import (
 	"fmt"
 	"html/template"
-	"slipbook/generator/address"
 	"strings"
 
 	"slipbook/calculators/catalog"
 	"slipbook/calculators/formula"
 	"slipbook/calculators/stage"
+	"slipbook/generator/address"
 	"slipbook/generator/course"
 	"slipbook/generator/markup"
 )

@@ -2,9 +2,9 @@ package press
 
 import (
 	"slices"
-	"slipbook/generator/address"
 
 	"slipbook/calculators/catalog"
+	"slipbook/generator/address"
 )
 
 // calculatorsView is the list of the calculators.

@@ -2,11 +2,11 @@ package press
 
 import (
 	"html/template"
-	"slipbook/generator/address"
-	"slipbook/generator/proof"
 
 	"slipbook/calculators/stage"
+	"slipbook/generator/address"
 	"slipbook/generator/course"
+	"slipbook/generator/proof"
 )
 
 // A recap card is one printed page: of a medium, or of the whole course. All of

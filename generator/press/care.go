@@ -3,9 +3,9 @@ package press
 import (
 	"bytes"
 	"slices"
-	"slipbook/generator/address"
 	"strings"
 
+	"slipbook/generator/address"
 	"slipbook/generator/course"
 )
 

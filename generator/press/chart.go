@@ -2,10 +2,10 @@ package press
 
 import (
 	"html/template"
-	"slipbook/generator/address"
 	"strconv"
 	"strings"
 
+	"slipbook/generator/address"
 	"slipbook/generator/course"
 )
 

@@ -4,11 +4,11 @@ import (
 	"errors"
 	"html/template"
 	"slices"
-	"slipbook/generator/address"
-	"slipbook/generator/proof"
 	"strings"
 
+	"slipbook/generator/address"
 	"slipbook/generator/course"
+	"slipbook/generator/proof"
 )
 
 // faultsView is the page of all that goes wrong: medium by medium what a

@@ -3,11 +3,11 @@ package press
 import (
 	"cmp"
 	"slices"
-	"slipbook/generator/address"
 	"strings"
 	"unicode"
 	"unicode/utf8"
 
+	"slipbook/generator/address"
 	"slipbook/generator/course"
 )
 

@@ -2,8 +2,8 @@ package press
 
 import (
 	"slices"
-	"slipbook/generator/address"
 
+	"slipbook/generator/address"
 	"slipbook/generator/course"
 )
 

@@ -3,9 +3,9 @@ package press
 import (
 	"html/template"
 	"slices"
-	"slipbook/calculators/catalog"
 	"strconv"
 
+	"slipbook/calculators/catalog"
 	"slipbook/generator/course"
 )
 

@@ -2,9 +2,9 @@ package press
 
 import (
 	"html/template"
-	"slipbook/generator/address"
 	"strconv"
 
+	"slipbook/generator/address"
 	"slipbook/generator/course"
 )
 

@@ -2,11 +2,11 @@ package press
 
 import (
 	"slices"
-	"slipbook/generator/address"
-	"slipbook/generator/proof"
 
+	"slipbook/generator/address"
 	"slipbook/generator/course"
 	"slipbook/generator/markup"
+	"slipbook/generator/proof"
 )
 
 // mediumView is the page of one medium: state by state, the ways of working it,

@@ -5,12 +5,12 @@ import (
 	"fmt"
 	"html"
 	"slices"
-	"slipbook/generator/address"
-	"slipbook/generator/proof"
 	"strings"
 
+	"slipbook/generator/address"
 	"slipbook/generator/course"
 	"slipbook/generator/markup"
+	"slipbook/generator/proof"
 )
 
 // owed is the safety of something that a page names, in the form in which the

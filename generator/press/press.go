@@ -40,8 +40,9 @@ type Edition struct {
 	files  map[string][]byte
 }
 
-// Print prepares the edition of a course in a theme. An error is a fault of the
-// theme, or two pages of one address.
+// Print prepares the edition of a course in a theme. No finding of the reading may
+// stop the work: every reference leads somewhere. An error is a fault of the theme,
+// or two pages of one address.
 func Print(t *Theme, r *proof.Reading, b *assets.Bundle, c Copy) (*Edition, error) {
 	i, err := newImpression(t, r, b, c)
 	if err != nil {

@@ -2,6 +2,7 @@ package press
 
 import (
 	"net/url"
+
 	"slipbook/generator/address"
 	"slipbook/generator/assets"
 	"slipbook/generator/course"

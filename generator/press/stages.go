@@ -1,9 +1,9 @@
 package press
 
 import (
-	"slipbook/generator/address"
 	"strings"
 
+	"slipbook/generator/address"
 	"slipbook/generator/course"
 	"slipbook/generator/markup"
 )

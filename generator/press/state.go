@@ -3,13 +3,13 @@ package press
 import (
 	"html/template"
 	"slices"
-	"slipbook/generator/address"
-	"slipbook/generator/proof"
 	"strconv"
 
 	"slipbook/calculators/catalog"
+	"slipbook/generator/address"
 	"slipbook/generator/course"
 	"slipbook/generator/markup"
+	"slipbook/generator/proof"
 )
 
 // stateView is the page of a clay state: how to tell it, what the table allows

@@ -1,11 +1,11 @@
 package press
 
 import (
-	"slipbook/generator/address"
 	"strconv"
 
 	"slipbook/calculators/catalog"
 	"slipbook/calculators/stage"
+	"slipbook/generator/address"
 )
 
 // stepView is one step of a plan: what protects somebody, what to do, and why.

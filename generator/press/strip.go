@@ -2,8 +2,8 @@ package press
 
 import (
 	"html/template"
-	"slipbook/generator/address"
 
+	"slipbook/generator/address"
 	"slipbook/generator/course"
 )
 

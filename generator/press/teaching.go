@@ -2,11 +2,11 @@ package press
 
 import (
 	"html/template"
+
 	"slipbook/generator/address"
+	"slipbook/generator/course"
 	"slipbook/generator/markup"
 	"slipbook/generator/proof"
-
-	"slipbook/generator/course"
 )
 
 // teachingView is the page of all notes for teaching, which only a copy for the

@@ -3,11 +3,11 @@ package press
 import (
 	"html/template"
 	"slices"
-	"slipbook/generator/address"
 	"strings"
 
 	"slipbook/calculators/catalog"
 	"slipbook/calculators/quantity"
+	"slipbook/generator/address"
 	"slipbook/generator/markup"
 )
 
