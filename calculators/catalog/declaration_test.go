@@ -167,6 +167,9 @@ func TestDrawings(t *testing.T) {
 	for _, c := range All() {
 		for _, given := range [][]Setting{c.Example.Given, requests[c.Name]} {
 			a := Solve(c.Name, given, studio())
+			if given == nil {
+				continue // drawn for its example only
+			}
 			if len(a.Errors) > 0 {
 				t.Fatalf("%s: %v", c.Name, a.Errors)
 			}

@@ -7,8 +7,15 @@ import (
 	"slipbook/calculators/form"
 )
 
-// thereAre lists the calculators as a refusal does.
-const thereAre = "slip-density, slip-adjust, slip-batch, slip-colour, clay-colour, wash-mix, wash-dilute, shrinkage-test, shrinkage-size, slip-fit, tile-plan and stage-plan."
+// thereAre lists the calculators as a refusal does: in the order of the
+// handbook.
+var thereAre = func() string {
+	var names []string
+	for _, c := range all {
+		names = append(names, c.Name)
+	}
+	return WordsIn("en-GB").List(names) + "."
+}()
 
 // lightPowder is what is said of a powder that is lighter than its slip.
 func lightPowder(solids, gravity string) string {
