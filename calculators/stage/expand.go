@@ -166,6 +166,8 @@ func (s *search) inTime(p *pot, m *Medium) bool {
 		return (p.pending == 0 || int(p.pending) == m.Heat) && (p.heat == 0 || m.Heat < int(p.heat)) && p.loose&^s.of(OnGlaze) == 0
 	case p.pending > 0 || p.heat > 0:
 		return false
+	case m.Kind == Glaze && int(s.coat) == len(s.t.States): // the table has no pot in unfired glaze
+		return false
 	}
 	return m.Kind != Glaze || !p.damp || !s.mayDry(p)
 }

@@ -147,6 +147,7 @@ func FuzzLayers(f *testing.F) {
 
 func FuzzDecode(f *testing.F) {
 	f.Add(stagetest.Table().Encode())
+	f.Add(withoutFire()) // no pot ever wears a coat of glaze
 	f.Add("state\ta\tA\non\t0\t0\t\t\t\n")
 	f.Fuzz(func(t *testing.T, text string) {
 		table, err := stage.Decode(text)
@@ -157,6 +158,32 @@ func FuzzDecode(f *testing.F) {
 			table.Plan(stage.Wish{Layers: []stage.Layer{{Medium: 0}}, Body: -1})
 		}
 	})
+}
+
+// withoutFire is the table cut off behind its second transition.
+func withoutFire() string {
+	text := stagetest.Table().Encode()
+	at := strings.Index(text, "\nmove\t") + 1
+	for range 2 {
+		at += strings.Index(text[at:], "\n") + 1
+	}
+	return text[:at]
+}
+
+// TestTableWithoutAFiring wants a glaze refused where no pot can wear it.
+func TestTableWithoutAFiring(t *testing.T) {
+	table, err := stage.Decode(withoutFire())
+	if err != nil {
+		t.Fatal(err)
+	}
+	for medium := range table.Media {
+		for state := range table.States {
+			p := table.Plan(stage.Wish{State: state, Layers: []stage.Layer{{Medium: medium}}, Body: -1})
+			if p.Conflict == nil && table.Media[medium].Kind == stage.Glaze {
+				t.Errorf("%s on %s is planned: %+v", table.Media[medium].Name, table.States[state].Name, p.Steps)
+			}
+		}
+	}
 }
 
 func BenchmarkSixLayers(b *testing.B) {
