@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"slipbook/calculators/catalog"
+	"slipbook/calculators/form"
 	"slipbook/generator/course"
 	"slipbook/generator/finding"
 	"slipbook/generator/terminal"
@@ -44,9 +45,9 @@ func (c *calcCommand) Run(s *streams) error {
 		return terminal.Describe(s.out, declared, settings)
 	}
 	given, wrong := split(c.Given)
-	var answer *catalog.Answer
+	var answer *form.Answer
 	if declared != nil && len(wrong) > 0 {
-		answer = &catalog.Answer{Calculator: c.Name, Language: settings.Language(), Errors: wrong}
+		answer = &form.Answer{Calculator: c.Name, Language: settings.Language(), Errors: wrong}
 	} else {
 		answer = catalog.Solve(c.Name, given, settings)
 	}
@@ -54,7 +55,7 @@ func (c *calcCommand) Run(s *streams) error {
 }
 
 // namesClay reports whether a clay of the studio was named.
-func (c *calcCommand) namesClay(declared *catalog.Calculator) bool {
+func (c *calcCommand) namesClay(declared *form.Calculator) bool {
 	given, _ := split(c.Given)
 	for _, g := range given {
 		if in := declared.Input(g.Name); in != nil && in.Bodies {
@@ -65,7 +66,7 @@ func (c *calcCommand) namesClay(declared *catalog.Calculator) bool {
 }
 
 // print writes an answer, or why there is none.
-func (c *calcCommand) print(s *streams, answer *catalog.Answer, settings catalog.Settings) error {
+func (c *calcCommand) print(s *streams, answer *form.Answer, settings form.Settings) error {
 	switch {
 	case len(answer.Errors) > 0 && c.JSON:
 		if err := terminal.JSONErrors(s.out, answer.Errors); err != nil {
@@ -86,14 +87,14 @@ func (c *calcCommand) print(s *streams, answer *catalog.Answer, settings catalog
 
 // split takes each "key=value" apart. What has no "=" or no key is an error by the
 // name of what was typed.
-func split(given []string) (settings []catalog.Setting, wrong []catalog.Phrase) {
+func split(given []string) (settings []form.Setting, wrong []form.Phrase) {
 	for _, g := range given {
 		key, value, ok := strings.Cut(g, "=")
 		if !ok || key == "" {
-			wrong = append(wrong, catalog.Phrase{Input: cmp.Or(g, "key=value"), Text: fmt.Sprintf("“%s” is not an input with its value. Write the input's name, “=” and the value, such as mass=174.5.", g)})
+			wrong = append(wrong, form.Phrase{Input: cmp.Or(g, "key=value"), Text: fmt.Sprintf("“%s” is not an input with its value. Write the input's name, “=” and the value, such as mass=174.5.", g)})
 			continue
 		}
-		settings = append(settings, catalog.Setting{Name: key, Text: value})
+		settings = append(settings, form.Setting{Name: key, Text: value})
 	}
 	return settings, wrong
 }
@@ -102,23 +103,23 @@ func split(given []string) (settings []catalog.Setting, wrong []catalog.Phrase) 
 // command line's own, and the course's decoration table for a calculator that
 // answers from it. A mistake in a lesson keeps nobody from calculating: only the
 // files that the answer depends on do.
-func (c *calcCommand) settings(s *streams) (catalog.Settings, error) {
+func (c *calcCommand) settings(s *streams) (form.Settings, error) {
 	declared := catalog.Find(c.Name)
 	planned := declared != nil && declared.NeedsTable && (len(c.Given) > 0 || c.JSON)
 	clays := declared != nil && c.namesClay(declared)
 	if c.Content == "" && !planned && !clays {
-		return catalog.Plain(), nil
+		return form.Plain(), nil
 	}
 	folder := cmp.Or(c.Content, "content")
 	switch err := findContent(folder); {
 	case err != nil && c.Content == "" && !planned:
-		return catalog.Plain(), nil // the refusal of the clay says what to do
+		return form.Plain(), nil // the refusal of the clay says what to do
 	case err != nil:
-		return catalog.Plain(), err
+		return form.Plain(), err
 	}
 	lessons, findings := load(folder)
 	if err := stopFor(s, findings, planned); err != nil {
-		return catalog.Plain(), err
+		return form.Plain(), err
 	}
 	return c.of(lessons, planned), nil
 }
@@ -142,8 +143,8 @@ func stopFor(s *streams, all finding.List, planned bool) error {
 
 // of returns what an answer takes from a course: its clays always, its style
 // when it was asked for by name, its table for a plan.
-func (c *calcCommand) of(lessons *course.Course, planned bool) catalog.Settings {
-	settings := catalog.Plain()
+func (c *calcCommand) of(lessons *course.Course, planned bool) form.Settings {
+	settings := form.Plain()
 	if c.Content != "" {
 		settings = lessons.Answers()
 	}

@@ -8,11 +8,12 @@ import (
 	"testing"
 
 	"slipbook/calculators/catalog"
+	"slipbook/calculators/form"
 	"slipbook/generator/course"
 )
 
 // example returns the worked example of a calculator as arguments of calc.
-func example(c *catalog.Calculator) []string {
+func example(c *form.Calculator) []string {
 	args := []string{"calc", c.Name}
 	for _, g := range c.Example.Given {
 		args = append(args, g.Name+"="+g.Text)
@@ -24,9 +25,9 @@ func example(c *catalog.Calculator) []string {
 }
 
 // ofCourse is the settings that such an example is answered in.
-func ofCourse(t *testing.T, c *catalog.Calculator) catalog.Settings {
+func ofCourse(t *testing.T, c *form.Calculator) form.Settings {
 	t.Helper()
-	s := catalog.Plain()
+	s := form.Plain()
 	if c.NeedsTable {
 		lessons, findings := course.Load(os.DirFS("../content"))
 		if findings.Stop() {
@@ -68,7 +69,7 @@ func TestEveryCalculator(t *testing.T) {
 }
 
 // checkJSON compares the answer in JSON with the catalog's, to the last bit.
-func checkJSON(t *testing.T, c *catalog.Calculator, want *catalog.Answer) {
+func checkJSON(t *testing.T, c *form.Calculator, want *form.Answer) {
 	t.Helper()
 	var out, say bytes.Buffer
 	if status := run(append(example(c), "--json"), &out, &say); status != done {

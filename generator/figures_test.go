@@ -12,6 +12,7 @@ import (
 	"testing"
 
 	"slipbook/calculators/catalog"
+	"slipbook/calculators/form"
 )
 
 // lastNumber finds the last number in a piece of a lesson.
@@ -107,15 +108,15 @@ func printed(t *testing.T, text string) float64 {
 // row.N.COLUMN, without its sign; false when there is none.
 func answered(t *testing.T, calculator, request, output string) (float64, bool) {
 	t.Helper()
-	var given []catalog.Setting
+	var given []form.Setting
 	for _, pair := range strings.Split(request, "&") {
 		name, text, _ := strings.Cut(pair, "=")
 		if plain, err := url.QueryUnescape(text); err == nil {
 			text = plain
 		}
-		given = append(given, catalog.Setting{Name: name, Text: text})
+		given = append(given, form.Setting{Name: name, Text: text})
 	}
-	answer := catalog.Solve(calculator, given, catalog.Plain())
+	answer := catalog.Solve(calculator, given, form.Plain())
 	for _, e := range answer.Errors {
 		t.Errorf("%s %s: %s: %s", calculator, request, e.Input, e.Text)
 	}
@@ -123,7 +124,7 @@ func answered(t *testing.T, calculator, request, output string) (float64, bool) 
 		if o.Name != output || o.IsText {
 			continue
 		}
-		if as := catalog.In("en-GB").Find(calculator).Output(output).As; as == catalog.Bucket || as == catalog.Poured {
+		if as := catalog.In("en-GB").Find(calculator).Output(output).As; as == form.Bucket || as == form.Poured {
 			return printed(t, o.Text), true
 		}
 		return math.Abs(o.Value), true

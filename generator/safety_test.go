@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"slipbook/calculators/catalog"
+	"slipbook/calculators/form"
 	"slipbook/generator/course"
 )
 
@@ -92,8 +93,8 @@ func yesOrNo(is bool, yes, no string) string {
 }
 
 // plan asks for a plan as a student does.
-func (b *bench) plan(s catalog.Settings, w wish) *catalog.Answer {
-	return catalog.Solve("stage-plan", []catalog.Setting{
+func (b *bench) plan(s form.Settings, w wish) *form.Answer {
+	return catalog.Solve("stage-plan", []form.Setting{
 		{Name: "state", Text: w.state},
 		{Name: "layers", Text: w.text(b.metalWord())},
 		{Name: "places", Text: yesOrNo(w.apart, "different", "same")},
@@ -225,10 +226,10 @@ func demoTable(t *testing.T) *course.Decoration {
 	return c.Decoration
 }
 
-func settingsOf(d *course.Decoration) catalog.Settings { return catalog.Settings{Table: d.Table()} }
+func settingsOf(d *course.Decoration) form.Settings { return form.Settings{Table: d.Table()} }
 
 // rowsOf are an answer's rows by the names of their columns.
-func rowsOf(a *catalog.Answer) []map[string]string {
+func rowsOf(a *form.Answer) []map[string]string {
 	var all []map[string]string
 	for _, cells := range a.Rows {
 		row := map[string]string{}
@@ -241,7 +242,7 @@ func rowsOf(a *catalog.Answer) []map[string]string {
 }
 
 // output is an output of an answer in words.
-func output(a *catalog.Answer, name string) string {
+func output(a *form.Answer, name string) string {
 	for _, o := range a.Outputs {
 		if o.Name == name {
 			return o.Text
@@ -279,7 +280,7 @@ func (b *bench) sweep(t *testing.T, wishes []wish) tally {
 }
 
 // hold holds one answer to the table.
-func (b *bench) hold(t *testing.T, w wish, a *catalog.Answer, met *tally) {
+func (b *bench) hold(t *testing.T, w wish, a *form.Answer, met *tally) {
 	conflict := output(a, "conflict") != ""
 	if conflict {
 		met.conflicts++
@@ -300,7 +301,7 @@ func (b *bench) hold(t *testing.T, w wish, a *catalog.Answer, met *tally) {
 
 // walked follows the steps of a plan, or of the nearest one that works, whose
 // wish is then another.
-func (b *bench) walked(t *testing.T, w wish, a *catalog.Answer, conflict bool, met *tally) {
+func (b *bench) walked(t *testing.T, w wish, a *form.Answer, conflict bool, met *tally) {
 	if conflict {
 		w = b.nearest(t, w, output(a, "nearest"))
 	}

@@ -5,14 +5,15 @@ import (
 	"testing"
 
 	"slipbook/calculators/catalog"
+	"slipbook/calculators/form"
 )
 
 // asks is one question to the planner as a student types it.
 type asks struct{ state, already, layers, food string }
 
 // plan asks for a plan on the demo course's table.
-func (a asks) plan(b *bench) *catalog.Answer {
-	return catalog.Solve("stage-plan", []catalog.Setting{
+func (a asks) plan(b *bench) *form.Answer {
+	return catalog.Solve("stage-plan", []form.Setting{
 		{Name: "state", Text: a.state}, {Name: "already", Text: a.already}, {Name: "layers", Text: a.layers}, {Name: "food", Text: a.food},
 	}, settingsOf(b.d))
 }

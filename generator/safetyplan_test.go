@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"slipbook/calculators/catalog"
+	"slipbook/calculators/form"
 )
 
 // TestPlansProtect holds single steps to what protects whoever does them, word
@@ -37,7 +38,7 @@ func TestPlansProtect(t *testing.T) {
 		{"glaze-fired", "glaze dipped", "Put on glaze: dipping", "trouble", "Ask the instructor, who warms the pot, in kiln gloves.", "Warm the pot"},
 		{"glaze-fired", "glaze sprayed", "Put on glaze: spraying", "caution", "The instructor warms and moves it, in kiln gloves.", ""},
 	} {
-		a := catalog.Solve("stage-plan", []catalog.Setting{{Name: "state", Text: c.state}, {Name: "layers", Text: c.layers}, {Name: "food", Text: "no"}}, s)
+		a := catalog.Solve("stage-plan", []form.Setting{{Name: "state", Text: c.state}, {Name: "layers", Text: c.layers}, {Name: "food", Text: "no"}}, s)
 		found := false
 		for _, row := range rowsOf(a) {
 			if row["title"] != c.title {
@@ -63,8 +64,8 @@ func TestPlansProtect(t *testing.T) {
 // ways sends anybody to the spray gun with a raw metal.
 func TestNothingIsSprayedOverLooseOxide(t *testing.T) {
 	s := settingsOf(demoTable(t))
-	solve := func(layers string) *catalog.Answer {
-		return catalog.Solve("stage-plan", []catalog.Setting{{Name: "state", Text: "bisque"}, {Name: "layers", Text: layers}}, s)
+	solve := func(layers string) *form.Answer {
+		return catalog.Solve("stage-plan", []form.Setting{{Name: "state", Text: "bisque"}, {Name: "layers", Text: layers}}, s)
 	}
 	for _, way := range []string{"sprayed", "behind a card"} {
 		a := solve("oxide wash, glaze " + way)
@@ -90,7 +91,7 @@ func TestLatexNeverMeetsAFire(t *testing.T) {
 	for _, layers := range []string{"latex, slip", "latex, underglaze, latex, stain wash", "latex, glaze dipped", "underglaze, latex"} {
 		for _, state := range []string{"leather-hard", "bisque"} {
 			on := false
-			for _, row := range rowsOf(catalog.Solve("stage-plan", []catalog.Setting{{Name: "state", Text: state}, {Name: "layers", Text: layers}}, s)) {
+			for _, row := range rowsOf(catalog.Solve("stage-plan", []form.Setting{{Name: "state", Text: state}, {Name: "layers", Text: layers}}, s)) {
 				if strings.Contains(row["action"], "fire") && on {
 					t.Errorf("%s, %s: latex goes into the kiln", state, layers)
 				}

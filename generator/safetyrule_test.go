@@ -5,7 +5,7 @@ import (
 	"strings"
 	"testing"
 
-	"slipbook/calculators/catalog"
+	"slipbook/calculators/form"
 	"slipbook/generator/course"
 )
 
@@ -19,7 +19,7 @@ var bases = map[string]string{
 // blamed holds the rule that an answer blames to the row of the table that it
 // is: the same reason, and what it rests on exactly as the row says. What is no
 // row of the table rests on nothing. It returns what the row rests on.
-func (b *bench) blamed(t *testing.T, w wish, a *catalog.Answer) string {
+func (b *bench) blamed(t *testing.T, w wish, a *form.Answer) string {
 	what, rule := output(a, "conflict"), output(a, "rule")
 	p, found := b.row(w, what)
 	for _, base := range []string{"physics", "trade", "house"} {

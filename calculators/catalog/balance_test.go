@@ -12,6 +12,7 @@ import (
 
 	"slipbook/calculators/catalog"
 	"slipbook/calculators/catalog/catalogtest"
+	"slipbook/calculators/form"
 )
 
 // These tests do not repeat the formulas. They ask whether the answers keep
@@ -23,7 +24,7 @@ type solved struct {
 	in    map[string][]float64
 	words map[string]string // of inputs that are words or a choice, and of outputs
 	out   map[string]float64
-	rows  [][]catalog.Cell
+	rows  [][]form.Cell
 }
 
 func (s solved) value(name string) float64 {
@@ -51,7 +52,7 @@ func forAll(t *testing.T, name string, check func(solved)) {
 		if try > 5000 {
 			t.Fatalf("%s: only %d of %d requests were accepted", name, accepted, try)
 		}
-		a := catalog.Solve(name, catalogtest.Sensible(random, catalog.Find(name)), catalog.Plain())
+		a := catalog.Solve(name, catalogtest.Sensible(random, catalog.Find(name)), form.Plain())
 		if len(a.Errors) > 0 {
 			continue
 		}
@@ -316,7 +317,7 @@ func TestSizeBalances(t *testing.T) {
 }
 
 // cell returns the number in a row's column; 0 where the row has none.
-func cell(row []catalog.Cell, column string) float64 {
+func cell(row []form.Cell, column string) float64 {
 	for _, c := range row {
 		if c.Column == column {
 			return c.Value
@@ -474,7 +475,7 @@ func TestTilesBalance(t *testing.T) {
 // TestSteps runs every length of ladder between two strengths.
 func TestSteps(t *testing.T) {
 	for cups := 2; cups <= 50; cups++ {
-		a := catalog.Solve("wash-dilute", []catalog.Setting{{Name: "volume", Text: "100"}, {Name: "from", Text: "20"}, {Name: "to", Text: "0.02"}, {Name: "steps", Text: strconv.Itoa(cups)}}, catalog.Plain())
+		a := catalog.Solve("wash-dilute", []form.Setting{{Name: "volume", Text: "100"}, {Name: "from", Text: "20"}, {Name: "to", Text: "0.02"}, {Name: "steps", Text: strconv.Itoa(cups)}}, form.Plain())
 		if len(a.Rows) != cups || a.Rows[0][1].Value != 20 || math.Abs(a.Rows[cups-1][1].Value-0.02) > 1e-15 {
 			t.Errorf("%d cups: %v", cups, a.Rows)
 		}

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"slipbook/calculators/catalog"
+	"slipbook/calculators/form"
 	"slipbook/calculators/stage/stagetest"
 )
 
@@ -12,7 +13,7 @@ import (
 // table's own words: for the choosers of the form, where they can hold it, and
 // for whoever reads the plan, whole.
 func TestPlanSaysWhatWasUnderstood(t *testing.T) {
-	type given []catalog.Setting
+	type given []form.Setting
 	for _, tt := range []struct {
 		given         given
 		layers, coats string // for the choosers
@@ -27,7 +28,7 @@ func TestPlanSaysWhatWasUnderstood(t *testing.T) {
 		{given{{Name: "state", Text: "leather-hard"}, {Name: "layers", Text: "blue slip, carved clay"}, {Name: "places", Text: "different"}, {Name: "body", Text: "Yard paper clay"}},
 			"", "", "Leather-hard: coloured slip, carving. Each on a place of its own. Of Yard paper clay."},
 	} {
-		a := catalog.Solve("stage-plan", tt.given, catalog.Settings{Table: stagetest.Table()})
+		a := catalog.Solve("stage-plan", tt.given, form.Settings{Table: stagetest.Table()})
 		if len(a.Errors) > 0 {
 			t.Errorf("%v: %v", tt.given, a.Errors)
 			continue
@@ -59,7 +60,7 @@ func TestPlanOfTooMuch(t *testing.T) {
 		for _, layer := range w.Layers {
 			layers += table.Media[layer.Medium].Name + ", "
 		}
-		a := catalog.Solve("stage-plan", []catalog.Setting{{Name: "state", Text: table.States[w.State].ID}, {Name: "layers", Text: layers}, {Name: "places", Text: "different"}, {Name: "food", Text: "no"}}, catalog.Settings{Table: table})
+		a := catalog.Solve("stage-plan", []form.Setting{{Name: "state", Text: table.States[w.State].ID}, {Name: "layers", Text: layers}, {Name: "places", Text: "different"}, {Name: "food", Text: "no"}}, form.Settings{Table: table})
 		if len(a.Errors) != 1 || a.Errors[0].Input != "layers" || !strings.Contains(a.Errors[0].Text, "too many ways") || len(a.Outputs) > 0 {
 			t.Errorf("%s: %+v", layers, a)
 		}

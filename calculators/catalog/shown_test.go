@@ -8,6 +8,7 @@ import (
 
 	"slipbook/calculators/catalog"
 	"slipbook/calculators/catalog/catalogtest"
+	"slipbook/calculators/form"
 	"slipbook/calculators/stage/stagetest"
 )
 
@@ -16,7 +17,7 @@ import (
 func TestNoIDIsShown(t *testing.T) {
 	id := regexp.MustCompile(`\b(form|amount|judge|doubt|shared|plan|quantity|hazard|language)\.[a-z]+[a-z.-]*[a-z]|\.(say|draw|note|caution|next|label|choice)\.`)
 	random := rand.New(rand.NewPCG(11, 2026))
-	settings := catalog.Plain()
+	settings := form.Plain()
 	settings.Table, settings.Bodies = stagetest.Table(), catalogtest.Bodies
 	for _, c := range catalog.All() {
 		for range 300 {

@@ -15,6 +15,7 @@ import (
 	"unsafe"
 
 	"slipbook/calculators/catalog"
+	"slipbook/calculators/form"
 )
 
 // most is the largest buffer handed out: far more than any request, and a
@@ -23,7 +24,7 @@ const most = 1 << 20
 
 var (
 	buffer   = make([]byte, 4096)
-	settings = catalog.Plain()
+	settings = form.Plain()
 )
 
 // reserve makes the buffer at least n bytes long, keeps what is in it, and
@@ -55,7 +56,7 @@ func configure(n int32) (result int32) {
 	if n < 0 || int(n) > len(buffer) {
 		return -leave([]byte("length"))
 	}
-	s, err := catalog.Configure(buffer[:n])
+	s, err := form.Configure(buffer[:n])
 	if err != nil {
 		return -leave([]byte(err.Error()))
 	}

@@ -20,6 +20,7 @@ import (
 
 	"slipbook/calculators/catalog"
 	"slipbook/calculators/catalog/catalogtest"
+	"slipbook/calculators/form"
 	"slipbook/calculators/stage/stagetest"
 	"slipbook/calculators/words"
 )
@@ -102,7 +103,7 @@ func TestSameBits(t *testing.T) {
 	r := start(t)
 	random := rand.New(rand.NewPCG(7, 2026))
 	for n, style := range []string{"decimal=.&measures=metric", "decimal=%2C&measures=us", "decimal=.&measures=imperial"} {
-		settings, err := catalog.Configure([]byte(style))
+		settings, err := form.Configure([]byte(style))
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -154,7 +155,7 @@ func TestReactorBounds(t *testing.T) {
 		t.Errorf("a long request: %s", got)
 	}
 	// It still answers afterwards, once it has words.
-	plain := catalog.Plain()
+	plain := form.Plain()
 	plain.Words = words.In(words.Default)
 	if n := r.send("configure", []byte(plain.Encode())); n != 0 {
 		t.Fatalf("configure: %s", r.received(-n))

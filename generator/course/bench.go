@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"slipbook/calculators/catalog"
+	"slipbook/calculators/form"
 	"slipbook/calculators/quantity"
 	"slipbook/generator/finding"
 	"slipbook/generator/source"
@@ -16,16 +17,16 @@ import (
 
 // Answers returns what the calculators must know of the course. It works on a
 // course that was only partly loaded.
-func (c *Course) Answers() catalog.Settings {
-	s := catalog.Settings{Words: catalog.WordsIn(c.Language), Style: quantity.Style{Decimal: c.Decimal, Measures: c.Measures}}
+func (c *Course) Answers() form.Settings {
+	s := form.Settings{Words: catalog.WordsIn(c.Language), Style: quantity.Style{Decimal: c.Decimal, Measures: c.Measures}}
 	for _, scale := range c.Scales {
-		s.Scales = append(s.Scales, catalog.Scale(scale))
+		s.Scales = append(s.Scales, form.Scale(scale))
 	}
 	for _, b := range c.Bodies {
-		s.Bodies = append(s.Bodies, catalog.Body(b))
+		s.Bodies = append(s.Bodies, form.Body(b))
 	}
 	for _, w := range c.Working {
-		s.Working = append(s.Working, catalog.Working{Of: catalog.Subject(w.Of), For: w.For, Low: w.Low, High: w.High})
+		s.Working = append(s.Working, form.Working{Of: form.Subject(w.Of), For: w.For, Low: w.Low, High: w.High})
 	}
 	s.Hazards = c.hazardsInWords(func(h Hazard) string { return h.Harm + " " + h.Do })
 	return s
@@ -34,22 +35,22 @@ func (c *Course) Answers() catalog.Settings {
 // PageAnswers is Answers for a page, which says of each hazard what to do in a
 // few words: the whole of it is a link away, and the answer stays in the window
 // of a phone.
-func (c *Course) PageAnswers() catalog.Settings {
+func (c *Course) PageAnswers() form.Settings {
 	s := c.Answers()
 	s.Hazards = c.hazardsInWords(func(h Hazard) string { return h.Title + ": " + h.Short })
 	return s
 }
 
 // hazardsInWords returns the hazards that calculators name, in some words.
-func (c *Course) hazardsInWords(words func(Hazard) string) []catalog.Hazard {
+func (c *Course) hazardsInWords(words func(Hazard) string) []form.Hazard {
 	if c.Decoration == nil {
 		return nil
 	}
-	var hazards []catalog.Hazard
+	var hazards []form.Hazard
 	for _, id := range catalog.HazardIDs() {
 		for _, h := range c.Decoration.Hazards {
 			if h.ID == id {
-				hazards = append(hazards, catalog.Hazard{ID: id, Words: words(h)})
+				hazards = append(hazards, form.Hazard{ID: id, Words: words(h)})
 			}
 		}
 	}

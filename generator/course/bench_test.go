@@ -9,6 +9,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"slipbook/calculators/catalog"
+	"slipbook/calculators/form"
 	"slipbook/generator/course"
 	"slipbook/generator/course/coursetest"
 )
@@ -32,12 +33,12 @@ func TestBenchTravels(t *testing.T) {
 		t.Fatal(found)
 	}
 	got := c.Answers()
-	want := catalog.Plain()
-	want.Bodies = []catalog.Body{{ID: "buff", Name: "Buff stoneware", Shrinkage: 12, Cone: "6"}, {ID: "white", Name: "White porcelain", Shrinkage: 14.5, Cone: "6"}}
+	want := form.Plain()
+	want.Bodies = []form.Body{{ID: "buff", Name: "Buff stoneware", Shrinkage: 12, Cone: "6"}, {ID: "white", Name: "White porcelain", Shrinkage: 14.5, Cone: "6"}}
 	want.Hazards = got.Hazards // in a test of their own
-	want.Scales = []catalog.Scale{{To: 500, Step: 0.1}, {To: 5000, Step: 5}}
-	want.Working = []catalog.Working{{Of: "slip", For: "to brush or pour", Low: 1.45, High: 1.45}, {Of: "wash", For: "on bisque", Low: 9, High: 12.5}}
-	again, err := catalog.Configure([]byte(got.Encode()))
+	want.Scales = []form.Scale{{To: 500, Step: 0.1}, {To: 5000, Step: 5}}
+	want.Working = []form.Working{{Of: "slip", For: "to brush or pour", Low: 1.45, High: 1.45}, {Of: "wash", For: "on bisque", Low: 9, High: 12.5}}
+	again, err := form.Configure([]byte(got.Encode()))
 	if got.Words.Language != "en-GB" || again.Words.Language != "en-GB" {
 		t.Errorf("in the words of %s, and after the way %s", got.Words.Language, again.Words.Language)
 	}
@@ -81,13 +82,13 @@ func TestHazardsStandOnce(t *testing.T) {
 	c, _ := course.Load(files)
 	got := c.Answers()
 	for _, declared := range catalog.All() {
-		if d := cmp.Diff(catalog.Settings{Words: catalog.WordsIn("en-GB")}.CautionsOf(declared), got.CautionsOf(declared)); d != "" {
+		if d := cmp.Diff(form.Settings{Words: catalog.WordsIn("en-GB")}.CautionsOf(declared), got.CautionsOf(declared)); d != "" {
 			t.Errorf("%s: %s", declared.Name, d)
 		}
 	}
 	for _, id := range catalog.HazardIDs() {
-		if !slices.ContainsFunc(got.Hazards, func(h catalog.Hazard) bool {
-			return h.ID == id && h.Words == catalog.Settings{Words: catalog.WordsIn("en-GB")}.HazardWords(id)
+		if !slices.ContainsFunc(got.Hazards, func(h form.Hazard) bool {
+			return h.ID == id && h.Words == form.Settings{Words: catalog.WordsIn("en-GB")}.HazardWords(id)
 		}) {
 			t.Errorf("of %s the calculators and hazards.yaml say different things", id)
 		}

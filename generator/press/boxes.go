@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"strings"
 
-	"slipbook/calculators/catalog"
+	"slipbook/calculators/form"
 	"slipbook/calculators/quantity"
 	"slipbook/generator/markup"
 )
@@ -56,12 +56,12 @@ type valueView struct {
 
 // choices makes the boxes of a form, groups of alternatives together, parted
 // into those in sight and those behind "more". id is the calculator's.
-func (p *impression) choices(c *catalog.Calculator, fill []markup.Setting, id string) (first, more []choiceView) {
+func (p *impression) choices(c *form.Calculator, fill []markup.Setting, id string) (first, more []choiceView) {
 	filled := map[string]string{}
 	for _, f := range fill {
 		filled[f.Name] = strings.TrimSpace(f.Value)
 	}
-	var last *catalog.Input
+	var last *form.Input
 	for n := range c.Inputs {
 		in := &c.Inputs[n]
 		if !p.offered(in) {
@@ -85,7 +85,7 @@ func (p *impression) choices(c *catalog.Calculator, fill []markup.Setting, id st
 
 // leadOn returns the boxes of a calculator the way to the calculators that find
 // out what somebody may not know. folder is where those are from the page.
-func leadOn(c *catalog.Calculator, folder string, choices []choiceView) {
+func leadOn(c *form.Calculator, folder string, choices []choiceView) {
 	for _, choice := range choices {
 		for _, side := range choice.Sides {
 			for i := range side {
@@ -111,7 +111,7 @@ func join(c *choiceView, box boxView) {
 // the box with its unit chosen; else a constant stands there, and what differs
 // from pot to pot is blank. The default of an alternative is not written into
 // its box, since the catalog lets it stand in when the whole group is blank.
-func (p *impression) box(c *catalog.Calculator, in *catalog.Input, filled, id string) boxView {
+func (p *impression) box(c *form.Calculator, in *form.Input, filled, id string) boxView {
 	b := boxView{
 		ID:    id + "." + in.Name,
 		Name:  in.Name,
@@ -160,7 +160,7 @@ func copyOver(boxes *[]string, texts []string) {
 }
 
 // sideOf names the side of an alternative; one that stands alone is its own.
-func sideOf(in *catalog.Input) string {
+func sideOf(in *form.Input) string {
 	if in.Side == "" {
 		return in.Name
 	}
@@ -168,7 +168,7 @@ func sideOf(in *catalog.Input) string {
 }
 
 // alternatives words what of a group is still to fill: “Volume” or “People”.
-func (p *impression) alternatives(c *catalog.Calculator, of *catalog.Input) string {
+func (p *impression) alternatives(c *form.Calculator, of *form.Input) string {
 	var labels, sides []string
 	for i := range c.Inputs {
 		in := &c.Inputs[i]
@@ -187,7 +187,7 @@ func (p *impression) alternatives(c *catalog.Calculator, of *catalog.Input) stri
 
 // defaultOf returns an input's default as it stands in its box: a number in the
 // course's style, words and choices as they are.
-func (p *impression) defaultOf(in *catalog.Input) string {
+func (p *impression) defaultOf(in *form.Input) string {
 	if inWords(in) {
 		return in.Default
 	}
@@ -262,7 +262,7 @@ func unitsFor(kind quantity.Kind, chosen string) (only string, chooser []unitVie
 
 // keypad says which keys a phone should offer. Fractions and lists need the
 // space and the stroke, which the keypad for decimals lacks.
-func keypad(in *catalog.Input) string {
+func keypad(in *form.Input) string {
 	switch {
 	case in.Whole:
 		return "numeric"

@@ -6,6 +6,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"slipbook/calculators/catalog"
+	"slipbook/calculators/form"
 	"slipbook/calculators/quantity"
 )
 
@@ -116,14 +117,14 @@ func TestBoxesLeadOn(t *testing.T) {
 func TestKeysFitWhatIsTyped(t *testing.T) {
 	for _, c := range []struct {
 		name       string
-		in         catalog.Input
+		in         form.Input
 		mode, step string
 	}{
-		{"people", catalog.Input{Whole: true}, "numeric", "1"},
-		{"a length, in inches too", catalog.Input{Kind: quantity.Length}, "text", ""},
-		{"a list of masses", catalog.Input{Kind: quantity.Mass, List: true}, "text", ""},
-		{"a mass", catalog.Input{Kind: quantity.Mass}, "decimal", ""},
-		{"a specific gravity", catalog.Input{Kind: quantity.Gravity}, "decimal", "0.01"},
+		{"people", form.Input{Whole: true}, "numeric", "1"},
+		{"a length, in inches too", form.Input{Kind: quantity.Length}, "text", ""},
+		{"a list of masses", form.Input{Kind: quantity.Mass, List: true}, "text", ""},
+		{"a mass", form.Input{Kind: quantity.Mass}, "decimal", ""},
+		{"a specific gravity", form.Input{Kind: quantity.Gravity}, "decimal", "0.01"},
 	} {
 		if mode, step := keypad(&c.in), c.in.Step(); mode != c.mode || step != c.step {
 			t.Errorf("%s: keys %q and step %q, want %q and %q", c.name, mode, step, c.mode, c.step)

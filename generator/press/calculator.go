@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"slipbook/calculators/catalog"
+	"slipbook/calculators/form"
 	"slipbook/calculators/formula"
 	"slipbook/calculators/stage"
 	"slipbook/generator/address"
@@ -74,7 +75,7 @@ func homeFrom(folder string) string {
 // has its own order.
 type sheetView struct{ Order, Alone string }
 
-func sheetOf(c *catalog.Calculator) *sheetView {
+func sheetOf(c *form.Calculator) *sheetView {
 	if len(c.Weigh) == 0 && !c.WeighRows {
 		return nil
 	}
@@ -102,7 +103,7 @@ type symbolView struct {
 // calculatorView makes the view of a calculator. fill is what a lesson filled
 // in, which proof has seen to be understood; number tells apart the calculators of
 // a page, from 1, and is 0 on the calculator's own page.
-func (i *impression) calculatorView(c *catalog.Calculator, fill []markup.Setting, number int, at place) (any, error) {
+func (i *impression) calculatorView(c *form.Calculator, fill []markup.Setting, number int, at place) (any, error) {
 	standing, err := i.standing(c, number, at)
 	if err != nil {
 		return nil, err
@@ -168,7 +169,7 @@ type spot struct {
 // standing prints what no lesson changes about a calculator, once for each place
 // on a page: it takes a dozen sums, and a large course has thousands of pages. In
 // the book it stands in the calculator's own chapter alone.
-func (i *impression) standing(c *catalog.Calculator, number int, at place) (template.HTML, error) {
+func (i *impression) standing(c *form.Calculator, number int, at place) (template.HTML, error) {
 	key := spot{c.Name, number, at.to(address.CalculatorFolder)}
 	if html, ok := i.kept.Load(key); ok && at.book == nil {
 		return html.(template.HTML), nil
@@ -215,7 +216,7 @@ func letters(text string) template.HTML {
 }
 
 // outputs parts the places of the answers into those in sight and the others.
-func outputs(c *catalog.Calculator) (inSight, aside []outputView) {
+func outputs(c *form.Calculator) (inSight, aside []outputView) {
 	for _, o := range c.Outputs {
 		v := outputView{o.Name, markup.Bind(o.Label), shownUnit(o.Unit), o.Text, o.Headed}
 		if o.Aside {
@@ -245,7 +246,7 @@ func shownUnit(unit string) string {
 }
 
 // columns are the headings of a calculator's rows, with their units.
-func columns(c *catalog.Calculator) []columnView {
+func columns(c *form.Calculator) []columnView {
 	headed := make([]columnView, len(c.Columns))
 	for i, column := range c.Columns {
 		v := columnView{Name: column.Name, Label: column.Label, Unit: shownUnit(column.Unit), Words: column.Text}

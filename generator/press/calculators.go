@@ -3,7 +3,7 @@ package press
 import (
 	"slices"
 
-	"slipbook/calculators/catalog"
+	"slipbook/calculators/form"
 	"slipbook/generator/address"
 )
 
@@ -41,7 +41,7 @@ func (i *impression) calculatorSheets() []sheet {
 
 // calculatorPage makes the view of a calculator's own page, where its boxes
 // start as it declares them.
-func (i *impression) calculatorPage(c *catalog.Calculator, at place) (pageView, error) {
+func (i *impression) calculatorPage(c *form.Calculator, at place) (pageView, error) {
 	view, err := i.calculatorView(c, nil, 0, at)
 	return calculatorPageView{
 		framed:     framed{Shell: i.shell(at, about{kind: "calculator-page", title: c.Title, description: c.Purpose, desk: true, plan: c.Steps})},

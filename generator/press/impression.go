@@ -24,7 +24,7 @@ type impression struct {
 	reading     *proof.Reading
 	course      *course.Course
 	addresses   *address.Map
-	settings    catalog.Settings   // what the calculators must know of the course
+	settings    form.Settings      // what the calculators must know of the course
 	table       *course.Decoration // of media by state; empty while the course has none
 	terms       map[string]course.Term
 	forTeaching bool // a copy for the instructor

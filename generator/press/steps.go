@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"slipbook/calculators/catalog"
+	"slipbook/calculators/form"
 	"slipbook/calculators/stage"
 	"slipbook/generator/address"
 )
@@ -30,7 +31,7 @@ func (s stepView) Cares() bool {
 }
 
 // steps are the rows of a plan's answer. id begins the ids of the steps.
-func steps(answer *catalog.Answer, id string, at place) []stepView {
+func steps(answer *form.Answer, id string, at place) []stepView {
 	var all []stepView
 	for n, row := range answer.Rows {
 		text := map[string]string{}

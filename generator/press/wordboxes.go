@@ -4,7 +4,7 @@ import (
 	"slices"
 	"strings"
 
-	"slipbook/calculators/catalog"
+	"slipbook/calculators/form"
 	"slipbook/calculators/stage"
 )
 
@@ -35,17 +35,17 @@ type layerOption struct {
 }
 
 // inWords reports whether an input is no quantity.
-func inWords(in *catalog.Input) bool { return in.Words || in.Bodies || len(in.Choices) > 0 }
+func inWords(in *form.Input) bool { return in.Words || in.Bodies || len(in.Choices) > 0 }
 
 // offered reports whether an input has a box in this course: a choice among the
 // studio's clays has none where the course names none.
-func (p *impression) offered(in *catalog.Input) bool {
+func (p *impression) offered(in *form.Input) bool {
 	return !in.Bodies || len(p.settings.Bodies) > 0
 }
 
 // wordBox fills in the view of an input that is no quantity: one of several
 // choices, words, or layers where the course has a table to choose them from.
-func (p *impression) wordBox(b *boxView, c *catalog.Calculator, in *catalog.Input, filled string) {
+func (p *impression) wordBox(b *boxView, c *form.Calculator, in *form.Input, filled string) {
 	text := filled
 	if text == "" {
 		text = b.Default
@@ -67,7 +67,7 @@ func (p *impression) wordBox(b *boxView, c *catalog.Calculator, in *catalog.Inpu
 
 // options are the choices of an input. Where none of them stands until
 // somebody chooses, a blank one leads.
-func (p *impression) options(in *catalog.Input, standing, chosen string) []optionView {
+func (p *impression) options(in *form.Input, standing, chosen string) []optionView {
 	var options []optionView
 	if standing == "" {
 		options = append(options, optionView{Label: p.say("calculator-choose")})
@@ -122,7 +122,7 @@ func knows(t *stage.Table, id string) bool {
 }
 
 // chosenLabel returns the label of the choice that a text names, or the text.
-func chosenLabel(in *catalog.Input, text string) string {
+func chosenLabel(in *form.Input, text string) string {
 	for _, c := range in.Choices {
 		if strings.EqualFold(text, c.ID) {
 			return c.Label

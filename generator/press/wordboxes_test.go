@@ -10,6 +10,7 @@ import (
 	"golang.org/x/net/html"
 
 	"slipbook/calculators/catalog"
+	"slipbook/calculators/form"
 	"slipbook/calculators/stage"
 	"slipbook/calculators/stage/stagetest"
 	"slipbook/generator/markup"
@@ -180,7 +181,7 @@ func TestTableStaysOutOfPages(t *testing.T) {
 func TestStepsSayWhatProtectsFirst(t *testing.T) {
 	p := calculatorPress(t, '.')
 	p.settings.Table = stagetest.Table()
-	answer := catalog.Solve("stage-plan", []catalog.Setting{{Name: "state", Text: "glaze-fired"}, {Name: "layers", Text: "enamel sprayed, decal"}}, p.settings)
+	answer := catalog.Solve("stage-plan", []form.Setting{{Name: "state", Text: "glaze-fired"}, {Name: "layers", Text: "enamel sprayed, decal"}}, p.settings)
 	var out bytes.Buffer
 	if err := p.pages.ExecuteTemplate(&out, "plan", steps(answer, "calculator.1", inLesson)); err != nil {
 		t.Fatal(err)

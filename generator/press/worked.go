@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"slipbook/calculators/catalog"
+	"slipbook/calculators/form"
 	"slipbook/calculators/quantity"
 	"slipbook/generator/address"
 	"slipbook/generator/markup"
@@ -53,7 +54,7 @@ type cellView struct {
 
 // example works a calculator's example out, natively. id is where the form
 // stands that the example's link leads to.
-func (p *impression) example(c *catalog.Calculator, id string, at place) exampleView {
+func (p *impression) example(c *form.Calculator, id string, at place) exampleView {
 	folder := at.to(address.CalculatorFolder)
 	answer := catalog.Solve(c.Name, c.Example.Given, p.settings)
 	v := exampleView{
@@ -68,7 +69,7 @@ func (p *impression) example(c *catalog.Calculator, id string, at place) example
 			v.Cautions = append(v.Cautions, caution)
 		}
 	}
-	var filled []catalog.Setting
+	var filled []form.Setting
 	for _, g := range c.Example.Given {
 		in := c.Input(g.Name)
 		if inWords(in) {
@@ -80,10 +81,10 @@ func (p *impression) example(c *catalog.Calculator, id string, at place) example
 		unit := takeUnits(texts, in.Kind)
 		v.Given = append(v.Given, pairOf(in.Label, readAs(g.Text, unit, in.Kind)))
 		for _, text := range texts {
-			filled = append(filled, catalog.Setting{Name: g.Name, Text: text})
+			filled = append(filled, form.Setting{Name: g.Name, Text: text})
 		}
 		if unit != "" {
-			filled = append(filled, catalog.Setting{Name: g.Name + ".unit", Text: unit})
+			filled = append(filled, form.Setting{Name: g.Name + ".unit", Text: unit})
 		}
 	}
 	for _, r := range answer.Outputs {
@@ -100,12 +101,12 @@ func (p *impression) example(c *catalog.Calculator, id string, at place) example
 	} else if len(answer.Rows) > 0 {
 		v.Rows = answerTable(c, answer)
 	}
-	v.Link = "?" + catalog.Request(c.Name, filled) + "#" + id
+	v.Link = "?" + form.Request(c.Name, filled) + "#" + id
 	return v
 }
 
 // onward links an answer to the calculators that come next, with its numbers.
-func onward(folder string, next []catalog.Onward) []link {
+func onward(folder string, next []form.Onward) []link {
 	var links []link
 	for _, n := range next {
 		name, _, _ := strings.Cut(strings.TrimPrefix(n.Request, "calculator="), "&")
@@ -133,10 +134,10 @@ func withUnit(text, unit string) string {
 
 // answerTable is the rows of an answer, without the columns that it has no use
 // for.
-func answerTable(c *catalog.Calculator, answer *catalog.Answer) *tableView {
+func answerTable(c *form.Calculator, answer *form.Answer) *tableView {
 	t := &tableView{}
 	for _, column := range columns(c) {
-		if slices.ContainsFunc(answer.Rows[0], func(cell catalog.Cell) bool { return cell.Column == column.Name }) {
+		if slices.ContainsFunc(answer.Rows[0], func(cell form.Cell) bool { return cell.Column == column.Name }) {
 			t.Head = append(t.Head, column.Label)
 		}
 	}
@@ -151,7 +152,7 @@ func answerTable(c *catalog.Calculator, answer *catalog.Answer) *tableView {
 }
 
 // printedTable is a calculator's table for the wall.
-func printedTable(c *catalog.Calculator, printed catalog.Printed) tableView {
+func printedTable(c *form.Calculator, printed form.Printed) tableView {
 	t := tableView{Caption: markup.Bind(printed.Caption), Head: bound(printed.Head)}
 	labels := t.Head
 	if across := c.Table.Across; across != "" {

@@ -7,6 +7,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"slipbook/calculators/catalog"
+	"slipbook/calculators/form"
 	"slipbook/calculators/quantity"
 	"slipbook/generator/markup"
 )
@@ -66,11 +67,11 @@ func TestExampleIsTheCatalogsAnswer(t *testing.T) {
 }
 
 func TestTableNamesWhatVaries(t *testing.T) {
-	c := &catalog.Calculator{
-		Inputs: []catalog.Input{{Name: "from", Label: "From"}, {Name: "to", Label: "To"}},
-		Table:  catalog.Table{Down: "from", Across: "to"},
+	c := &form.Calculator{
+		Inputs: []form.Input{{Name: "from", Label: "From"}, {Name: "to", Label: "To"}},
+		Table:  form.Table{Down: "from", Across: "to"},
 	}
-	printed := catalog.Printed{Caption: "Water", Head: []string{"From", "5", "6"}, Rows: [][]string{{"8", "60", ""}}}
+	printed := form.Printed{Caption: "Water", Head: []string{"From", "5", "6"}, Rows: [][]string{{"8", "60", ""}}}
 	got := printedTable(c, printed)
 	want := tableView{
 		Caption: "Water", Across: "To", Head: []string{"From", "5", "6"},

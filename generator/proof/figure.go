@@ -12,6 +12,7 @@ import (
 	"strings"
 
 	"slipbook/calculators/catalog"
+	"slipbook/calculators/form"
 	"slipbook/generator/address"
 	"slipbook/generator/finding"
 	"slipbook/generator/markup"
@@ -45,7 +46,7 @@ func (s *resolver) figure(ref *markup.Ref) (string, *address.Fault) {
 	return made.address, made.fault
 }
 
-func workOut(ref *markup.Ref, settings catalog.Settings) (string, *address.Fault) {
+func workOut(ref *markup.Ref, settings form.Settings) (string, *address.Fault) {
 	bad := func(do, text string, args ...any) (string, *address.Fault) {
 		return "", &address.Fault{Rule: finding.SumDisagrees, Text: fmt.Sprintf(text, args...), Do: do}
 	}
@@ -70,19 +71,19 @@ func workOut(ref *markup.Ref, settings catalog.Settings) (string, *address.Fault
 	if len(numbers) > 0 && !found {
 		return bad("It gives: "+told(answer)+".", "no number of these words is one that %s answers", calculator)
 	}
-	return address.Calculator(calculator) + "?" + catalog.Request(calculator, given) + "#" + address.CalculatorID(0), nil
+	return address.Calculator(calculator) + "?" + form.Request(calculator, given) + "#" + address.CalculatorID(0), nil
 }
 
 // settingsOf reads what stands after "?" as inputs with their values.
-func settingsOf(request string) ([]catalog.Setting, error) {
+func settingsOf(request string) ([]form.Setting, error) {
 	values, err := url.ParseQuery(request)
 	if err != nil || len(values) == 0 {
 		return nil, fmt.Errorf("no inputs in %q: %w", request, err)
 	}
-	var given []catalog.Setting
+	var given []form.Setting
 	for _, name := range slices.Sorted(maps.Keys(values)) {
 		for _, text := range values[name] {
-			given = append(given, catalog.Setting{Name: name, Text: text})
+			given = append(given, form.Setting{Name: name, Text: text})
 		}
 	}
 	return given, nil
@@ -130,7 +131,7 @@ func numbersIn(words string) []figure {
 
 // numbersOf lists every number of an answer without its sign: what was answered,
 // in outputs and rows as they are printed, and what was typed.
-func numbersOf(a *catalog.Answer) (answered, typed []float64) {
+func numbersOf(a *form.Answer) (answered, typed []float64) {
 	printed := func(text string, isText bool) {
 		for _, n := range numbersIn(text) {
 			if !isText {
@@ -155,7 +156,7 @@ func numbersOf(a *catalog.Answer) (answered, typed []float64) {
 }
 
 // told lists the outputs of an answer in words.
-func told(a *catalog.Answer) string {
+func told(a *form.Answer) string {
 	var parts []string
 	for _, o := range a.Outputs {
 		parts = append(parts, o.Name+" "+o.Text)

@@ -14,7 +14,7 @@ package proof
 import (
 	"slices"
 
-	"slipbook/calculators/catalog"
+	"slipbook/calculators/form"
 	"slipbook/generator/address"
 	"slipbook/generator/course"
 	"slipbook/generator/finding"
@@ -26,8 +26,8 @@ import (
 type Reading struct {
 	Course    *course.Course
 	Addresses *address.Map
-	Settings  catalog.Settings // what the calculators must know of the course
-	Pages     []*Page          // in the order of Course.Pages
+	Settings  form.Settings // what the calculators must know of the course
+	Pages     []*Page       // in the order of Course.Pages
 }
 
 // Reader reads courses, mostly one and the same as it is being written. It keeps

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"slipbook/calculators/catalog"
+	"slipbook/calculators/form"
 	"slipbook/generator/address"
 	"slipbook/generator/course"
 	"slipbook/generator/finding"
@@ -74,17 +75,17 @@ func (s *resolver) calculator(b *markup.Block, text *source.Text) {
 	c := catalog.Find(b.Words)
 	if c == nil {
 		text.Report(b.Offset, finding.CalculatorName, "no calculator is named \""+b.Words+"\"",
-			"Write one of these after the word calculator: "+strings.Join(idsOf(catalog.All(), func(c *catalog.Calculator) string { return c.Name }), ", ")+".")
+			"Write one of these after the word calculator: "+strings.Join(idsOf(catalog.All(), func(c *form.Calculator) string { return c.Name }), ", ")+".")
 		return
 	}
-	var given []catalog.Setting
+	var given []form.Setting
 	for _, f := range b.Fill {
 		if c.Input(f.Name) == nil {
 			text.Report(f.NameOffset, finding.CalculatorInput, fmt.Sprintf("the calculator %s has no input %q", c.Name, f.Name),
-				"Write one of its inputs: "+strings.Join(idsOf(c.Inputs, func(in catalog.Input) string { return in.Name }), ", ")+".")
+				"Write one of its inputs: "+strings.Join(idsOf(c.Inputs, func(in form.Input) string { return in.Name }), ", ")+".")
 			continue
 		}
-		given = append(given, catalog.Setting{Name: f.Name, Text: f.Value})
+		given = append(given, form.Setting{Name: f.Name, Text: f.Value})
 	}
 	if len(given) == 0 {
 		return

@@ -6,12 +6,13 @@ import (
 	"strings"
 
 	"slipbook/calculators/catalog"
+	"slipbook/calculators/form"
 )
 
 // Answer lays an answer out for a terminal: what may hurt, then the answer
 // in words and whether it is any good, the numbers, what they came from, the
 // rows, what has to be said with them, and where to go on.
-func Answer(w io.Writer, a *catalog.Answer, s catalog.Settings) error {
+func Answer(w io.Writer, a *form.Answer, s form.Settings) error {
 	c := catalog.In(a.Language).Find(a.Calculator)
 	var b strings.Builder
 	if len(a.Cautions) > 0 {
@@ -42,7 +43,7 @@ func Answer(w io.Writer, a *catalog.Answer, s catalog.Settings) error {
 
 // outputLines lays out the outputs of an answer in columns. What a plan says in
 // words are whole sentences, which stand before its numbers.
-func outputLines(c *catalog.Calculator, outputs []catalog.Result) (sentences, numbers string) {
+func outputLines(c *form.Calculator, outputs []form.Result) (sentences, numbers string) {
 	columns := grid{}
 	for _, out := range outputs {
 		label, text := c.Output(out.Name).Label, unbound(out.Text)
@@ -57,7 +58,7 @@ func outputLines(c *catalog.Calculator, outputs []catalog.Result) (sentences, nu
 
 // onward reads the calculator of a request and its inputs, each unit behind its
 // number.
-func onward(request string) (calculator string, given []catalog.Setting) {
+func onward(request string) (calculator string, given []form.Setting) {
 	for pair := range strings.SplitSeq(request, "&") {
 		name, text, _ := strings.Cut(pair, "=")
 		text, err := url.QueryUnescape(text)
@@ -72,14 +73,14 @@ func onward(request string) (calculator string, given []catalog.Setting) {
 			given[len(given)-1].Text += " " + text
 			continue
 		}
-		given = append(given, catalog.Setting{Name: name, Text: text})
+		given = append(given, form.Setting{Name: name, Text: text})
 	}
 	return calculator, given
 }
 
 // rowLines lays out the rows of an answer under their columns' names. Columns
 // that an answer has no use for are left out, in all its rows alike.
-func rowLines(c *catalog.Calculator, rows [][]catalog.Cell) string {
+func rowLines(c *form.Calculator, rows [][]form.Cell) string {
 	if c.NeedsTable {
 		return planLines(c, rows)
 	}

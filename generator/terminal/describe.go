@@ -4,7 +4,6 @@ import (
 	"io"
 	"strings"
 
-	"slipbook/calculators/catalog"
 	"slipbook/calculators/form"
 	"slipbook/calculators/quantity"
 )
@@ -22,10 +21,10 @@ func List(w io.Writer, calculators form.List) error {
 
 // Describe says what a calculator asks and answers, with its formulas and its
 // worked example as a command, in the words that the settings have.
-func Describe(w io.Writer, c *catalog.Calculator, s catalog.Settings) error {
+func Describe(w io.Writer, c *form.Calculator, s form.Settings) error {
 	var b strings.Builder
 	b.WriteString(c.Name + ": " + c.Title + "\n" + fold(c.Purpose, ""))
-	section(&b, "Caution", points(catalog.Settings{Words: s.Words}.CautionsOf(c)))
+	section(&b, "Caution", points(form.Settings{Words: s.Words}.CautionsOf(c)))
 	var inputs strings.Builder
 	for i := range c.Inputs {
 		inputs.WriteString(describeInput(c, &c.Inputs[i]))
@@ -56,7 +55,7 @@ func Describe(w io.Writer, c *catalog.Calculator, s catalog.Settings) error {
 
 // describeInput says what one input is, how it may be written, and when it
 // may be left out.
-func describeInput(c *catalog.Calculator, in *catalog.Input) string {
+func describeInput(c *form.Calculator, in *form.Input) string {
 	words := []string{in.Label + ".", in.Help}
 	var choices []string
 	for _, choice := range in.Choices {
@@ -90,7 +89,7 @@ func describeInput(c *catalog.Calculator, in *catalog.Input) string {
 
 // whenNeeded says what an input goes with, what it stands instead of, and
 // whether it may be left out.
-func whenNeeded(c *catalog.Calculator, in *catalog.Input) (words []string) {
+func whenNeeded(c *form.Calculator, in *form.Input) (words []string) {
 	with, instead := company(c, in)
 	if len(with) > 0 {
 		words = append(words, "Together with "+strings.Join(with, ", ")+".")
@@ -113,7 +112,7 @@ func whenNeeded(c *catalog.Calculator, in *catalog.Input) (words []string) {
 
 // company lists the inputs that one input is given with, and those that it is
 // an alternative to.
-func company(c *catalog.Calculator, in *catalog.Input) (with, instead []string) {
+func company(c *form.Calculator, in *form.Input) (with, instead []string) {
 	for _, other := range c.Inputs {
 		switch {
 		case in.Group == "" || other.Group != in.Group || other.Name == in.Name:

@@ -6,7 +6,6 @@ import (
 	"io"
 	"strings"
 
-	"slipbook/calculators/catalog"
 	"slipbook/calculators/form"
 )
 
@@ -57,7 +56,7 @@ type (
 )
 
 // rowShape is one row of an answer, its columns in the declared order.
-type rowShape []catalog.Cell
+type rowShape []form.Cell
 
 // MarshalJSON writes the row as an object.
 func (r rowShape) MarshalJSON() ([]byte, error) {
@@ -88,10 +87,10 @@ func (r rowShape) MarshalJSON() ([]byte, error) {
 }
 
 // JSONAnswer writes an answer.
-func JSONAnswer(w io.Writer, a *catalog.Answer) error { return writeJSON(w, shapeOf(a)) }
+func JSONAnswer(w io.Writer, a *form.Answer) error { return writeJSON(w, shapeOf(a)) }
 
 // shapeOf returns the shape of an answer.
-func shapeOf(a *catalog.Answer) answerShape {
+func shapeOf(a *form.Answer) answerShape {
 	shape := answerShape{
 		Calculator: a.Calculator, Language: a.Language,
 		Inputs: []inputShape{}, Outputs: []outputShape{}, Rows: []rowShape{},
@@ -126,7 +125,7 @@ func loose(sentences []string) []string {
 }
 
 // jsonValue returns what an input was understood as.
-func jsonValue(in catalog.Given) any {
+func jsonValue(in form.Given) any {
 	switch {
 	case in.List && len(in.Values) == 0:
 		return listed(in.Text)
@@ -150,7 +149,7 @@ func listed(text string) []string {
 }
 
 // JSONErrors writes why input was refused.
-func JSONErrors(w io.Writer, errors []catalog.Phrase) error {
+func JSONErrors(w io.Writer, errors []form.Phrase) error {
 	var shape errorsShape
 	for _, e := range errors {
 		shape.Errors = append(shape.Errors, errorShape{e.Input, e.Text})

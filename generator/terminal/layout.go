@@ -8,7 +8,7 @@ import (
 	"strings"
 	"unicode/utf8"
 
-	"slipbook/calculators/catalog"
+	"slipbook/calculators/form"
 )
 
 // section adds lines under a heading and an empty line above them, unless there
@@ -107,7 +107,7 @@ func withUnit(label, unit string) string {
 }
 
 // command returns a calculator with its inputs as it is typed at a shell.
-func command(calculator string, given []catalog.Setting) string {
+func command(calculator string, given []form.Setting) string {
 	words := []string{"slipbook", "calc", calculator}
 	for _, g := range given {
 		word := g.Name + "=" + g.Text

@@ -4,7 +4,7 @@ import (
 	"slices"
 	"strings"
 
-	"slipbook/calculators/catalog"
+	"slipbook/calculators/form"
 )
 
 // inHeads are the columns of a plan that stand in the headings of its steps.
@@ -13,7 +13,7 @@ var inHeads = []string{"step", "state", "action", "title"}
 // planLines lays out the steps of a plan: first what is done in each, in short,
 // then each whole, a paragraph a column, what protects somebody before what is
 // to be done.
-func planLines(c *catalog.Calculator, rows [][]catalog.Cell) string {
+func planLines(c *form.Calculator, rows [][]form.Cell) string {
 	short := grid{}
 	var whole strings.Builder
 	for _, row := range rows {

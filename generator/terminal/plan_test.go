@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"slipbook/calculators/catalog"
+	"slipbook/calculators/form"
 	"slipbook/calculators/stage/stagetest"
 )
 
@@ -36,9 +37,9 @@ lips touch. The instructor does part of it.
 `
 
 func TestPlanOnATerminal(t *testing.T) {
-	s := catalog.Settings{Words: catalog.WordsIn("en-GB"), Table: stagetest.Table()}
+	s := form.Settings{Words: catalog.WordsIn("en-GB"), Table: stagetest.Table()}
 	var out strings.Builder
-	a := catalog.Solve("stage-plan", []catalog.Setting{{Name: "state", Text: "glaze-fired"}, {Name: "layers", Text: "enamel sprayed"}}, s)
+	a := catalog.Solve("stage-plan", []form.Setting{{Name: "state", Text: "glaze-fired"}, {Name: "layers", Text: "enamel sprayed"}}, s)
 	if err := Answer(&out, a, s); err != nil {
 		t.Fatal(err)
 	}

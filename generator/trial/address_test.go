@@ -11,6 +11,7 @@ import (
 	"github.com/chromedp/chromedp/kb"
 
 	"slipbook/calculators/catalog"
+	engine "slipbook/calculators/form"
 	"slipbook/calculators/quantity"
 )
 
@@ -20,7 +21,7 @@ const linked = "[...document.querySelectorAll('[data-linked]')].some(e => e.chec
 func TestAddressRestoresTheForm(t *testing.T) {
 	t.Parallel()
 	h, s := published(t), settings(t)
-	each(t, func(t *testing.T, c *catalog.Calculator) {
+	each(t, func(t *testing.T, c *engine.Calculator) {
 		given := newChance(c, s).good(t)
 		f := formAt(open(t), h, c)
 		f.fill(given, true)
@@ -46,7 +47,7 @@ func TestAddressRestoresTheForm(t *testing.T) {
 
 // addressed waits until the page's address asks for what the form shows: browsers
 // are slow to set an address, so the answer goes first.
-func (f *form) addressed(given []catalog.Setting, s catalog.Settings) {
+func (f *form) addressed(given []engine.Setting, s engine.Settings) {
 	f.t.Helper()
 	if want := catalog.Solve(f.calc.Name, given, s); len(want.Outputs) == 0 {
 		f.t.Fatalf("%s: %v has no answer", f.calc.Name, given)
@@ -54,7 +55,7 @@ func (f *form) addressed(given []catalog.Setting, s catalog.Settings) {
 	var name string
 	var faults []string
 	if !eventually(func() bool {
-		var asked []catalog.Setting
+		var asked []engine.Setting
 		name, asked = f.request()
 		faults = differences(catalog.Solve(f.calc.Name, asked, s), f.shown())
 		return name == f.calc.Name && len(faults) == 0
@@ -64,7 +65,7 @@ func (f *form) addressed(given []catalog.Setting, s catalog.Settings) {
 }
 
 // stands checks that the boxes hold the texts of a request.
-func (f *form) stands(given []catalog.Setting) {
+func (f *form) stands(given []engine.Setting) {
 	f.t.Helper()
 	for _, in := range f.calc.Inputs {
 		text, _ := textOf(given, in.Name)
@@ -79,7 +80,7 @@ func (f *form) stands(given []catalog.Setting) {
 
 // means reports whether a box holds what a link said: a choice by its id, layers
 // by the names that stand for the same ones, and everything else as written.
-func means(t *testing.T, in *catalog.Input, still, text string) bool {
+func means(t *testing.T, in *engine.Input, still, text string) bool {
 	t.Helper()
 	for _, c := range in.Choices {
 		if strings.EqualFold(text, c.ID) || strings.EqualFold(text, c.Label) {
@@ -94,7 +95,7 @@ func means(t *testing.T, in *catalog.Input, still, text string) bool {
 
 // understood returns what a text of rows comes to, as choosers write it, or the
 // text where they hold less.
-func understood(t *testing.T, in *catalog.Input, text string) string {
+func understood(t *testing.T, in *engine.Input, text string) string {
 	t.Helper()
 	table := settings(t).Table
 	u, err := table.Layers(text)
@@ -108,7 +109,7 @@ func understood(t *testing.T, in *catalog.Input, text string) string {
 }
 
 // clears checks that a form opened by a link offers to clear it, and does.
-func (f *form) clears(s catalog.Settings) {
+func (f *form) clears(s engine.Settings) {
 	f.t.Helper()
 	if !ask[bool](f.tab, linked) {
 		f.t.Errorf("%s: a form filled by a link does not say so", f.calc.Name)
@@ -135,7 +136,7 @@ func (f *form) clears(s catalog.Settings) {
 func TestUnitChoosers(t *testing.T) {
 	t.Parallel()
 	h, s := published(t), settings(t)
-	each(t, func(t *testing.T, c *catalog.Calculator) {
+	each(t, func(t *testing.T, c *engine.Calculator) {
 		f := formAt(open(t), h, c)
 		choices, choosers := 0, 0
 		for _, in := range c.Inputs {
@@ -166,8 +167,8 @@ func TestUnitChoosers(t *testing.T) {
 }
 
 // inUnit returns the example with one input as bare numbers of a chosen unit.
-func inUnit(c *catalog.Calculator, in catalog.Input, unit string, s catalog.Settings) []catalog.Setting {
-	var given []catalog.Setting
+func inUnit(c *engine.Calculator, in engine.Input, unit string, s engine.Settings) []engine.Setting {
+	var given []engine.Setting
 	for _, g := range c.Example.Given {
 		if g.Name != in.Name {
 			given = append(given, g)
@@ -187,13 +188,13 @@ func inUnit(c *catalog.Calculator, in catalog.Input, unit string, s catalog.Sett
 			}
 		}
 	}
-	return append(given, catalog.Setting{Name: in.Name, Text: strings.Join(texts, " ")}, catalog.Setting{Name: in.Name + ".unit", Text: unit})
+	return append(given, engine.Setting{Name: in.Name, Text: strings.Join(texts, " ")}, engine.Setting{Name: in.Name + ".unit", Text: unit})
 }
 
 func TestKeyboardOnly(t *testing.T) {
 	t.Parallel()
 	h, s := published(t), settings(t)
-	each(t, func(t *testing.T, c *catalog.Calculator) {
+	each(t, func(t *testing.T, c *engine.Calculator) {
 		f := formAt(open(t), h, c)
 		ask[bool](f.tab, "window.notReloaded = true")
 		reached := map[string]bool{}
@@ -224,7 +225,7 @@ func TestKeyboardOnly(t *testing.T) {
 
 // reachedAll reports whether the focus came to every box that is there from the
 // first.
-func reachedAll(c *catalog.Calculator, reached map[string]bool) bool {
+func reachedAll(c *engine.Calculator, reached map[string]bool) bool {
 	for _, in := range c.Inputs {
 		if in.First && !reached[in.Name] {
 			return false
@@ -234,7 +235,7 @@ func reachedAll(c *catalog.Calculator, reached map[string]bool) bool {
 }
 
 // inList reports whether an input is a list.
-func inList(c *catalog.Calculator, name string) bool {
+func inList(c *engine.Calculator, name string) bool {
 	for _, in := range c.Inputs {
 		if in.Name == name {
 			return in.List

@@ -10,6 +10,7 @@ import (
 	"github.com/chromedp/cdproto/input"
 
 	"slipbook/calculators/catalog"
+	engine "slipbook/calculators/form"
 )
 
 // phone makes a tab a phone: narrow, and touched.
@@ -74,7 +75,7 @@ const inSight = `[...document.querySelectorAll("form [data-input]")].filter(e =>
 func TestBenchModeShowsOneThingLarge(t *testing.T) {
 	t.Parallel()
 	h := published(t)
-	each(t, func(t *testing.T, c *catalog.Calculator) {
+	each(t, func(t *testing.T, c *engine.Calculator) {
 		b := phone(t)
 		f := formAt(b, h, c)
 		size := `parseFloat(getComputedStyle(document.querySelector("form [data-input]")).fontSize)`
@@ -160,7 +161,7 @@ func TestBenchModeSteps(t *testing.T) {
 func TestBenchModeOpensAtItsTop(t *testing.T) {
 	t.Parallel()
 	h := published(t)
-	each(t, func(t *testing.T, c *catalog.Calculator) {
+	each(t, func(t *testing.T, c *engine.Calculator) {
 		b := phone(t)
 		formAt(b, h, c)
 		if first := ask[string](b, `document.querySelector(".reckon button:not([data-clear], [data-input] *)").dataset.tool`); first != "bench" {
@@ -243,7 +244,7 @@ func (f *form) lose(h *handbook) {
 func TestBenchModeThroughAReload(t *testing.T) {
 	t.Parallel()
 	h, s := published(t), settings(t)
-	each(t, func(t *testing.T, c *catalog.Calculator) {
+	each(t, func(t *testing.T, c *engine.Calculator) {
 		b := phone(t)
 		f := formAt(b, h, c)
 		b.tap(tool("bench"))
@@ -268,7 +269,7 @@ func TestBenchModeThroughAReload(t *testing.T) {
 		}
 		// An address with numbers wins over what is kept.
 		in := c.Example.Given[0]
-		f.visit(h.home + "calculators/" + c.Name + ".html?" + catalog.Request(c.Name, []catalog.Setting{in}))
+		f.visit(h.home + "calculators/" + c.Name + ".html?" + engine.Request(c.Name, []engine.Setting{in}))
 		f.ready()
 		b.until(inBenchMode)
 		_, others := f.request()

@@ -9,11 +9,12 @@ import (
 
 	"slipbook/calculators/catalog"
 	"slipbook/calculators/catalog/catalogtest"
+	engine "slipbook/calculators/form"
 	"slipbook/generator/course"
 )
 
 // settings returns the demo course's own constants, as its pages use them.
-func settings(t *testing.T) catalog.Settings {
+func settings(t *testing.T) engine.Settings {
 	t.Helper()
 	c, findings := course.Load(os.DirFS(root + "/content"))
 	if findings.Stop() {
@@ -27,12 +28,12 @@ func settings(t *testing.T) catalog.Settings {
 // chance makes requests for one calculator, the same ones in every run.
 type chance struct {
 	random   *rand.Rand
-	calc     *catalog.Calculator
-	settings catalog.Settings
+	calc     *engine.Calculator
+	settings engine.Settings
 }
 
 // newChance starts the row of requests that belongs to a calculator.
-func newChance(c *catalog.Calculator, s catalog.Settings) *chance {
+func newChance(c *engine.Calculator, s engine.Settings) *chance {
 	seed := uint64(0)
 	for _, letter := range []byte(c.Name) {
 		seed = 31*seed + uint64(letter)
@@ -41,7 +42,7 @@ func newChance(c *catalog.Calculator, s catalog.Settings) *chance {
 }
 
 // good returns the next request that the calculator can answer.
-func (c *chance) good(t *testing.T) []catalog.Setting {
+func (c *chance) good(t *testing.T) []engine.Setting {
 	t.Helper()
 	for range 1000 {
 		given := catalogtest.Sensible(c.random, c.calc)

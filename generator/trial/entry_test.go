@@ -11,6 +11,7 @@ import (
 	"github.com/chromedp/chromedp/kb"
 
 	"slipbook/calculators/catalog"
+	engine "slipbook/calculators/form"
 	"slipbook/calculators/quantity"
 )
 
@@ -26,7 +27,7 @@ const selected = `(e => e.selectionStart === 0 && e.selectionEnd === e.value.len
 // nextOnly fills in a form as a phone's keyboard does: a tap into the first
 // box, then text and "next" for each box, and nothing else. What a request does
 // not name is emptied.
-func (f *form) nextOnly(given []catalog.Setting) {
+func (f *form) nextOnly(given []engine.Setting) {
 	f.t.Helper()
 	texts := map[string][]string{}
 	for _, in := range f.calc.Inputs {
@@ -100,11 +101,11 @@ func firstOf(texts ...string) string {
 func TestNextAlone(t *testing.T) {
 	t.Parallel()
 	h, s := published(t), settings(t)
-	each(t, func(t *testing.T, c *catalog.Calculator) {
+	each(t, func(t *testing.T, c *engine.Calculator) {
 		f := formAt(phone(t), h, c)
 		f.unfold()
 		next := newChance(c, s)
-		for _, given := range [][]catalog.Setting{c.Example.Given, next.short(t), next.short(t)} {
+		for _, given := range [][]engine.Setting{c.Example.Given, next.short(t), next.short(t)} {
 			if text, layered := textOf(given, "layers"); layered { // chosen, not typed
 				f.layers(text)
 				coats, _ := textOf(given, "already")
@@ -120,11 +121,11 @@ func TestNextAlone(t *testing.T) {
 }
 
 // short returns the next request whose lists need no more boxes than there are.
-func (c *chance) short(t *testing.T) []catalog.Setting {
+func (c *chance) short(t *testing.T) []engine.Setting {
 	t.Helper()
 	for range 1000 {
 		given := c.good(t)
-		if !slices.ContainsFunc(given, func(s catalog.Setting) bool {
+		if !slices.ContainsFunc(given, func(s engine.Setting) bool {
 			in := c.calc.Input(s.Name)
 			return in != nil && in.List && !in.Words && len(strings.Fields(s.Text)) > 3
 		}) {
@@ -140,7 +141,7 @@ func (c *chance) short(t *testing.T) []catalog.Setting {
 func TestEnteringSelects(t *testing.T) {
 	t.Parallel()
 	h := published(t)
-	each(t, func(t *testing.T, c *catalog.Calculator) {
+	each(t, func(t *testing.T, c *engine.Calculator) {
 		b := phone(t)
 		f := formAt(b, h, c)
 		f.fill(c.Example.Given, true)
@@ -203,9 +204,9 @@ const scolded = `[...document.querySelectorAll("form .reckon-wrong, form [aria-i
 func TestNothingIsScoldedTooSoon(t *testing.T) {
 	t.Parallel()
 	h, s := published(t), settings(t)
-	each(t, func(t *testing.T, c *catalog.Calculator) {
+	each(t, func(t *testing.T, c *engine.Calculator) {
 		f := formAt(phone(t), h, c)
-		var first *catalog.Input
+		var first *engine.Input
 		for i := range c.Inputs {
 			in := &c.Inputs[i]
 			if _, given := textOf(c.Example.Given, in.Name); given && first == nil && in.First && len(in.Choices) == 0 && !in.Words {
@@ -218,7 +219,7 @@ func TestNothingIsScoldedTooSoon(t *testing.T) {
 		f.typeInto(first.Name, 0, "12 bananas")
 		f.do(chromedp.KeyEvent(kb.Enter))
 		if !f.until(`document.querySelector("[data-headline]").textContent.includes("still to fill")`) || len(ask[[]string](f.tab, scolded)) > 0 {
-			needs := catalog.Solve(c.Name, []catalog.Setting{{Name: first.Name, Text: "12 bananas"}}, s)
+			needs := catalog.Solve(c.Name, []engine.Setting{{Name: first.Name, Text: "12 bananas"}}, s)
 			if len(needs.Errors) > 1 {
 				t.Errorf("other boxes are empty, and this is said already: %v", ask[[]string](f.tab, scolded))
 			}
@@ -247,7 +248,7 @@ func TestASlipIsNotScolded(t *testing.T) {
 	for _, text := range []string{"420", "180", "160"} {
 		f.do(chromedp.KeyEvent(text), chromedp.KeyEvent(kb.Enter))
 	}
-	f.agree([]catalog.Setting{{Name: "mass", Text: "420"}, {Name: "tare", Text: "180"}, {Name: "volume", Text: "160"}}, settings(t))
+	f.agree([]engine.Setting{{Name: "mass", Text: "420"}, {Name: "tare", Text: "180"}, {Name: "volume", Text: "160"}}, settings(t))
 	if heard := ask[[]string](f.tab, "window.heard"); len(heard) > 0 {
 		t.Errorf("while a jar was typed in, this was said: %q", heard)
 	}
@@ -280,7 +281,7 @@ func TestOneWrongBar(t *testing.T) {
 func TestConstantsStand(t *testing.T) {
 	t.Parallel()
 	h := published(t)
-	each(t, func(t *testing.T, c *catalog.Calculator) {
+	each(t, func(t *testing.T, c *engine.Calculator) {
 		f := formAt(open(t), h, c)
 		for _, in := range c.Inputs {
 			held := strings.Join(ask[[]string](f.tab, f.boxes(in.Name)+".map(e => e.value)"), "")

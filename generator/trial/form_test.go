@@ -16,6 +16,7 @@ import (
 	"github.com/chromedp/chromedp/kb"
 
 	"slipbook/calculators/catalog"
+	engine "slipbook/calculators/form"
 	"slipbook/calculators/quantity"
 	"slipbook/calculators/stage"
 )
@@ -23,13 +24,13 @@ import (
 // form is one calculator's form on the page in a tab.
 type form struct {
 	*tab
-	calc *catalog.Calculator
+	calc *engine.Calculator
 	slow bool   // type key by key
 	last string // the first number of the last good answer, in words
 }
 
 // formAt opens the page of a calculator.
-func formAt(b *tab, h *handbook, c *catalog.Calculator) *form {
+func formAt(b *tab, h *handbook, c *engine.Calculator) *form {
 	b.t.Helper()
 	b.visit(h.home + "calculators/" + c.Name + ".html")
 	f := &form{tab: b, calc: c}
@@ -198,7 +199,7 @@ func (f *form) held() map[string][]string {
 
 // fill types a request into the form, wherever something else stands. Boxes
 // that the request does not name are left as they are, or emptied.
-func (f *form) fill(given []catalog.Setting, emptyOthers bool) {
+func (f *form) fill(given []engine.Setting, emptyOthers bool) {
 	f.t.Helper()
 	f.unfold()
 	held := f.held()
@@ -281,7 +282,7 @@ func (f *form) another(input string) {
 }
 
 // textOf returns the text of an input in a request.
-func textOf(given []catalog.Setting, input string) (string, bool) {
+func textOf(given []engine.Setting, input string) (string, bool) {
 	for _, s := range given {
 		if s.Name == input {
 			return s.Text, true
@@ -299,7 +300,7 @@ func (f *form) shown() map[string]string {
 }
 
 // agree waits until the form shows exactly the native answer to a request.
-func (f *form) agree(given []catalog.Setting, s catalog.Settings) {
+func (f *form) agree(given []engine.Setting, s engine.Settings) {
 	f.t.Helper()
 	want := catalog.Solve(f.calc.Name, given, s)
 	var faults []string
@@ -313,7 +314,7 @@ func (f *form) agree(given []catalog.Setting, s catalog.Settings) {
 }
 
 // differences compares shown values with an answer, to the last bit.
-func differences(want *catalog.Answer, shown map[string]string) []string {
+func differences(want *engine.Answer, shown map[string]string) []string {
 	var faults []string
 	for _, r := range want.Outputs {
 		text, ok := shown[r.Name]
@@ -356,7 +357,7 @@ var (
 )
 
 // request reads the request out of the page's address.
-func (f *form) request() (calculator string, given []catalog.Setting) {
+func (f *form) request() (calculator string, given []engine.Setting) {
 	f.t.Helper()
 	u, err := url.Parse(ask[string](f.tab, "location.href"))
 	if err != nil {
@@ -369,7 +370,7 @@ func (f *form) request() (calculator string, given []catalog.Setting) {
 		if name == "calculator" {
 			calculator = text
 		} else if name != "" {
-			given = append(given, catalog.Setting{Name: name, Text: text})
+			given = append(given, engine.Setting{Name: name, Text: text})
 		}
 	}
 	return calculator, given
@@ -377,7 +378,7 @@ func (f *form) request() (calculator string, given []catalog.Setting) {
 
 // each runs a test on every calculator of the catalog, as many at once as there
 // are processors.
-func each(t *testing.T, test func(t *testing.T, c *catalog.Calculator)) {
+func each(t *testing.T, test func(t *testing.T, c *engine.Calculator)) {
 	all := catalog.In("en-GB")
 	if len(all) < 6 {
 		t.Fatalf("the catalog has %d calculators", len(all))

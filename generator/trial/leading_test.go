@@ -10,6 +10,7 @@ import (
 	"github.com/chromedp/chromedp"
 
 	"slipbook/calculators/catalog"
+	engine "slipbook/calculators/form"
 )
 
 func itoa(n int) string { return strconv.Itoa(n) }
@@ -29,7 +30,7 @@ const answersHead = `document.querySelector("[data-head]")`
 func TestWorkItOutLeadsToTheAnswer(t *testing.T) {
 	t.Parallel()
 	h, s := published(t), settings(t)
-	each(t, func(t *testing.T, c *catalog.Calculator) {
+	each(t, func(t *testing.T, c *engine.Calculator) {
 		b := phone(t)
 		f := formAt(b, h, c)
 		b.tap(key("Work it out"))
@@ -53,7 +54,7 @@ func TestWorkItOutLeadsToTheAnswer(t *testing.T) {
 func TestLinkLeadsToTheAnswer(t *testing.T) {
 	t.Parallel()
 	h, s := published(t), settings(t)
-	each(t, func(t *testing.T, c *catalog.Calculator) {
+	each(t, func(t *testing.T, c *engine.Calculator) {
 		f := formAt(phone(t), h, c)
 		f.fill(c.Example.Given, true)
 		f.agree(c.Example.Given, s)
@@ -79,7 +80,7 @@ func TestLinkLeadsToTheAnswer(t *testing.T) {
 func TestAnAnswerIsWhole(t *testing.T) {
 	t.Parallel()
 	h, s := published(t), settings(t)
-	each(t, func(t *testing.T, c *catalog.Calculator) {
+	each(t, func(t *testing.T, c *engine.Calculator) {
 		f := formAt(open(t), h, c)
 		f.fill(c.Example.Given, true)
 		f.agree(c.Example.Given, s)
@@ -113,7 +114,7 @@ func TestAnAnswerIsWhole(t *testing.T) {
 
 // goesOn follows the links of an answer: each opens a calculator that exists,
 // with the numbers in its boxes.
-func (f *form) goesOn(next []catalog.Onward) {
+func (f *form) goesOn(next []engine.Onward) {
 	f.t.Helper()
 	links := ask[[]string](f.tab, `[...document.querySelectorAll("[data-next] a")].map(a => a.href)`)
 	if len(links) != len(next) {

@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"slipbook/calculators/catalog"
+	engine "slipbook/calculators/form"
 )
 
 // standing is what one form of a page holds and shows.
@@ -37,9 +38,9 @@ func TestCalculatorsInLessons(t *testing.T) {
 		b.visit(h.home + address)
 		b.ready()
 		for _, stands := range ask[[]standing](b, standings) {
-			var given []catalog.Setting
+			var given []engine.Setting
 			for _, f := range stands.Fields {
-				given = append(given, catalog.Setting{Name: f[0], Text: f[1]})
+				given = append(given, engine.Setting{Name: f[0], Text: f[1]})
 			}
 			want := catalog.Solve(stands.Calculator, given, s)
 			for _, fault := range differences(want, stands.Shown) {

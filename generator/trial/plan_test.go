@@ -12,16 +12,17 @@ import (
 	"github.com/chromedp/chromedp/kb"
 
 	"slipbook/calculators/catalog"
+	engine "slipbook/calculators/form"
 	"slipbook/calculators/stage"
 )
 
 // plan opens a form of the planner in a tab, filled by a request.
-func plan(b *tab, h *handbook, given ...catalog.Setting) *form {
+func plan(b *tab, h *handbook, given ...engine.Setting) *form {
 	b.t.Helper()
 	f := &form{tab: b, calc: catalog.In("en-GB").Find("stage-plan")}
 	query := ""
 	if len(given) > 0 {
-		query = "?" + catalog.Request("stage-plan", given)
+		query = "?" + engine.Request("stage-plan", given)
 	}
 	f.visit(h.home + "calculators/stage-plan.html" + query)
 	f.ready()
@@ -121,7 +122,7 @@ func TestPlanByTouch(t *testing.T) {
 	if got, want := f.wire("layers"), slipName+" by "+scratching+", "+washName; got != want {
 		t.Errorf("the layers on the wire: %q, want %q", got, want)
 	}
-	f.shows(catalog.Setting{Name: "state", Text: "soft-leather-hard"}, catalog.Setting{Name: "layers", Text: f.wire("layers")})
+	f.shows(engine.Setting{Name: "state", Text: "soft-leather-hard"}, engine.Setting{Name: "layers", Text: f.wire("layers")})
 	for _, fault := range append(append(ask[[]string](f.tab, small), ask[[]string](f.tab, crowded)...), ask[[]string](f.tab, widest)...) {
 		t.Error(fault)
 	}
@@ -138,7 +139,7 @@ func same(t *testing.T, what string, got, want []string) {
 
 // shows checks that the plan of a request stands on the page: all titles first,
 // each leading to its step, and in each step what protects before what to do.
-func (f *form) shows(given ...catalog.Setting) {
+func (f *form) shows(given ...engine.Setting) {
 	f.t.Helper()
 	f.agree(given, settings(f.t))
 	want := catalog.Solve("stage-plan", given, settings(f.t))
@@ -187,7 +188,7 @@ func (f *form) shows(given ...catalog.Setting) {
 }
 
 // whole is a wish with everything that the form can say.
-var whole = []catalog.Setting{
+var whole = []engine.Setting{
 	{Name: "state", Text: "firm-leather-hard"},
 	{Name: "already", Text: "slip fixed, underglaze"},
 	{Name: "layers", Text: "clay carved then stamped, slip poured and scratched, wax, wash wiped back, clear glaze dipped"},
@@ -269,7 +270,7 @@ func TestWordsThatNoChooserHoldsStay(t *testing.T) {
 	} {
 		t.Run(tt.text, func(t *testing.T) {
 			f.t = t
-			given := []catalog.Setting{{Name: "state", Text: "leather-hard"}, {Name: "layers", Text: tt.text}}
+			given := []engine.Setting{{Name: "state", Text: "leather-hard"}, {Name: "layers", Text: tt.text}}
 			f = plan(f.tab, h, given...)
 			f.agree(given, s)
 			box := f.boxes("layers") + "[0]"
@@ -341,7 +342,7 @@ func TestPlanByKeyboard(t *testing.T) {
 	_, glaze := mediumOf(t, table, "glaze")
 	_, underglaze := mediumOf(t, table, "underglaze")
 	layers := slip + " by " + wayOf(t, table, "pouring") + " then " + wayOf(t, table, "scratching-through") + ", " + glaze
-	f.shows(catalog.Setting{Name: "state", Text: "firm-leather-hard"}, catalog.Setting{Name: "already", Text: underglaze + " " + stage.SaidLoose}, catalog.Setting{Name: "layers", Text: layers})
+	f.shows(engine.Setting{Name: "state", Text: "firm-leather-hard"}, engine.Setting{Name: "already", Text: underglaze + " " + stage.SaidLoose}, engine.Setting{Name: "layers", Text: layers})
 	if !ask[bool](f.tab, `document.activeElement.matches("[data-result]")`) {
 		t.Errorf("after the last box Enter leads to %s", ask[string](f.tab, "document.activeElement.outerHTML.slice(0, 80)"))
 	}

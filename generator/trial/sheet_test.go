@@ -16,6 +16,7 @@ import (
 	"github.com/chromedp/chromedp"
 
 	"slipbook/calculators/catalog"
+	engine "slipbook/calculators/form"
 )
 
 // sheets are the calculators that lead to the scale.
@@ -122,7 +123,7 @@ func TestTicksAreKept(t *testing.T) {
 				}
 			}
 			// What has not been weighed must not be ticked.
-			f.fill([]catalog.Setting{{Name: "people", Text: "3"}}, false)
+			f.fill([]engine.Setting{{Name: "people", Text: "3"}}, false)
 			f.until(sheetTicks + ".every(tick => !tick)")
 			if ask[bool](f.tab, sheetTicks+".some(tick => tick)") {
 				t.Error("the amounts changed, and a tick stands at an amount that nobody weighed")
@@ -139,7 +140,7 @@ func TestTicksAreKept(t *testing.T) {
 func TestMixingSheetPrintsOnOnePage(t *testing.T) {
 	t.Parallel()
 	h := published(t)
-	for name, more := range map[string][]catalog.Setting{"wash-mix": nil, "slip-batch": {{Name: "scale-limit", Text: "700"}, {Name: "people", Text: "99"}}} {
+	for name, more := range map[string][]engine.Setting{"wash-mix": nil, "slip-batch": {{Name: "scale-limit", Text: "700"}, {Name: "people", Text: "99"}}} {
 		t.Run(name, func(t *testing.T) {
 			f := sheetOf(t, h, name)
 			f.fill(more, false)
@@ -166,8 +167,8 @@ func TestMixingSheetPrintsOnOnePage(t *testing.T) {
 }
 
 // over returns a request with some of its inputs said anew.
-func over(given, anew []catalog.Setting) []catalog.Setting {
-	kept := slices.DeleteFunc(slices.Clone(given), func(s catalog.Setting) bool {
+func over(given, anew []engine.Setting) []engine.Setting {
+	kept := slices.DeleteFunc(slices.Clone(given), func(s engine.Setting) bool {
 		_, said := textOf(anew, s.Name)
 		return said
 	})
@@ -177,7 +178,7 @@ func over(given, anew []catalog.Setting) []catalog.Setting {
 func TestRowsAsAFile(t *testing.T) {
 	t.Parallel()
 	h, s := published(t), settings(t)
-	each(t, func(t *testing.T, c *catalog.Calculator) {
+	each(t, func(t *testing.T, c *engine.Calculator) {
 		answer := catalog.Solve(c.Name, c.Example.Given, s)
 		if len(answer.Rows) == 0 || c.Name == "stage-plan" {
 			return

@@ -9,13 +9,14 @@ import (
 	"testing"
 
 	"slipbook/calculators/catalog"
+	engine "slipbook/calculators/form"
 	"slipbook/calculators/stage"
 )
 
 func TestExampleTypedByAStudent(t *testing.T) {
 	t.Parallel()
 	h, s := published(t), settings(t)
-	each(t, func(t *testing.T, c *catalog.Calculator) {
+	each(t, func(t *testing.T, c *engine.Calculator) {
 		f := formAt(open(t), h, c)
 		f.slow = true
 		f.fill(c.Example.Given, false)
@@ -29,7 +30,7 @@ func TestExampleTypedByAStudent(t *testing.T) {
 func TestChanceCasesTyped(t *testing.T) {
 	t.Parallel()
 	h, s := published(t), settings(t)
-	each(t, func(t *testing.T, c *catalog.Calculator) {
+	each(t, func(t *testing.T, c *engine.Calculator) {
 		next := newChance(c, s)
 		f := formAt(open(t), h, c)
 		for n := range 6 {
@@ -44,7 +45,7 @@ func TestChanceCasesTyped(t *testing.T) {
 func TestWordsOfAnAnswerAreShown(t *testing.T) {
 	t.Parallel()
 	h, s := published(t), settings(t)
-	each(t, func(t *testing.T, c *catalog.Calculator) {
+	each(t, func(t *testing.T, c *engine.Calculator) {
 		f := formAt(open(t), h, c)
 		f.fill(c.Example.Given, true)
 		f.agree(c.Example.Given, s)
@@ -74,7 +75,7 @@ func TestWordsOfAnAnswerAreShown(t *testing.T) {
 // wordsOf returns what a row of an answer has to show. The steps of a plan are
 // numbered by their list, lead to a lesson by a link, and say who does them
 // where there is anything to take care of.
-func wordsOf(c *catalog.Calculator, row []catalog.Cell) []string {
+func wordsOf(c *engine.Calculator, row []engine.Cell) []string {
 	var words []string
 	care := false
 	for _, cell := range row {
@@ -97,7 +98,7 @@ var bad = []string{"abc", "-5", "1e400", "NaN", "3 bananas", "1,234"}
 func TestBadInputAtItsBox(t *testing.T) {
 	t.Parallel()
 	h, s := published(t), settings(t)
-	each(t, func(t *testing.T, c *catalog.Calculator) {
+	each(t, func(t *testing.T, c *engine.Calculator) {
 		f := formAt(open(t), h, c)
 		f.fill(c.Example.Given, true)
 		f.agree(c.Example.Given, s)
@@ -141,7 +142,7 @@ func (f *form) judged(when string, details ...any) {
 
 // with returns a request with the first value of one input changed to a text,
 // and all that then stands in that input.
-func with(given []catalog.Setting, in catalog.Input, text string) (changed []catalog.Setting, all string) {
+func with(given []engine.Setting, in engine.Input, text string) (changed []engine.Setting, all string) {
 	all = text
 	for _, s := range given {
 		if s.Name != in.Name {
@@ -150,12 +151,12 @@ func with(given []catalog.Setting, in catalog.Input, text string) (changed []cat
 			all = text + " " + others
 		}
 	}
-	return append(changed, catalog.Setting{Name: in.Name, Text: all}), all
+	return append(changed, engine.Setting{Name: in.Name, Text: all}), all
 }
 
 // refused checks that a refusal stands at its boxes, that what was typed stays
 // and that no answer remains.
-func (f *form) refused(input, typed, all string, want *catalog.Answer) {
+func (f *form) refused(input, typed, all string, want *engine.Answer) {
 	f.t.Helper()
 	for _, e := range want.Errors {
 		first := f.boxes(e.Input) + "[0]"
@@ -209,7 +210,7 @@ const holdPauses = `(() => {
 
 // numberOf is the first number of an example and one more than it: the same
 // answer again would be nothing to speak of.
-func numberOf(t *testing.T, c *catalog.Calculator) (input, other string) {
+func numberOf(t *testing.T, c *engine.Calculator) (input, other string) {
 	for _, s := range c.Example.Given {
 		if n, err := strconv.ParseFloat(strings.Fields(s.Text)[0], 64); err == nil {
 			return s.Name, strconv.FormatFloat(n+1, 'f', -1, 64)
@@ -228,7 +229,7 @@ func numberOf(t *testing.T, c *catalog.Calculator) (input, other string) {
 func TestAnswerIsSpokenOnce(t *testing.T) {
 	t.Parallel()
 	h := published(t)
-	each(t, func(t *testing.T, c *catalog.Calculator) {
+	each(t, func(t *testing.T, c *engine.Calculator) {
 		f := formAt(open(t), h, c)
 		f.fill(c.Example.Given, true)
 		f.leave()

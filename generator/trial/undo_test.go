@@ -8,14 +8,14 @@ import (
 
 	"github.com/chromedp/chromedp"
 
-	"slipbook/calculators/catalog"
+	engine "slipbook/calculators/form"
 )
 
 // TestStartAgainCanBeUndone empties a form by mistake, twice.
 func TestStartAgainCanBeUndone(t *testing.T) {
 	t.Parallel()
 	h, s := published(t), settings(t)
-	each(t, func(t *testing.T, c *catalog.Calculator) {
+	each(t, func(t *testing.T, c *engine.Calculator) {
 		given := newChance(c, s).good(t)
 		b := phone(t)
 		f := formAt(b, h, c)
@@ -52,7 +52,7 @@ func TestTicksComeBack(t *testing.T) {
 					t.Errorf("%s the ticks are %v", when, ask[[]bool](f.tab, sheetTicks))
 				}
 			}
-			f.fill([]catalog.Setting{{Name: "people", Text: "3"}}, false)
+			f.fill([]engine.Setting{{Name: "people", Text: "3"}}, false)
 			f.until(sheetTicks + ".every(tick => !tick)")
 			f.tap(key("Back to the amounts I ticked"))
 			f.agree(f.calc.Example.Given, s)
@@ -124,7 +124,7 @@ func TestReloadKeepsTheSheetInPlace(t *testing.T) {
 func TestReloadKeepsTheAnswerInPlace(t *testing.T) {
 	t.Parallel()
 	h, s := published(t), settings(t)
-	each(t, func(t *testing.T, c *catalog.Calculator) {
+	each(t, func(t *testing.T, c *engine.Calculator) {
 		f := formAt(phone(t), h, c)
 		f.fill(c.Example.Given, true)
 		f.agree(c.Example.Given, s)

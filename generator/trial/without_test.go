@@ -13,11 +13,12 @@ import (
 	"github.com/chromedp/chromedp"
 
 	"slipbook/calculators/catalog"
+	engine "slipbook/calculators/form"
 )
 
 // exampleStands checks that the page shows the worked example's answers and
 // the printed table.
-func exampleStands(t *testing.T, b *tab, c *catalog.Calculator, s catalog.Settings) {
+func exampleStands(t *testing.T, b *tab, c *engine.Calculator, s engine.Settings) {
 	t.Helper()
 	b.unfold()
 	said := ask[string](b, "document.querySelector('main').innerText")
@@ -27,15 +28,15 @@ func exampleStands(t *testing.T, b *tab, c *catalog.Calculator, s catalog.Settin
 	}
 	wanted := []string{c.Example.Case, answer.Headline}
 	for _, r := range answer.Outputs {
-		if !slices.ContainsFunc(c.Outputs, func(o catalog.Output) bool { return o.Name == r.Name && o.Aside }) {
+		if !slices.ContainsFunc(c.Outputs, func(o engine.Output) bool { return o.Name == r.Name && o.Aside }) {
 			wanted = append(wanted, r.Text)
 		}
 	}
 	wanted = append(wanted, c.Table.Caption)
 	for _, value := range c.Table.Values {
-		given := append([]catalog.Setting{{Name: c.Table.Down, Text: value}}, c.Table.Also...)
+		given := append([]engine.Setting{{Name: c.Table.Down, Text: value}}, c.Table.Also...)
 		if c.Table.Across != "" {
-			given = append(given, catalog.Setting{Name: c.Table.Across, Text: c.Table.AcrossValues[0]})
+			given = append(given, engine.Setting{Name: c.Table.Across, Text: c.Table.AcrossValues[0]})
 		}
 		for _, g := range c.Example.Given {
 			if _, taken := textOf(given, g.Name); !taken {
@@ -60,7 +61,7 @@ func exampleStands(t *testing.T, b *tab, c *catalog.Calculator, s catalog.Settin
 func TestWithoutScripts(t *testing.T) {
 	t.Parallel()
 	h, s := published(t), settings(t)
-	each(t, func(t *testing.T, c *catalog.Calculator) {
+	each(t, func(t *testing.T, c *engine.Calculator) {
 		b := open(t)
 		call(b, emulation.SetScriptExecutionDisabled, emulation.SetScriptExecutionDisabledParams{Value: true})
 		b.do(chromedp.Navigate(h.home + "calculators/" + c.Name + ".html"))
@@ -78,7 +79,7 @@ func TestCalculatesFromAFolder(t *testing.T) {
 	t.Parallel()
 	h, s := published(t), settings(t)
 	local := h.fromFolder(t)
-	each(t, func(t *testing.T, c *catalog.Calculator) {
+	each(t, func(t *testing.T, c *engine.Calculator) {
 		f := formAt(open(t), local, c)
 		f.fill(c.Example.Given, true)
 		f.agree(c.Example.Given, s)
@@ -117,7 +118,7 @@ func TestWithoutTheEngine(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	each(t, func(t *testing.T, c *catalog.Calculator) {
+	each(t, func(t *testing.T, c *engine.Calculator) {
 		b := open(t)
 		b.visit(broken.home + "calculators/" + c.Name + ".html")
 		if !b.until("[...document.querySelectorAll('[data-failed]')].some(e => e.checkVisibility() && e.innerText.trim().length > 20)") {

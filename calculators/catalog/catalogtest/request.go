@@ -9,26 +9,26 @@ import (
 	"strconv"
 	"strings"
 
-	"slipbook/calculators/catalog"
+	"slipbook/calculators/form"
 	"slipbook/calculators/quantity"
 )
 
 // Any returns an encoded request, about two in three of them sensible.
-func Any(random *rand.Rand, c *catalog.Calculator) string {
+func Any(random *rand.Rand, c *form.Calculator) string {
 	given := Sensible(random, c)
 	if random.IntN(3) == 0 {
 		given = spoil(random, c, given)
 	}
-	return catalog.Request(c.Name, given)
+	return form.Request(c.Name, given)
 }
 
 // Sensible returns inputs near those of the worked example, in random units,
 // that the calculator mostly accepts: one side of each group of alternatives,
 // and some of the optional inputs, those of the example more often.
-func Sensible(random *rand.Rand, c *catalog.Calculator) []catalog.Setting {
+func Sensible(random *rand.Rand, c *form.Calculator) []form.Setting {
 	sides := chooseSides(random, c)
 	bars := 1 + random.IntN(6)
-	var given []catalog.Setting
+	var given []form.Setting
 	for i := range c.Inputs {
 		in := &c.Inputs[i]
 		if side, grouped := sides[in.Group]; grouped && side != sideOf(in) {
@@ -55,22 +55,22 @@ func Sensible(random *rand.Rand, c *catalog.Calculator) []catalog.Setting {
 				text = inUnit(text, in.Kind, unit)
 			}
 		}
-		given = append(given, catalog.Setting{Name: in.Name, Text: text})
+		given = append(given, form.Setting{Name: in.Name, Text: text})
 		if unit != "" {
-			given = append(given, catalog.Setting{Name: in.Name + ".unit", Text: unit})
+			given = append(given, form.Setting{Name: in.Name + ".unit", Text: unit})
 		}
 	}
 	return given
 }
 
 // Bodies are the clays of a studio that requests may name.
-var Bodies = []catalog.Body{
+var Bodies = []form.Body{
 	{ID: "yard-stoneware", Name: "Yard stoneware", Cone: "6", Shrinkage: 12.25},
 	{ID: "attic-porcelain", Name: "Attic porcelain", Shrinkage: 14},
 }
 
 // often returns how seldom an optional input is left out: once in so many times.
-func often(c *catalog.Calculator, in *catalog.Input) int {
+func often(c *form.Calculator, in *form.Input) int {
 	if exampleText(c, in.Name) != "" {
 		return 8
 	}
@@ -78,7 +78,7 @@ func often(c *catalog.Calculator, in *catalog.Input) int {
 }
 
 // choice returns one of the things that an input may be, by its id or its label.
-func choice(random *rand.Rand, in *catalog.Input) string {
+func choice(random *rand.Rand, in *form.Input) string {
 	chosen := in.Choices[random.IntN(len(in.Choices))]
 	if in.Default != "" && random.IntN(3) > 0 { // most wishes hold a glaze, which a bare pot refuses
 		chosen = in.Choices[0]
@@ -88,7 +88,7 @@ func choice(random *rand.Rand, in *catalog.Input) string {
 
 // inWords returns the example's words, or some of them where they are several;
 // else words that are somebody's.
-func inWords(random *rand.Rand, c *catalog.Calculator, in *catalog.Input) string {
+func inWords(random *rand.Rand, c *form.Calculator, in *form.Input) string {
 	switch in.Name {
 	case "layers":
 		return layers(random)
@@ -121,7 +121,7 @@ func layers(random *rand.Rand) string {
 	return strings.Join(wanted, ", ")
 }
 
-func sideOf(in *catalog.Input) string {
+func sideOf(in *form.Input) string {
 	if in.Side != "" {
 		return in.Side
 	}
@@ -129,7 +129,7 @@ func sideOf(in *catalog.Input) string {
 }
 
 // chooseSides picks one side of each group, or none of one that may be blank.
-func chooseSides(random *rand.Rand, c *catalog.Calculator) map[string]string {
+func chooseSides(random *rand.Rand, c *form.Calculator) map[string]string {
 	sides := map[string]string{}
 	for i := range c.Inputs {
 		in := &c.Inputs[i]
@@ -150,7 +150,7 @@ var typical = map[quantity.Kind]float64{
 }
 
 // amount returns a value near the example's, the default's or a typical one.
-func amount(random *rand.Rand, c *catalog.Calculator, in *catalog.Input) string {
+func amount(random *rand.Rand, c *form.Calculator, in *form.Input) string {
 	middle := typical[in.Kind]
 	for _, text := range []string{in.Default, exampleText(c, in.Name)} {
 		if q, err := quantity.Read(text, in.Kind, "", quantity.Style{Decimal: '.'}); err == nil {
@@ -168,7 +168,7 @@ func amount(random *rand.Rand, c *catalog.Calculator, in *catalog.Input) string 
 	return strconv.FormatFloat(value, 'f', []int{1, 2, 4}[random.IntN(3)], 64)
 }
 
-func exampleText(c *catalog.Calculator, name string) string {
+func exampleText(c *form.Calculator, name string) string {
 	for _, g := range c.Example.Given {
 		if g.Name == name {
 			return g.Text
@@ -178,7 +178,7 @@ func exampleText(c *catalog.Calculator, name string) string {
 }
 
 // list returns mark lengths of some bars: those of later stages are shorter.
-func list(random *rand.Rand, in *catalog.Input, bars int) string {
+func list(random *rand.Rand, in *form.Input, bars int) string {
 	first := map[string]float64{"plastic": 100, "leather-hard": 98, "dry": 94, "fired": 88}[in.Name]
 	if random.IntN(40) == 0 {
 		bars++
@@ -209,14 +209,14 @@ var mistakes = []string{
 }
 
 // spoil changes one to three inputs into mistakes.
-func spoil(random *rand.Rand, c *catalog.Calculator, given []catalog.Setting) []catalog.Setting {
+func spoil(random *rand.Rand, c *form.Calculator, given []form.Setting) []form.Setting {
 	for range 1 + random.IntN(3) {
 		text := mistakes[random.IntN(len(mistakes))]
 		switch random.IntN(4) {
 		case 0:
-			given = append(given, catalog.Setting{Name: c.Inputs[random.IntN(len(c.Inputs))].Name, Text: text})
+			given = append(given, form.Setting{Name: c.Inputs[random.IntN(len(c.Inputs))].Name, Text: text})
 		case 1:
-			given = append(given, catalog.Setting{Name: []string{"colour", "mass.unit", "", "volume.unit", "x.unit"}[random.IntN(5)], Text: text})
+			given = append(given, form.Setting{Name: []string{"colour", "mass.unit", "", "volume.unit", "x.unit"}[random.IntN(5)], Text: text})
 		default:
 			if len(given) > 0 {
 				given[random.IntN(len(given))].Text = text

@@ -2,7 +2,7 @@ package catalog
 
 import "slipbook/calculators/form"
 
-// The engine's words, for those who ask the catalog.
+// The engine's words, as these tests call them.
 type (
 	// Answer is form.Answer.
 	Answer = form.Answer
