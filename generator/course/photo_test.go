@@ -69,6 +69,8 @@ func TestNothingUnseenIsPublished(t *testing.T) {
 		{"pictures/exif.jpg", slices.Concat(asJPEG[:2], jfif, exif(binary.BigEndian, 1), profile, asJPEG[2:]), profile, false},
 		{"pictures/side.jpg", slices.Concat(asJPEG[:2], exif(binary.BigEndian, 6), asJPEG[2:]), exifOf(6), true},
 		{"pictures/other.jpg", slices.Concat(asJPEG[:2], exif(binary.LittleEndian, 8), asJPEG[2:]), exifOf(8), true},
+		{"pictures/fifth.jpg", slices.Concat(asJPEG[:2], exif(binary.BigEndian, 5), asJPEG[2:]), exifOf(5), true},
+		{"pictures/fourth.jpg", slices.Concat(asJPEG[:2], exif(binary.BigEndian, 4), asJPEG[2:]), exifOf(4), false},
 		{"pictures/down.jpg", slices.Concat(asJPEG[:2], exif(binary.LittleEndian, 3), asJPEG[2:]), exifOf(3), false},
 		{"pictures/wrong.jpg", slices.Concat(asJPEG[:2], exif(binary.LittleEndian, 77), asJPEG[2:]), nil, false},
 		{"pictures/more.jpg", slices.Concat(asJPEG[:2], segment(0xe0, "JFXX\x00"+secret), segment(0xe1, "http://ns.adobe.com/xap/1.0/\x00"+secret), segment(0xe2, "MPF\x00"+secret),

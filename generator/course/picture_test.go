@@ -2,6 +2,7 @@ package course
 
 import (
 	"bytes"
+	"fmt"
 	"image"
 	"image/color"
 	"image/gif"
@@ -11,6 +12,8 @@ import (
 	"strings"
 	"testing"
 	"testing/fstest"
+
+	"slipbook/generator/finding"
 )
 
 func encoded(t *testing.T, encode func(io.Writer, image.Image) error) []byte {
@@ -64,6 +67,7 @@ func TestPictures(t *testing.T) {
 		{"pictures/cut.png", asPNG[:len(asPNG)-14], "the picture is damaged, or not of the kind its name says"},
 		{"pictures/empty.png", withoutPoints(asPNG), "the picture is damaged, or not of the kind its name says"},
 		{"pictures/wide.gif", sized(asGIF, 65535, 65535), "the picture has 65535 × 65535 points, more than 16 million"},
+		{"pictures/most.gif", sized(asGIF, 4001, 4000), "the picture has 4001 × 4000 points, more than 16 million"},
 		{"pictures/large.svg", []byte(svgStart + strings.Repeat(" ", drawingLimit) + "</svg>"), "the file is larger than 128 KiB"},
 	}
 	files := fstest.MapFS{"course.yaml": {Data: []byte("title: x\n")}}
@@ -85,5 +89,42 @@ func TestPictures(t *testing.T) {
 		case p != nil && (p.Width != 30 || p.Height != 20 || p.SVG != nil || !bytes.Equal(p.Data, tt.data) || p.Path != tt.name):
 			t.Errorf("%s: %d x %d", tt.name, p.Width, p.Height)
 		}
+	}
+}
+
+// TestPicturesTogether wants the pictures of a course to be bounded together, by
+// their points and by their bytes.
+func TestPicturesTogether(t *testing.T) {
+	var b bytes.Buffer
+	if err := png.Encode(&b, image.NewPaletted(image.Rect(0, 0, 4000, 4000), color.Palette{color.Black})); err != nil {
+		t.Fatal(err)
+	}
+	files := fstest.MapFS{"course.yaml": {Data: []byte("title: x\n")}}
+	for i := range mostPoints/16_000_000 + 1 {
+		files[fmt.Sprintf("pictures/a%02d.png", i)] = &fstest.MapFile{Data: b.Bytes()}
+	}
+	_, found := Load(files)
+	wantSize(t, found, "pictures/a25.png:1:1: error: up to this one, all pictures together have more than 400 million points (picture-size)")
+
+	files = fstest.MapFS{"course.yaml": {Data: []byte("title: x\n")}}
+	heavy := make([]byte, pictureLimit) // too large for one page already, but counted
+	for i := range mostPictureBytes/pictureLimit + 2 {
+		files[fmt.Sprintf("pictures/b%02d.png", i)] = &fstest.MapFile{Data: heavy}
+	}
+	_, found = Load(files)
+	wantSize(t, found, "pictures/b51.png:1:1: error: up to this one, all pictures together are larger than 256 MiB (picture-size)")
+}
+
+// wantSize wants one finding about the size of pictures.
+func wantSize(t *testing.T, found finding.List, want string) {
+	t.Helper()
+	var got []string
+	for _, f := range found {
+		if f.Rule == finding.PictureSize {
+			got = append(got, strings.Split(f.String(), "\n")[0])
+		}
+	}
+	if len(got) != 1 || got[0] != want {
+		t.Errorf("got %v, want %s", got, want)
 	}
 }

@@ -52,6 +52,7 @@ func TestWhatIsWrongWithTables(t *testing.T) {
 	for _, c := range []struct{ name, text, rows, want string }{
 		{"nothing", "", "", "1:1: error: the table is empty (table-form) | Write the names of its columns into the first row: id,slip."},
 		{"semicolons", "id;slip\nt-1;white\n", "", "1:1: error: the cells of this table are not separated by commas (table-form) | Save it again as CSV with commas between the cells."},
+		{"semicolons in a name", "id,slip;x\nt-1,white\n", "", "1:4: error: `slip;x` is not a column that is known here (unknown-key) | Did you mean `slip`? The columns are: id, slip, cone, seen."},
 		{"unknown column", "id,slip,con\nt-1,white,6\n", "", "1:9: error: `con` is not a column that is known here (unknown-key) | Did you mean `cone`? The columns are: id, slip, cone, seen."},
 		{"column twice", "id,slip,id\nt-1,white,t-1\n", "", "1:9: error: there is a second column `id` (repeated-key) | Keep one of the two."},
 		{"column without a name", "id,,slip\n", "", "1:4: error: column 2 has no name (table-form) | Write one of: id, slip, cone, seen; or take the column out."},

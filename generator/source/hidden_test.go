@@ -71,6 +71,8 @@ func TestHiddenCharactersInTheirPlaces(t *testing.T) {
 		{"in a key", `"k\u200bey": a` + "\n", "1:1: error: an escape stands here: this character, U+200B, takes no room and cannot be seen (hidden-character)" + copied},
 		{"each where it stands", "é: a\u200bb\nkey: c\u200b\n", "1:5: error: this character, U+200B, takes no room and cannot be seen (hidden-character)" + copied + "\n2:7: error: this character, U+200B, takes no room and cannot be seen (hidden-character)" + copied},
 		{"one picture of several", "key: 🧑\u200d🏫\n", ""},
+		{"another between two of them", "key: 🧑\u200b🏫\n", "1:7: error: this character, U+200B, takes no room and cannot be seen (hidden-character)" + copied},
+		{"a joiner behind one alone", "key: 🧑\u200da\n", "1:7: error: this character, U+200D, takes no room and cannot be seen (hidden-character)" + copied},
 		{"a joiner between letters", "key: a\u200db\n", "1:7: error: this character, U+200D, takes no room and cannot be seen (hidden-character)" + copied},
 	} {
 		if got := said(hiddenIn("en", c.yaml)); got != c.want {

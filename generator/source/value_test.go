@@ -36,6 +36,19 @@ func TestTextIsOneLine(t *testing.T) {
 	}
 }
 
+func TestIDs(t *testing.T) {
+	for text, want := range map[string]string{
+		"leather-hard": "", "a1": "", "console": "", "com10": "",
+		"con": "Windows keeps", "aux": "Windows keeps", "com1": "Windows keeps", "lpt9": "Windows keeps", "nul": "Windows keeps", "prn": "Windows keeps",
+		"Con": "cannot be an id", "a.": "cannot be an id", "a--b": "cannot be an id", "-a": "cannot be an id", "a b": "cannot be an id", "é": "cannot be an id",
+	} {
+		v, file := read(text)
+		if got := v.ID(); got != text || (want == "") != (len(file.Found) == 0) || !strings.Contains(said(file), want) {
+			t.Errorf("%s: %q, found %q", text, got, said(file))
+		}
+	}
+}
+
 func TestOpeningBlocks(t *testing.T) {
 	const missing = "1:1: error: the page does not start with its opening block (opening-block) | Start the file with a line ---, then a line such as `title: Mix a slip`, then a line --- again."
 	const open = "1:1: error: the opening block that starts here is not closed (opening-block) | Put a line of three hyphens, ---, between the last key and the text of the page."
@@ -62,7 +75,7 @@ func TestOpeningBlocks(t *testing.T) {
 			t.Errorf("%s: title %q, rest %q, found\n%s\nwant\n%s", c.name, title, rest, words, c.want)
 		}
 		text.Blank(after)
-		if got := string(text.Bytes); len(got) != len(c.text) || strings.TrimSpace(got[:after]) != "" || strings.Count(got, "\n") != strings.Count(c.text, "\n") {
+		if got := string(text.Bytes); len(got) != len(c.text) || strings.TrimSpace(got[:after]) != "" || strings.Count(got, "\n") != strings.Count(c.text, "\n") || strings.Count(got, "\r") != strings.Count(c.text, "\r") {
 			t.Errorf("%s: blanked %q", c.name, got)
 		}
 	}
