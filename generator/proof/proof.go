@@ -55,6 +55,7 @@ func (r *Reader) Read(c *course.Course, loading finding.List) (*Reading, finding
 	all = append(all, found...)
 	all = append(all, r.resolve(reading)...)
 	all = append(all, checkPictures(c, reading.Pages)...)
+	all = append(all, checkDrawn(reading.Pages)...)
 	all = append(all, rules.terms.checkLinks(reading.Pages)...)
 	all = append(all, rules.terms.checkUnused(reading.Pages)...)
 	all = append(all, rules.spelling.checkTables(c)...)
