@@ -6,7 +6,6 @@ import (
 	"io/fs"
 	"maps"
 	"math/rand/v2"
-	"os"
 	"slices"
 	"strings"
 	"testing"
@@ -28,7 +27,7 @@ var edits = map[bool]int{false: 500, true: 40}[raced]
 // theme, adds, renames and removes pages, and now and then breaks something.
 func TestEditsGiveWhatAFreshStartGives(t *testing.T) {
 	w := newWriter(t)
-	kept := &handbook{lessons: w.load, theme: w.theme}
+	kept := &handbook{lessons: w.load, theme: w.look}
 	for n := range edits {
 		what := w.edit()
 		was, is := w.edition(kept), w.edition(w.handbook())
@@ -60,7 +59,7 @@ type writer struct {
 }
 
 func newWriter(t *testing.T) *writer {
-	studio, err := themes.Open(houseTheme)
+	studio, err := themes.Open(houseTheme, "en-GB")
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -89,12 +88,14 @@ func newWriter(t *testing.T) *writer {
 
 // handbook makes a handbook that has kept nothing yet of the course.
 func (w *writer) handbook() *handbook {
-	w.shared.theme = w.theme
-	if _, err := w.shared.bundle(); err != nil {
+	w.shared.theme = w.look
+	if _, err := w.shared.bundle(""); err != nil {
 		w.t.Fatal(err)
 	}
-	return &handbook{lessons: w.load, theme: w.theme, look: w.shared.look, shared: w.shared.shared, made: w.shared.made}
+	return &handbook{lessons: w.load, theme: w.look, look: w.shared.look, shared: w.shared.shared, made: w.shared.made}
 }
+
+func (w *writer) look(string) (fs.FS, error) { return w.theme, nil }
 
 func (w *writer) load() (*course.Course, finding.List) { return course.Load(w.content) }
 
@@ -318,11 +319,10 @@ const wordsFile = "words.yaml"
 // TestTheDemoTwice makes the demo course twice with one handbook and wants the
 // same both times.
 func TestTheDemoTwice(t *testing.T) {
-	theme, err := themes.Open(houseTheme)
+	h, err := open("../content", houseTheme)
 	if err != nil {
 		t.Fatal(err)
 	}
-	h := &handbook{lessons: func() (*course.Course, finding.List) { return course.Load(os.DirFS("../content")) }, theme: theme}
 	w := &writer{t: t}
 	first, second := w.edition(h), w.edition(h)
 	if len(first.files) == 0 || !maps.EqualFunc(first.files, second.files, bytes.Equal) {

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"io/fs"
 	"os"
+	"slices"
 	"strings"
 
 	"slipbook/generator/assets"
@@ -23,7 +24,7 @@ const houseTheme = "studio"
 type handbook struct {
 	lessons func() (*course.Course, finding.List) // reads the content folder
 	reader  proof.Reader                          // keeps what it read of pages that stay the same
-	theme   fs.FS
+	theme   func(language string) (fs.FS, error)  // in a language
 	copy    press.Copy
 	look    *press.Theme      // read when first needed, then kept as long as the theme stays the same
 	shared  *assets.Bundle    // made with it: lessons do not change it
@@ -35,11 +36,13 @@ func open(content, theme string) (*handbook, error) {
 	if err := findContent(content); err != nil {
 		return nil, err
 	}
-	look, err := themes.Open(theme)
-	if err != nil {
+	if !slices.Contains(themes.Names(), theme) {
 		return nil, refuse("there is no look %q; choose one of: %s", theme, strings.Join(themes.Names(), ", "))
 	}
-	return &handbook{lessons: func() (*course.Course, finding.List) { return load(content) }, theme: look}, nil
+	return &handbook{
+		lessons: func() (*course.Course, finding.List) { return load(content) },
+		theme:   func(language string) (fs.FS, error) { return themes.Open(theme, language) },
+	}, nil
 }
 
 // findContent refuses a content folder that is not there.
@@ -77,7 +80,7 @@ func (h *handbook) print(ctx context.Context) (*press.Edition, finding.List, err
 	if findings.Stop() || ctx.Err() != nil {
 		return nil, findings, nil
 	}
-	shared, err := h.bundle()
+	shared, err := h.bundle(reading.Course.Language)
 	if err != nil || ctx.Err() != nil {
 		return nil, findings, err
 	}
@@ -85,14 +88,18 @@ func (h *handbook) print(ctx context.Context) (*press.Edition, finding.List, err
 	return edition, findings, err
 }
 
-// bundle reads the theme and makes the files that pages share, unless they were
-// made of the same theme before.
-func (h *handbook) bundle() (*assets.Bundle, error) {
-	theme, err := digest(h.theme)
-	if err != nil || h.shared != nil && theme == h.made {
+// bundle reads the theme in a language and makes the files that pages share,
+// unless they were made of the same theme before.
+func (h *handbook) bundle(language string) (*assets.Bundle, error) {
+	theme, err := h.theme(language)
+	if err != nil {
+		return nil, err
+	}
+	sum, err := digest(theme)
+	if err != nil || h.shared != nil && sum == h.made {
 		return h.shared, err
 	}
-	look, err := press.Open(h.theme)
+	look, err := press.Open(theme)
 	if err != nil {
 		return nil, err
 	}
@@ -100,11 +107,11 @@ func (h *handbook) bundle() (*assets.Bundle, error) {
 	if err != nil {
 		return nil, err
 	}
-	shared, err := assets.Make(h.theme, engine)
+	shared, err := assets.Make(theme, engine)
 	if err != nil {
 		return nil, err
 	}
-	h.look, h.shared, h.made = look, shared, theme
+	h.look, h.shared, h.made = look, shared, sum
 	return shared, nil
 }
 

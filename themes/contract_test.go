@@ -121,7 +121,7 @@ func notForScripts(name string, styles map[string]string) bool {
 // TestScriptsAndTemplatesAgree compares scripts, templates and the list of what
 // they agree on, each with the others.
 func TestScriptsAndTemplatesAgree(t *testing.T) {
-	theme, err := Open("studio")
+	theme, err := Open("studio", "en-GB")
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -181,7 +181,7 @@ var (
 
 // TestScriptsFindNothingByItsClass keeps looks free to change.
 func TestScriptsFindNothingByItsClass(t *testing.T) {
-	theme, err := Open("studio")
+	theme, err := Open("studio", "en-GB")
 	if err != nil {
 		t.Fatal(err)
 	}

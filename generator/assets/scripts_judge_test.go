@@ -43,7 +43,7 @@ func withTests(t *testing.T) (theme fstest.MapFS, tests []string) {
 		}
 		return names
 	}
-	studio, err := themes.Open("studio")
+	studio, err := themes.Open("studio", "en-GB")
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -121,7 +121,7 @@ func TestInksCanBeRead(t *testing.T) {
 // style returns a style sheet of the theme.
 func style(t *testing.T, name string) string {
 	t.Helper()
-	theme, err := themes.Open("studio")
+	theme, err := themes.Open("studio", "en-GB")
 	if err != nil {
 		t.Fatal(err)
 	}

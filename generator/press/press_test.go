@@ -45,7 +45,7 @@ func opened(t testing.TB, theme fs.FS) *Theme {
 // studio reads the studio theme.
 func studio(t testing.TB) *Theme {
 	t.Helper()
-	theme, err := themes.Open("studio")
+	theme, err := themes.Open("studio", "en-GB")
 	if err != nil {
 		t.Fatal(err)
 	}

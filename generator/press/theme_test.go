@@ -65,7 +65,7 @@ func TestThemeLacksATemplate(t *testing.T) {
 // copyTheme gives the studio theme in a form that a test may change.
 func copyTheme(t *testing.T) fstest.MapFS {
 	t.Helper()
-	theme, err := themes.Open("studio")
+	theme, err := themes.Open("studio", "en-GB")
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -161,7 +161,7 @@ func TestStatesOfTheTable(t *testing.T) {
 func TestOtherWordsAreTyped(t *testing.T) {
 	html := printCalculator(t, calculatorPress(t, ','), "tile-plan", 1, markup.Setting{Name: "cones", Value: "06, 6"})
 	wantHolds(t, html, `name="cones" value="06, 6"`, `inputmode="text"`)
-	if strings.Contains(html, "data-rows") || strings.Contains(html, "data-medium") {
+	if strings.Contains(html, "data-rows") || strings.Contains(html, "data-fits") {
 		t.Error("words that are no layers are offered as layers")
 	}
 }

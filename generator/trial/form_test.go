@@ -129,7 +129,7 @@ func (f *form) layers(text string) {
 		if layer.Medium >= 0 {
 			medium = table.Media[layer.Medium].Name
 		}
-		f.pick(row+".querySelector('[data-medium]')", medium)
+		f.pick(row+".querySelector('select')", medium)
 		ways := row + ".querySelectorAll('[data-way]')"
 		for ask[string](f.tab, ways+"[0].value") != "" {
 			f.pick(ways+"[0]", "")
@@ -160,7 +160,7 @@ func (f *form) coats(text string) {
 				coat, fixed = medium, said
 			}
 		}
-		f.pick(row+".querySelector('[data-medium]')", coat)
+		f.pick(row+".querySelector('select')", coat)
 		f.pick(row+".querySelector('[data-fixed]')", fixed)
 	}
 }

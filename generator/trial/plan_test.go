@@ -95,7 +95,7 @@ func TestPlanByTouch(t *testing.T) {
 	pouring, scratching, carving := wayOf(t, table, "pouring"), wayOf(t, table, "scratching-through"), wayOf(t, table, "carving")
 	f.pick(f.boxes("state")+"[0]", "soft-leather-hard")
 	way := func(row, n int) string { return fmt.Sprintf("%s[%d].querySelectorAll('[data-way]')[%d]", rows, row, n) }
-	medium := func(row int) string { return fmt.Sprintf("%s[%d].querySelector('[data-medium]')", rows, row) }
+	medium := func(row int) string { return fmt.Sprintf("%s[%d].querySelector('select')", rows, row) }
 	if got := f.offered(way(0, 0)); len(got) > 0 {
 		t.Errorf("before a medium is chosen there is offered: %q", got)
 	}
@@ -324,7 +324,7 @@ func TestPlanByKeyboard(t *testing.T) {
 	choose("Underglaze")
 	to(coats + "[0].querySelector('[data-fixed]')")
 	choose("It is")
-	to(rows + "[0].querySelector('[data-medium]')")
+	to(rows + "[0].querySelector('select')")
 	choose("Coloured")
 	for n, name := range []string{"Pouring", "Scratching"} {
 		to(fmt.Sprintf("%s[0].querySelectorAll('[data-way]')[%d]", rows, n))
