@@ -63,7 +63,8 @@ func processor(t *testing.T) time.Duration {
 
 // TestHostilePages reads each in bounded time and memory, and makes no more of
 // it than a small multiple of what is written. The bounds are far above what is
-// needed, and far below what it took.
+// needed, and far below what it took; that on time only tells a page that never
+// ends from a busy machine.
 func TestHostilePages(t *testing.T) {
 	for name, text := range hostile {
 		var before, after runtime.MemStats
@@ -73,7 +74,7 @@ func TestHostilePages(t *testing.T) {
 		took := processor(t) - begun
 		runtime.ReadMemStats(&after)
 		made := (after.TotalAlloc - before.TotalAlloc) >> 20
-		if took > 10*time.Second || made > 1200 || len(d.HTML) > 15*len(text) {
+		if took > 5*time.Minute || made > 1200 || len(d.HTML) > 15*len(text) {
 			t.Errorf("%s: took %v, made %d MB, HTML of %d KB out of %d KB", name, took, made, len(d.HTML)>>10, len(text)>>10)
 		}
 		t.Logf("%-45s %7d KB %6d ms %5d MB made, HTML %6d KB, %d findings", name, len(text)>>10, took.Milliseconds(), made, len(d.HTML)>>10, len(found))
