@@ -80,7 +80,7 @@ func (i *impression) card(m course.Medium, at place) (pageView, error) {
 			return nil, err
 		}
 	}
-	v.Size = cardSize(v.letters())
+	v.Size = i.print.Card.size(v.letters())
 	return v, nil
 }
 

@@ -6,37 +6,17 @@ import (
 	"slipbook/generator/course"
 )
 
-// A card is one sheet, A4 or US Letter, whatever the course holds: the more
-// there is, the smaller the type. The figures are those of the style sheet, in
-// points, and were tried by printing; generator/trial holds them.
-const (
-	cardHeight  = 700.0 // of US Letter inside its margins, without the title
-	cardColumn  = 258.0 // one of two
-	cardLeading = 1.3   // of a line, in sizes of the type
-	cardLetter  = 0.43  // the mean width of a letter, likewise
-)
-
-// cardSizes are the sizes of the type with their classes, the largest first.
-var cardSizes = []struct {
-	class  string
-	points float64
-}{{"card-1", 9.5}, {"card-2", 8.8}, {"card-3", 8}, {"card-4", 7.3}, {"card-5", 6.6}, {"card-6", 6}}
-
-// cardSize returns the class of the largest type in which pieces of text, each
-// on lines of its own, are one sheet of two columns.
-func cardSize(letters []int) string {
-	class := ""
-	for _, size := range cardSizes {
-		class = size.class
-		lines, fit := 0.0, cardColumn/(cardLetter*size.points)
+// size returns the class of the largest type in which pieces of text, each on lines
+// of its own, are one sheet of two columns, A4 or US Letter, whatever the course
+// holds: the more there is, the smaller the type.
+func (p cardPrint) size(letters []int) string {
+	return largest(p.Sizes, func(points float64) bool {
+		lines, fit := 0.0, p.Column/(p.Letter*points)
 		for _, n := range letters {
-			lines += 0.2 + float64(1+int(float64(max(0, n-1))/fit)) // 0.2 of a line stands between two
+			lines += p.Between + float64(1+int(float64(max(0, n-1))/fit))
 		}
-		if lines*size.points*cardLeading <= 2*cardHeight {
-			break
-		}
-	}
-	return class
+		return lines*points*p.Leading <= 2*p.Height
+	})
 }
 
 // headings is what the headings of a card take, in letters a heading: each as

@@ -89,7 +89,7 @@ func (i *impression) chartSheets() []sheet {
 			Others: i.chartOthers(at),
 			Safety: i.care(at, i.tableCares()...),
 		}
-		v.Size = sheetSize(v)
+		v.Size = i.print.Chart.size(v)
 		return v, nil
 	}}}
 }

@@ -71,7 +71,7 @@ func (i *impression) courseCard(at place) (pageView, error) {
 		v.Cards = append(v.Cards, link{Title: m.Name, Address: at.to(address.Card(m.ID))})
 	}
 	v.Safety = i.courseSafety(at)
-	v.Size = cardSize(v.letters())
+	v.Size = i.print.Card.size(v.letters())
 	return v, nil
 }
 

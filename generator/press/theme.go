@@ -17,6 +17,7 @@ type Theme struct {
 	pages  *template.Template // for pages
 	inBook *template.Template // the same for chapters of the book
 	words  words
+	print  printing
 	icons  map[string]template.HTML // by name without ".svg"
 	screen map[string]bool          // those that only a screen shows
 }
@@ -51,6 +52,9 @@ func (t *Theme) read(theme fs.FS) error {
 		return err
 	}
 	if err := t.words.checkNeeded(); err != nil {
+		return err
+	}
+	if t.print, err = readPrinting(theme); err != nil {
 		return err
 	}
 	if t.icons, t.screen, err = readIcons(theme); err != nil {

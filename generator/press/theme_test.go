@@ -20,6 +20,10 @@ func TestThemeIsRefused(t *testing.T) {
 		{"a state without a drawing", "icons/state-bisque.svg", "", "no drawing icons/state-bisque.svg"},
 		{"no words", "words.yaml", "", "words.yaml"},
 		{"a word that the press says", "words.yaml", "home: Home\n", `words.yaml has no "answers"`},
+		{"no figures for print", "print.yaml", "", "print.yaml"},
+		{"a figure that nobody knows", "print.yaml", "chart: {hight: 3}\n", "hight"},
+		{"a figure that is missing", "print.yaml", "chart: {height: 3}\n", `a figure of "chart" is missing`},
+		{"a size without its class", "print.yaml", strings.ReplaceAll(printYAML, "class: b", "class: ''"), "a size needs a class and points"},
 		{"a mark that the book cannot heed", "pieces/asked.html", `{{define "asked"}}{{if .ID}}<p data-screen>{{end}}</p>{{end}}`,
 			`template "asked": <p data-screen> does not end in the branch in which it begins`},
 		{"a link that the book cannot number", "pieces/asked.html", `{{define "asked"}}<a href="{{.ID}}">{{if .Ask}}</a>{{end}}{{end}}`, `template "asked": the link to`},
@@ -38,6 +42,11 @@ func TestThemeIsRefused(t *testing.T) {
 		})
 	}
 }
+
+// printYAML is a print.yaml with one size for each.
+const printYAML = `chart: {sizes: [{class: a, points: 7}], height: 500, leading: 1, note-leading: 1, cell-letters: 30, broken-off: 4, name-letters: 20, note-letters: 60}
+card: {sizes: [{class: b, points: 9}], height: 700, column: 250, leading: 1, letter: 0.4}
+`
 
 // TestThemeLacksATemplate wants a theme without one of the templates that the
 // press prints with to be refused.
