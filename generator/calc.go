@@ -117,7 +117,7 @@ func (c *calcCommand) settings(s *streams) (form.Settings, error) {
 	case err != nil:
 		return form.Plain(), err
 	}
-	lessons, findings := load(folder)
+	lessons, findings := load(new(course.Reader), folder)
 	if err := stopFor(s, findings, planned); err != nil {
 		return form.Plain(), err
 	}

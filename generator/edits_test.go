@@ -10,6 +10,7 @@ import (
 	"strings"
 	"testing"
 	"testing/fstest"
+	"time"
 
 	"slipbook/generator/course"
 	"slipbook/generator/course/coursetest"
@@ -27,7 +28,8 @@ var edits = map[bool]int{false: 500, true: 40}[raced]
 // theme, adds, renames and removes pages, and now and then breaks something.
 func TestEditsGiveWhatAFreshStartGives(t *testing.T) {
 	w := newWriter(t)
-	kept := &handbook{lessons: w.load, theme: w.look}
+	var reader course.Reader
+	kept := &handbook{lessons: func() (*course.Course, finding.List) { return reader.Load(w.content) }, theme: w.look}
 	for n := range edits {
 		what := w.edit()
 		was, is := w.edition(kept), w.edition(w.handbook())
@@ -81,6 +83,9 @@ func newWriter(t *testing.T) *writer {
 			list, rest, _ := strings.Cut(rest, "]")
 			put(w.content, name, head+"lessons:\n  - "+strings.ReplaceAll(list, ", ", "\n  - ")+rest)
 		}
+	}
+	for name, file := range w.content {
+		put(w.content, name, string(file.Data))
 	}
 	w.sound = maps.Clone(w.content)
 	return w
@@ -143,10 +148,14 @@ func (w *writer) edit() string {
 	return k.name + " " + k.do()
 }
 
-// put changes a file.
+// put changes a file, later than any was changed before, and long ago.
 func put(files fstest.MapFS, name, text string) {
-	files[name] = &fstest.MapFile{Data: []byte(text), Mode: 0o644}
+	changes++
+	files[name] = &fstest.MapFile{Data: []byte(text), Mode: 0o644, ModTime: time.Unix(changes, 0)}
 }
+
+// changes counts the changes of files.
+var changes int64
 
 // pages lists the Markdown files.
 func (w *writer) pages() []string {

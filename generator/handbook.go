@@ -23,7 +23,7 @@ const houseTheme = "studio"
 // handbook is a handbook to be made: its lessons and its look.
 type handbook struct {
 	lessons func() (*course.Course, finding.List) // reads the content folder
-	reader  proof.Reader                          // keeps what it read of pages that stay the same
+	reader  proof.Reader                          // keeps what it found in pages that stay the same
 	theme   func(language string) (fs.FS, error)  // in a language
 	copy    press.Copy
 	look    *press.Theme      // read when first needed, then kept as long as the theme stays the same
@@ -39,8 +39,9 @@ func open(content, theme string) (*handbook, error) {
 	if !slices.Contains(themes.Names(), theme) {
 		return nil, refuse("there is no look %q; choose one of: %s", theme, strings.Join(themes.Names(), ", "))
 	}
+	var reader course.Reader
 	return &handbook{
-		lessons: func() (*course.Course, finding.List) { return load(content) },
+		lessons: func() (*course.Course, finding.List) { return load(&reader, content) },
 		theme:   func(language string) (fs.FS, error) { return themes.Open(theme, language) },
 	}, nil
 }
@@ -56,13 +57,13 @@ func findContent(dir string) error {
 // load reads the lessons of a content folder. It is opened anew each time,
 // since another may have come in its place, and as a root, so that no link in it
 // leads out. Of a folder that cannot be opened the findings say so.
-func load(dir string) (*course.Course, finding.List) {
+func load(reader *course.Reader, dir string) (*course.Course, finding.List) {
 	root, err := os.OpenRoot(dir)
 	if err != nil {
-		return course.Load(os.DirFS(dir))
+		return reader.Load(os.DirFS(dir))
 	}
 	defer root.Close() // everything is read into memory
-	return course.Load(root.FS())
+	return reader.Load(root.FS())
 }
 
 // read loads the lessons, reads every page and resolves every reference: what

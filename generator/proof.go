@@ -20,7 +20,7 @@ func (c *proofCommand) Run(s *streams) error {
 		return err
 	}
 	var reader proof.Reader
-	reading, findings := reader.Read(load(c.Content))
+	reading, findings := reader.Read(load(new(course.Reader), c.Content))
 	if err := findings.Write(s.out, c.Format); err != nil {
 		return err
 	}

@@ -20,17 +20,36 @@ type parsedPage struct {
 	end           int // of the opening block in the source
 	lessons       source.Value
 	before, after []source.Value
+
+	job     loadJob
+	key     keptKey
+	mayKeep bool      // it has a key
+	kept    *keptPage // it was not read now
 }
 
-// parsePage reads a page and its opening block. It knows the media of the
+// parsePage reads a page, or takes it as it was read before.
+func (l *loader) parsePage(job loadJob) *parsedPage {
+	key, ok := l.keyOf(job)
+	if ok {
+		if p := l.recall(job, key); p != nil {
+			return p
+		}
+	}
+	p := l.parseAnew(job)
+	p.key, p.mayKeep = key, ok
+	return p
+}
+
+// parseAnew reads a page and its opening block. It knows the media of the
 // decoration table and nothing of the other pages, so that many can be read at
 // once. A file that is no text makes an empty page: links to it still lead
 // somewhere, and one finding says what is wrong.
-func (l *loader) parsePage(job loadJob) *parsedPage {
+func (l *loader) parseAnew(job loadJob) *parsedPage {
 	s, ok := source.Read(l.fsys, job.file, textLimit)
 	p := &parsedPage{
 		page:   &Page{Kind: job.kind, File: job.file, Address: job.address, Unit: job.unit, Source: s.Bytes},
 		source: s,
+		job:    job,
 	}
 	if !ok {
 		return p

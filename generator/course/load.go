@@ -24,8 +24,9 @@ import (
 // that is wrong with the folder, sorted. Where a finding is an error, what it
 // speaks of is left out or empty: ids may then lead nowhere. Load reads files in
 // parallel and answers the same every time.
-func Load(fsys fs.FS) (*Course, finding.List) {
-	l := &loader{fsys: fsys, course: &Course{
+func (r *Reader) Load(fsys fs.FS) (*Course, finding.List) {
+	r.begin()
+	l := &loader{fsys: fsys, reader: r, course: &Course{
 		Language:   "en",
 		Decimal:    '.',
 		Measures:   "metric",
@@ -40,6 +41,7 @@ func Load(fsys fs.FS) (*Course, finding.List) {
 	l.hazards()
 	l.untaught()
 	l.decoration(known)
+	l.mediaDigest = l.digest(settingsFile, hazardsFile, tableFile)
 	l.glossary()
 	l.pictures()
 	l.pages(units, known)

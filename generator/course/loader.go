@@ -1,6 +1,7 @@
 package course
 
 import (
+	"crypto/sha256"
 	"io/fs"
 	"path"
 	"path/filepath"
@@ -14,11 +15,13 @@ import (
 // loader is a course being read.
 type loader struct {
 	fsys   fs.FS
+	reader *Reader
 	course *Course
 	found  finding.List
 	open   []*source.Text // files read, whose findings are gathered at the end
 
-	pageBytes   int64 // of the pages read so far
+	pageBytes   int64             // of the pages read so far
+	mediaDigest [sha256.Size]byte // of the files that say which media there are
 	hazardIDs   unique
 	hazardsRead bool           // hazards.yaml could be read, or is not there
 	taught      []source.Value // the lessons that hazards name

@@ -173,12 +173,12 @@ func (l *loader) bind(parsed []*parsedPage) {
 		}
 	}
 	for _, p := range parsed {
-		p.page.Head.Before = l.links(p, p.before)
-		p.page.Head.After = l.links(p, p.after)
+		l.follow(p)
 	}
 	for _, p := range parsed {
 		p.source.Blank(p.end)
 	}
+	l.keep(parsed)
 }
 
 // links follows paths written in an opening block to the pages they mean.

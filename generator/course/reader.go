@@ -1,0 +1,134 @@
+package course
+
+import (
+	"crypto/sha256"
+	"io/fs"
+	"sync"
+	"time"
+
+	"slipbook/generator/finding"
+	"slipbook/generator/source"
+)
+
+// Reader reads a course again and again while it is being written, and keeps the
+// lessons that did not change on the disk: a save changes one of them, and reading
+// two thousand takes longer than all the rest. It answers as a fresh one would.
+// The zero Reader is ready; it reads one course at a time.
+type Reader struct {
+	mutex    sync.Mutex
+	old, now map[keptKey]*keptPage
+}
+
+// keptKey tells apart what a lesson was read from. Of a file the disk's own word
+// counts: its size, and when it was changed.
+type keptKey struct {
+	file, language string
+	size, changed  int64
+	table          [sha256.Size]byte // the media that an opening block may name
+}
+
+// keptPage is a lesson with which nothing is wrong by itself.
+type keptPage struct {
+	page          Page
+	before, after []string // content paths
+}
+
+// settled is how long a file must have been left alone to be kept: some disks tell
+// times to two seconds, and a second change within them would not show.
+const settled = 3 * time.Second
+
+// begin forgets what the last reading did not use.
+func (r *Reader) begin() {
+	r.old, r.now = r.now, make(map[keptKey]*keptPage, len(r.now))
+}
+
+// get returns a lesson that was kept.
+func (r *Reader) get(key keptKey) *keptPage {
+	r.mutex.Lock()
+	defer r.mutex.Unlock()
+	kept := r.now[key]
+	if kept == nil {
+		if kept = r.old[key]; kept != nil {
+			r.now[key] = kept
+		}
+	}
+	return kept
+}
+
+func (r *Reader) put(key keptKey, kept *keptPage) {
+	r.mutex.Lock()
+	defer r.mutex.Unlock()
+	r.now[key] = kept
+}
+
+// keyOf returns the key of a lesson's file; not ok where it cannot be kept.
+func (l *loader) keyOf(job loadJob) (key keptKey, ok bool) {
+	info, err := fs.Stat(l.fsys, job.file)
+	if err != nil || job.kind != LessonPage || info.ModTime().IsZero() || time.Since(info.ModTime()) < settled {
+		return key, false
+	}
+	return keptKey{job.file, l.course.Language, info.Size(), info.ModTime().UnixNano(), l.mediaDigest}, true
+}
+
+// recall returns a lesson that was kept as it was parsed; nil where it was not.
+func (l *loader) recall(job loadJob, key keptKey) *parsedPage {
+	kept := l.reader.get(key)
+	if kept == nil {
+		return nil
+	}
+	page := kept.page
+	page.Address, page.Unit = job.address, job.unit
+	return &parsedPage{page: &page, source: source.New(job.file, page.Source), job: job, kept: kept}
+}
+
+// keep keeps the lessons that may be kept, once their opening blocks are blank.
+func (l *loader) keep(parsed []*parsedPage) {
+	for _, p := range parsed {
+		if p.kept != nil || !p.mayKeep || p.source.Found != nil {
+			continue
+		}
+		kept := &keptPage{page: *p.page, before: filesOf(p.page.Head.Before), after: filesOf(p.page.Head.After)}
+		kept.page.Unit, kept.page.Head.Before, kept.page.Head.After = nil, nil, nil
+		l.reader.put(p.key, kept)
+	}
+}
+
+func filesOf(links []Link) []string {
+	var files []string
+	for _, link := range links {
+		files = append(files, link.File)
+	}
+	return files
+}
+
+// follow links a page to those that its opening block names. A kept one that names
+// a page which is gone is read again, so that this is said at its place.
+func (l *loader) follow(p *parsedPage) {
+	if p.kept != nil {
+		before, there := l.known(p.kept.before)
+		after, too := l.known(p.kept.after)
+		if there && too {
+			p.page.Head.Before, p.page.Head.After = before, after
+			return
+		}
+		fresh := l.parseAnew(p.job)
+		l.open = append(l.open, fresh.source)
+		p.source, p.end, p.before, p.after, p.kept = fresh.source, fresh.end, fresh.before, fresh.after, nil
+		p.page.Source, p.page.Head = fresh.page.Source, fresh.page.Head
+	}
+	p.page.Head.Before, p.page.Head.After = l.links(p, p.before), l.links(p, p.after)
+}
+
+// known links the pages with some content paths, if all are there.
+func (l *loader) known(files []string) (links []Link, ok bool) {
+	for _, file := range files {
+		if _, there := l.course.FindPage(file); !there {
+			return nil, false
+		}
+		links = append(links, Link{file})
+	}
+	return links, true
+}
+
+// Load reads the course in a content folder with nothing kept; see Reader.Load.
+func Load(fsys fs.FS) (*Course, finding.List) { return new(Reader).Load(fsys) }

@@ -1,0 +1,94 @@
+package course_test
+
+import (
+	"io/fs"
+	"reflect"
+	"testing"
+	"testing/fstest"
+	"time"
+
+	"slipbook/generator/course"
+	"slipbook/generator/course/coursetest"
+)
+
+// counting is a folder that counts which files are opened.
+type counting struct {
+	fstest.MapFS
+	opened map[string]int
+}
+
+func (c counting) Open(name string) (fs.File, error) {
+	c.opened[name]++
+	return c.MapFS.Open(name)
+}
+
+// dated is the small course with times at which its files were changed.
+func dated(at time.Time) fstest.MapFS {
+	files := coursetest.Small()
+	for _, f := range files {
+		f.ModTime = at
+	}
+	return files
+}
+
+// TestReaderReadsOnlyWhatChanged wants a lesson that did not change to be left
+// alone, one that did to be read, and the same course as from a fresh start.
+func TestReaderReadsOnlyWhatChanged(t *testing.T) {
+	const lesson, other = "units/slip/mix.md", "units/wash/thin.md"
+	files := dated(time.Unix(1, 0))
+	var r course.Reader
+	r.Load(files)
+	now := counting{files, map[string]int{}}
+	files[other] = &fstest.MapFile{Data: append(files[other].Data, "\nMore.\n"...), ModTime: time.Unix(2, 0)}
+	got, found := r.Load(now)
+	if now.opened[other] != 1 || now.opened[lesson] != 0 {
+		t.Errorf("opened %v", now.opened)
+	}
+	want, wanted := course.Load(files)
+	if !reflect.DeepEqual(found, wanted) || !reflect.DeepEqual(got.Pages(), want.Pages()) {
+		t.Errorf("not what a fresh start reads; findings %v, want %v", found, wanted)
+	}
+}
+
+// TestReaderKeepsNothingThatIsFresh wants a file that was changed a moment ago to
+// be read again: a disk may not tell a second change from the first.
+func TestReaderKeepsNothingThatIsFresh(t *testing.T) {
+	const lesson = "units/slip/mix.md"
+	now := time.Now()
+	files := dated(now)
+	var r course.Reader
+	r.Load(files)
+	text := append([]byte(nil), files[lesson].Data...)
+	text[len(text)-3]++
+	files[lesson] = &fstest.MapFile{Data: text, ModTime: now}
+	got, _ := r.Load(files)
+	want, _ := course.Load(files)
+	if !reflect.DeepEqual(got.Pages(), want.Pages()) {
+		t.Error("a change within a moment does not show")
+	}
+}
+
+// TestReaderSaysWhatIsGone wants a page that names one which is gone to say so at
+// its place, and to be read as usual when that is back.
+func TestReaderSaysWhatIsGone(t *testing.T) {
+	files := dated(time.Unix(1, 0))
+	var r course.Reader
+	r.Load(files)
+	unit := files["units/slip/unit.md"]
+	lesson := files["units/slip/measure.md"]
+	files["units/slip/unit.md"] = &fstest.MapFile{Data: []byte("---\ntitle: Slip\nlessons: [mix]\n---\n"), ModTime: time.Unix(2, 0)}
+	delete(files, "units/slip/measure.md")
+	for range 2 {
+		_, found := r.Load(files)
+		_, wanted := course.Load(files)
+		if len(wanted) == 0 || !reflect.DeepEqual(found, wanted) {
+			t.Errorf("found %v, want %v", found, wanted)
+		}
+	}
+	files["units/slip/unit.md"], files["units/slip/measure.md"] = unit, lesson
+	got, found := r.Load(files)
+	want, _ := course.Load(files)
+	if len(found) > 0 || !reflect.DeepEqual(got.Pages(), want.Pages()) {
+		t.Errorf("back again: %v", found)
+	}
+}
