@@ -60,7 +60,7 @@ func resolve(source []byte) string {
 		return string(source)
 	}
 	var b strings.Builder
-	w := bufio.NewWriter(&b)
+	w := bufio.NewWriterSize(&b, len(source)) // a page may have a hundred thousand of these
 	printer.DefaultWriter.Write(w, source)
 	_ = w.Flush() // a strings.Builder takes everything
 	return html.UnescapeString(b.String())
