@@ -18,7 +18,10 @@ var worded sync.Map // of language to form.List
 // the one that stands in for it.
 func In(language string) form.List {
 	w := words.In(language)
-	list, _ := worded.LoadOrStore(w.Language, all.In(w))
+	list, known := worded.Load(w.Language)
+	if !known { // asked first: filling them all in costs more than any look-up
+		list, _ = worded.LoadOrStore(w.Language, all.In(w))
+	}
 	return list.(form.List)
 }
 
