@@ -2,6 +2,7 @@ package course
 
 import (
 	"fmt"
+	"io/fs"
 	"path"
 	"regexp"
 	"strconv"
@@ -157,4 +158,5 @@ type loadJob struct {
 	file    string
 	address string
 	unit    *Unit
+	info    fs.FileInfo // before it was read; nil if the disk has none
 }

@@ -63,8 +63,8 @@ func (r *Reader) put(key keptKey, kept *keptPage) {
 
 // keyOf returns the key of a lesson's file; not ok where it cannot be kept.
 func (l *loader) keyOf(job loadJob) (key keptKey, ok bool) {
-	info, err := fs.Stat(l.fsys, job.file)
-	if err != nil || job.kind != LessonPage || info.ModTime().IsZero() || time.Since(info.ModTime()) < settled {
+	info := job.info
+	if info == nil || job.kind != LessonPage || info.ModTime().IsZero() || time.Since(info.ModTime()) < settled {
 		return key, false
 	}
 	return keptKey{job.file, l.course.Language, info.Size(), info.ModTime().UnixNano(), l.mediaDigest}, true

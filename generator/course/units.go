@@ -20,7 +20,7 @@ func (l *loader) pages(units []named, known bool) {
 	jobs := append(l.home(), l.style()...)
 	for _, n := range units {
 		if u := l.unit(n, folders, taken); u != nil {
-			jobs = append(jobs, loadJob{UnitPage, path.Join(unitsFolder, u.ID, unitFile), unitAddress(u.ID), u})
+			jobs = append(jobs, loadJob{kind: UnitPage, file: path.Join(unitsFolder, u.ID, unitFile), address: unitAddress(u.ID), unit: u})
 		}
 	}
 	parsed := l.readAll(jobs)
@@ -43,7 +43,7 @@ func (l *loader) home() []loadJob {
 		l.report(homeFile, finding.CourseNeeds, "there is no home.md", "Write it, with a title in its opening block: its words stand on the handbook's home page.")
 		return nil
 	}
-	return []loadJob{{HomePage, homeFile, "index.html", nil}}
+	return []loadJob{{kind: HomePage, file: homeFile, address: "index.html"}}
 }
 
 // style is the job for style.md, which a course may have.
@@ -51,7 +51,7 @@ func (l *loader) style() []loadJob {
 	if !source.Exists(l.fsys, styleFile) {
 		return nil
 	}
-	return []loadJob{{StylePage, styleFile, "style.html", nil}}
+	return []loadJob{{kind: StylePage, file: styleFile, address: "style.html"}}
 }
 
 // readAll reads pages in parallel and returns them in order.
@@ -65,13 +65,15 @@ func (l *loader) readAll(jobs []loadJob) []*parsedPage {
 }
 
 // withinLimit returns the jobs up to the size that all pages may have
-// together, so that a course that is read at all is read in bounded memory.
+// together, so that a course that is read at all is read in bounded memory. What
+// the disk says of each file it notes in the job.
 func (l *loader) withinLimit(jobs []loadJob) []loadJob {
 	for i, job := range jobs {
 		info, err := fs.Stat(l.fsys, job.file)
 		if err != nil {
 			continue // said by whoever reads it
 		}
+		jobs[i].info = info
 		if l.pageBytes += info.Size(); l.pageBytes > pagesLimit {
 			l.report(job.file, finding.Unreadable, fmt.Sprintf("up to this one, all pages together are larger than %d MiB", pagesLimit>>20), "Divide the course in two.")
 			return jobs[:i]
@@ -118,7 +120,7 @@ func (l *loader) lessons(p *parsedPage, taken addresses) []loadJob {
 		case !files.has(file):
 			n.Report(finding.MissingFile, fmt.Sprintf("there is no file %s/%s", folder, file), source.Meant(n.id, files.pages())+"Write the lesson, or take its name out.")
 		case taken.take(n, address, path.Join(folder, file)):
-			jobs = append(jobs, loadJob{LessonPage, path.Join(folder, file), address, u})
+			jobs = append(jobs, loadJob{kind: LessonPage, file: path.Join(folder, file), address: address, unit: u})
 		}
 		listed[file] = true
 	}
