@@ -15,17 +15,17 @@ import (
 // up to the next heading of its level.
 func under(t *testing.T, root *html.Node, heading string) []*html.Node {
 	t.Helper()
-	for _, h := range elements(root, func(n *html.Node) bool { return n.Data == "h2" && text(n) == heading }) {
-		var all []*html.Node
-		for n := h.NextSibling; n != nil && n.Data != "h2"; n = n.NextSibling {
-			if n.Type == html.ElementNode {
-				all = append(all, n)
-			}
-		}
-		return all
+	found := elements(root, func(n *html.Node) bool { return n.Data == "h2" && text(n) == heading })
+	if len(found) == 0 {
+		t.Fatalf("no heading %q", heading)
 	}
-	t.Fatalf("no heading %q", heading)
-	return nil
+	var all []*html.Node
+	for n := found[0].NextSibling; n != nil && n.Data != "h2"; n = n.NextSibling {
+		if n.Type == html.ElementNode {
+			all = append(all, n)
+		}
+	}
+	return all
 }
 
 // said joins the texts of elements.

@@ -87,9 +87,7 @@ func lacks(t *template.Template) error {
 	for _, kind := range pageKinds {
 		wanted = append(wanted, kind.template)
 	}
-	for _, name := range markup.Kinds() {
-		wanted = append(wanted, name)
-	}
+	wanted = append(wanted, markup.Kinds()...)
 	for _, name := range wanted {
 		if t.Lookup(name) == nil {
 			return fmt.Errorf("it has no template %q", name)

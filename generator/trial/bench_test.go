@@ -53,12 +53,6 @@ func (b *tab) tap(element string) {
 	}
 }
 
-// click clicks on an element by the page's own means, wherever it is.
-func (b *tab) click(element string) {
-	b.t.Helper()
-	ask[bool](b, "("+element+").click() || true")
-}
-
 // tool is the button of a form that starts one of its tools.
 func tool(name string) string { return `document.querySelector("[data-tool=` + name + `]")` }
 
