@@ -3,6 +3,7 @@ package course_test
 import (
 	"io/fs"
 	"reflect"
+	"sync"
 	"testing"
 	"testing/fstest"
 	"time"
@@ -11,14 +12,17 @@ import (
 	"slipbook/generator/course/coursetest"
 )
 
-// counting is a folder that counts which files are opened.
+// counting is a folder that counts which files are opened, by several at once.
 type counting struct {
 	fstest.MapFS
+	mutex  sync.Mutex
 	opened map[string]int
 }
 
-func (c counting) Open(name string) (fs.File, error) {
+func (c *counting) Open(name string) (fs.File, error) {
+	c.mutex.Lock()
 	c.opened[name]++
+	c.mutex.Unlock()
 	return c.MapFS.Open(name)
 }
 
@@ -38,7 +42,7 @@ func TestReaderReadsOnlyWhatChanged(t *testing.T) {
 	files := dated(time.Unix(1, 0))
 	var r course.Reader
 	r.Load(files)
-	now := counting{files, map[string]int{}}
+	now := &counting{MapFS: files, opened: map[string]int{}}
 	files[other] = &fstest.MapFile{Data: append(files[other].Data, "\nMore.\n"...), ModTime: time.Unix(2, 0)}
 	got, found := r.Load(now)
 	if now.opened[other] != 1 || now.opened[lesson] != 0 {
