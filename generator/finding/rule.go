@@ -108,11 +108,10 @@ var (
 	UnshownPicture = rule("unshown-picture", Warning, "Every file of the pictures folder is shown on some page.")
 )
 
-// The rules of the press.
+// The rules of calculators in lessons.
 var (
 	CalculatorName  = rule("calculator-name", Error, "A calculator block names one of the handbook's calculators.")
 	CalculatorInput = rule("calculator-input", Error, "A calculator block fills in inputs that its calculator has, with values that it accepts.")
-	ThemeFault      = rule("theme-fault", Error, "The theme can print every block.")
 )
 
 var all []*Rule
