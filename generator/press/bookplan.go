@@ -7,6 +7,7 @@ import (
 	"slipbook/generator/address"
 	"slipbook/generator/assets"
 	"slipbook/generator/markup"
+	"slipbook/generator/proof"
 )
 
 // bookPlan is which pages make the book, in order, with their numbers, and which
@@ -116,24 +117,19 @@ func (i *impression) partsToLookUp() []plannedPart {
 // contents, or else as many parts to a page as it takes, a part that is too large
 // itself on several.
 func (i *impression) bind(b *bookPlan) {
+	sizes := i.chapterSizes(b)
 	all := 0
 	for _, p := range b.parts {
-		for _, c := range p.chapters {
-			all += i.sizeOf(c)
-		}
+		all += p.size(sizes)
 	}
 	one := all <= largestVolume
 	var open *volume
 	for _, p := range b.parts {
-		size := 0
-		for _, c := range p.chapters {
-			size += i.sizeOf(c)
-		}
-		if open != nil && open.size+size > largestVolume && !one {
+		if open != nil && open.size+p.size(sizes) > largestVolume && !one {
 			open = nil // the part begins a page
 		}
 		for _, c := range p.chapters {
-			size := i.sizeOf(c)
+			size := sizes[c.address]
 			if open == nil || open.size+size > largestVolume && !one {
 				number := b.chapters[c.address].number
 				open = &volume{address: address.Volume(number), title: number}
@@ -156,22 +152,36 @@ const (
 	ownBlock = 1_100
 )
 
-// sizeOf estimates how many bytes a chapter is.
-func (i *impression) sizeOf(s *sheet) int {
-	for _, page := range i.order {
-		if page.Address == s.address {
-			return wordsSize(page.Document.Pieces) + 2_000
-		}
+// chapterSizes estimates how many bytes each chapter is, by its address.
+func (i *impression) chapterSizes(b *bookPlan) map[string]int {
+	sizes := make(map[string]int, len(b.chapters))
+	for at := range b.chapters {
+		sizes[at] = madePage
 	}
-	return madePage
+	for _, page := range i.order {
+		sizes[page.Address] = wordsSize(page, page.Document.Pieces) + 2_000
+	}
+	return sizes
 }
 
-func wordsSize(pieces []markup.Piece) int {
+func (p plannedPart) size(sizes map[string]int) int {
+	size := 0
+	for _, c := range p.chapters {
+		size += sizes[c.address]
+	}
+	return size
+}
+
+// wordsSize is the size of words of a page with the drawings that stand in them.
+func wordsSize(page *proof.Page, pieces []markup.Piece) int {
 	size := 0
 	for _, p := range pieces {
 		size += len(p.HTML)
-		if p.Block != nil {
-			size += ownBlock + wordsSize(p.Block.Pieces)
+		switch {
+		case p.Block != nil:
+			size += ownBlock + wordsSize(page, p.Block.Pieces)
+		case p.Ref != nil && p.Ref.Kind == markup.PictureRef:
+			size += len(page.Targets[p.Ref.Number].Picture.SVG)
 		}
 	}
 	return size

@@ -35,6 +35,33 @@ func largeCourse(t *testing.T) *course.Course {
 	return c
 }
 
+// TestDrawingsCountInTheBook wants the drawings of lessons, which stand in the
+// page, not to make a page of the book too large.
+func TestDrawingsCountInTheBook(t *testing.T) {
+	c := small(t)
+	drawing := []byte(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9">` + strings.Repeat(`<path d="M1 1h7v7z"/>`, 20_000) + `</svg>`)
+	c.Pictures["pictures/kiln.svg"] = &course.Picture{Path: "pictures/kiln.svg", Width: 9, Height: 9, SVG: drawing}
+	u := c.Units[0]
+	for n := range 6 {
+		u.Lessons = append(u.Lessons, &course.Page{
+			Kind: course.LessonPage, File: fmt.Sprintf("units/slip/l%d.md", n), Address: fmt.Sprintf("slip/l%d.html", n), Unit: u,
+			Head: course.Head{Title: fmt.Sprintf("Lesson %d", n)}, Source: []byte("> ![A kiln](../../pictures/kiln.svg)\n"), Language: c.Language,
+		})
+	}
+	shown := 0
+	for at, page := range printed(t, c) {
+		if len(page) > 2_000_000 {
+			t.Errorf("%s is %d bytes", at, len(page))
+		}
+		if at == address.Book || path.Dir(at) == "book" {
+			shown += bytes.Count(page, []byte("viewBox=\"0 0 9 9\""))
+		}
+	}
+	if shown != 6 {
+		t.Errorf("the book shows the drawing %d times, want 6", shown)
+	}
+}
+
 // TestLargeBookStandsInVolumes wants no page of a large book to be too large, each
 // chapter once, the contents to hold them all, and every link to lead somewhere.
 func TestLargeBookStandsInVolumes(t *testing.T) {
