@@ -38,10 +38,10 @@ type impression struct {
 	parcels     map[string][]byte // the files of both
 	blocks      map[string]blockView
 	sheets      []sheet
-	there       map[string]bool   // addresses of the sheets
-	book        *bookPlan         // nil while the theme prints no book
-	owed        map[string][]owed // what pages must say of safety, by address
-	kept        sync.Map          // of what is the same on many pages, once it was printed
+	there       map[string]bool          // addresses of the sheets
+	book        *bookPlan                // nil while the theme prints no book
+	owed        map[string]func() []owed // what pages must say of safety, by address
+	kept        sync.Map                 // of what is the same on many pages, once it was printed
 }
 
 // sheet is one page to print: where, with which template, from which view.

@@ -21,27 +21,28 @@ type owed struct {
 	care care
 }
 
-// debts lists what each page owes its reader, by address. It asks the table and
-// no view, so that a view or a piece of the theme that forgets somebody's hazards
-// is noticed before anything is published.
-func (i *impression) debts() map[string][]owed {
-	all := map[string][]owed{}
+// debts lists how to find what each page owes its reader, by address; it is found
+// when the page is made. It asks the table and no view, so that a view or a piece
+// of the theme that forgets somebody's hazards is noticed before anything is
+// published.
+func (i *impression) debts() map[string]func() []owed {
+	all := map[string]func() []owed{}
 	for _, s := range i.table.States {
-		all[address.State(s.ID)] = i.owedByState(s)
+		all[address.State(s.ID)] = func() []owed { return i.owedByState(s) }
 	}
 	for _, m := range i.table.Media {
-		all[address.Medium(m.ID)] = i.owedByMedium(m)
-		all[address.Card(m.ID)] = i.owedByCard(m)
+		all[address.Medium(m.ID)] = func() []owed { return i.owedByMedium(m) }
+		all[address.Card(m.ID)] = func() []owed { return i.owedByCard(m) }
 	}
 	if len(i.table.States) > 0 {
-		all[address.Chart] = i.owedByChart()
-		all[address.Cards] = i.owedByCourseCard()
+		all[address.Chart] = i.owedByChart
+		all[address.Cards] = i.owedByCourseCard
 	}
 	for _, page := range i.order {
-		all[page.Address] = append(all[page.Address], i.owedByLesson(page)...)
-		if i.forTeaching {
-			all[address.Teaching] = append(all[address.Teaching], i.owedByNote(page)...)
-		}
+		all[page.Address] = func() []owed { return i.owedByLesson(page) }
+	}
+	if i.forTeaching {
+		all[address.Teaching] = i.owedByTeaching
 	}
 	return all
 }
@@ -267,6 +268,15 @@ func (i *impression) owedByList(at place, s course.State) []owed {
 	return all
 }
 
+// owedByTeaching is what the notes of all lessons owe.
+func (i *impression) owedByTeaching() []owed {
+	var all []owed
+	for _, page := range i.order {
+		all = append(all, i.owedByNote(page)...)
+	}
+	return all
+}
+
 // owedByNote is the hazards of what a lesson names, before its notes for
 // teaching.
 func (i *impression) owedByNote(page *proof.Page) []owed {
@@ -280,8 +290,12 @@ func (i *impression) owedByNote(page *proof.Page) []owed {
 // settle makes sure that a finished page holds what it owes: each piece as often
 // as it is owed. The first that it lacks is an error.
 func (i *impression) settle(s sheet, page []byte) error {
+	owes := i.owed[s.address]
+	if owes == nil {
+		return nil
+	}
 	times := map[string]int{}
-	for _, o := range i.owed[s.address] {
+	for _, o := range owes() {
 		if !o.care.Any() {
 			continue
 		}
