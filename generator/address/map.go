@@ -57,13 +57,8 @@ func (m *Map) Picture(file string) (*course.Picture, bool) {
 	return picture, ok
 }
 
-// PictureFile returns the address of a picture that is a file beside its page.
-// The name is made from the content, so that a browser may keep the file for
-// ever. It is empty for a drawing, which stands in its page, and for a path that
-// Picture does not find.
-func (m *Map) PictureFile(file string) string { return m.pictures[file] }
-
-// pictureAddress makes the address of a picture's file.
+// pictureAddress makes the address of a picture's file. The name is made from the
+// content, so that a browser may keep the file for ever.
 func pictureAddress(picture *course.Picture) string {
 	sum := sha256.Sum256(picture.Data)
 	ext := path.Ext(picture.Path)

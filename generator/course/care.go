@@ -20,7 +20,7 @@ func (t *table) hazard(v source.Value) string {
 	return t.hazards.known(v, "hazard")
 }
 
-// care reads what a row says of safety. Of a row of the course that is silent,
+// readCare reads what a row says of safety. Of a row of the course that is silent,
 // what the program's own table says there stays.
 func (t *table) readCare(f source.Fields, below Care) Care {
 	c := Care{Who: Who(f.Get("who").Choice(string(Student), string(WithInstructor), string(Instructor)))}

@@ -60,7 +60,7 @@ func (h headingParser) Close(node ast.Node, reader text.Reader, pc parser.Contex
 	lines.Set(lines.Len()-1, last)
 }
 
-// checkHeadings returns each heading its id and notes it in the document.
+// checkHeadings sets each heading's id and notes it in the document.
 func (p *page) checkHeadings() {
 	ids := ids{used: make(map[string]bool), next: make(map[string]int)}
 	for _, h := range p.headings {

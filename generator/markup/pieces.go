@@ -81,7 +81,7 @@ func (p *page) set(tree ast.Node) []Piece {
 	return s.pieces
 }
 
-// finish returns the pieces of HTML their bytes: all of a page share one string.
+// finish sets the bytes of the pieces of HTML: all of a page share one string.
 // Blocks were set before the page around them.
 func (p *page) finish() {
 	text := string(p.printed)

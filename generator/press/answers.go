@@ -2,6 +2,7 @@ package press
 
 import (
 	"html/template"
+	"strconv"
 
 	"slipbook/generator/address"
 	"slipbook/generator/course"
@@ -67,7 +68,7 @@ func (i *impression) answersParts(at place) ([]answersPart, error) {
 					return nil, err
 				}
 				told := link{Title: lesson.Head.Title, Address: at.to(lesson.Address + "#" + address.Asked(b.Number))}
-				part.Answers = append(part.Answers, answerView{at.id("answer." + itoa(number)), markup.Bind(b.Words), body, told})
+				part.Answers = append(part.Answers, answerView{at.id("answer." + strconv.Itoa(number)), markup.Bind(b.Words), body, told})
 			}
 		}
 		if len(part.Answers) > 0 {

@@ -2,7 +2,9 @@ package press
 
 import (
 	"html/template"
+	"strconv"
 
+	"slipbook/generator/address"
 	"slipbook/generator/markup"
 )
 
@@ -72,12 +74,12 @@ func (s *setting) inner(b *markup.Block) (template.HTML, error) {
 
 func (s *setting) caution(b *markup.Block) (any, error) {
 	body, err := s.inner(b)
-	return cautionView{s.blockID("caution." + itoa(b.Number)), markup.Bind(b.Words), body}, err
+	return cautionView{s.blockID("caution." + strconv.Itoa(b.Number)), markup.Bind(b.Words), body}, err
 }
 
 func (s *setting) asked(b *markup.Block) (any, error) {
 	body, err := s.inner(b)
-	return askedView{s.blockID("asked." + itoa(b.Number)), markup.Bind(b.Words), body}, err
+	return askedView{s.blockID(address.Asked(b.Number)), markup.Bind(b.Words), body}, err
 }
 
 // teaching is nothing in a students' copy.
@@ -89,7 +91,7 @@ func (s *setting) teaching(b *markup.Block) (any, error) {
 }
 
 func (s *setting) question(b *markup.Block) (any, error) {
-	v := questionView{ID: s.blockID("question." + itoa(b.Number)), Number: b.Number, Ask: markup.Bind(b.Ask.Ask)}
+	v := questionView{ID: s.blockID("question." + strconv.Itoa(b.Number)), Number: b.Number, Ask: markup.Bind(b.Ask.Ask)}
 	for _, a := range b.Ask.Answers {
 		v.Answers = append(v.Answers, markup.Choice{Text: markup.Bind(a.Text), Right: a.Right, Because: markup.Bind(a.Because)})
 	}
@@ -97,7 +99,7 @@ func (s *setting) question(b *markup.Block) (any, error) {
 }
 
 func (s *setting) stagesBlock(b *markup.Block) (any, error) {
-	return s.stages(b, s.blockID("stages."+itoa(b.Number)), s.at), nil
+	return s.stages(b, s.blockID("stages."+strconv.Itoa(b.Number)), s.at), nil
 }
 
 // calculator is nothing among words of other pages, where no script would drive

@@ -83,7 +83,7 @@ func (p *impression) choices(c *form.Calculator, fill []markup.Setting, id strin
 	return first, more
 }
 
-// leadOn returns the boxes of a calculator the way to the calculators that find
+// leadOn sets in the boxes of a calculator the way to the calculators that find
 // out what somebody may not know. folder is where those are from the page.
 func leadOn(c *form.Calculator, folder string, choices []choiceView) {
 	for _, choice := range choices {

@@ -136,26 +136,30 @@ func (i *impression) calculatorView(c *form.Calculator, fill []markup.Setting, n
 // calculatorHTML prints a calculator in a lesson. Many lessons fill in the same,
 // so what was printed is kept.
 func (i *impression) calculatorHTML(b *markup.Block, at place) (template.HTML, error) {
+	if at.book != nil {
+		return i.calculatorAnew(b, at)
+	}
 	var key strings.Builder
-	fmt.Fprintf(&key, "%s %d %s %t", b.Words, b.Number, at.to(address.CalculatorFolder), at.book != nil)
+	fmt.Fprintf(&key, "%s %d %s", b.Words, b.Number, at.to(address.CalculatorFolder))
 	for _, f := range b.Fill {
 		fmt.Fprintf(&key, " %q=%q", f.Name, f.Value)
-	}
-	if at.book != nil {
-		key.WriteString(at.page)
 	}
 	if html, ok := i.kept.Load(key.String()); ok {
 		return html.(template.HTML), nil
 	}
+	html, err := i.calculatorAnew(b, at)
+	if err == nil {
+		i.kept.Store(key.String(), html)
+	}
+	return html, err
+}
+
+func (i *impression) calculatorAnew(b *markup.Block, at place) (template.HTML, error) {
 	view, err := i.calculatorView(i.calculators.Find(b.Words), b.Fill, b.Number, at)
 	if err != nil {
 		return "", err
 	}
-	html, err := execute(i.templatesAt(at), markup.CalculatorBlock, view)
-	if at.book == nil {
-		i.kept.Store(key.String(), html)
-	}
-	return html, err
+	return execute(i.templatesAt(at), markup.CalculatorBlock, view)
 }
 
 // spot is a calculator at one of the places it can have on a page, and where the
@@ -171,11 +175,11 @@ type spot struct {
 // the book it stands in the calculator's own chapter alone.
 func (i *impression) standing(c *form.Calculator, number int, at place) (template.HTML, error) {
 	key := spot{c.Name, number, at.to(address.CalculatorFolder)}
-	if html, ok := i.kept.Load(key); ok && at.book == nil {
-		return html.(template.HTML), nil
-	}
 	if at.book != nil && number != 0 {
 		return "", nil
+	}
+	if html, ok := i.kept.Load(key); ok && at.book == nil {
+		return html.(template.HTML), nil
 	}
 	v := standingView{
 		Own:     number == 0,

@@ -84,7 +84,7 @@ func (i *impression) card(m course.Medium, at place) (pageView, error) {
 	return v, nil
 }
 
-// take adds what a lesson returns to a card.
+// take adds what a lesson says to a card.
 func (v *cardView) take(i *impression, page *proof.Page, at place) error {
 	looks := looksView{Lesson: linkTo(at, page.Page)}
 	all := i.reading.Looks(page)

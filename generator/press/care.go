@@ -175,7 +175,7 @@ func (p *impression) workCare(medium, technique, state string) []course.Care {
 	return append(rows, wayCare(*t, state)...)
 }
 
-// written prints the care in a form, as the theme's pieces do it on a page.
+// writtenCare prints the care in a form, as the theme's pieces do it on a page.
 func (p *impression) writtenCare(form string, c care) ([]byte, error) {
 	var out bytes.Buffer
 	err := p.pages.ExecuteTemplate(&out, form, c)

@@ -99,7 +99,7 @@ func (i *impression) chartSheets() []sheet {
 func (i *impression) chartStates(at place) []chartState {
 	var states []chartState
 	for n, s := range i.table.States {
-		c := chartState{State: i.stateLinks(at)[n], Drawing: i.icons["state-"+s.ID]}
+		c := chartState{State: *i.stateLink(n, at), Drawing: i.icons["state-"+s.ID]}
 		for _, m := range i.table.Media {
 			c.Media = append(c.Media, i.mediumIn(m, s, at))
 		}

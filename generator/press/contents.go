@@ -53,8 +53,8 @@ func (i *impression) extraLinks(at place) []link {
 // stateLinks lists the clay states for a place.
 func (i *impression) stateLinks(at place) []link {
 	var links []link
-	for _, s := range i.table.States {
-		links = append(links, link{Title: s.Name, Address: at.to(address.State(s.ID)), About: s.Short})
+	for n := range i.table.States {
+		links = append(links, *i.stateLink(n, at))
 	}
 	return links
 }

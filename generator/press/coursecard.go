@@ -53,7 +53,7 @@ func (i *impression) courseCard(at place) (pageView, error) {
 	}
 	v.Shell.Strip = nil
 	for n, s := range i.table.States {
-		v.States = append(v.States, cardState{i.stateLinks(at)[n], i.icons["state-"+s.ID], s.Tell})
+		v.States = append(v.States, cardState{*i.stateLink(n, at), i.icons["state-"+s.ID], s.Tell})
 	}
 	for _, m := range i.table.Media {
 		row := cardRow{

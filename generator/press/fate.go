@@ -98,7 +98,7 @@ func (p *impression) techniqueIn(t course.Technique, m course.Medium, s course.S
 // wayID is where a technique stands on a state's page; media have the bare ids.
 func wayID(technique string) string { return "way." + technique }
 
-// named returns a line another name: that of the state it is about.
+// named returns a line under another name: that of the state it is about.
 func named(l line, name string) line {
 	l.Name = name
 	return l

@@ -6,7 +6,6 @@ import (
 	"html/template"
 	"maps"
 	"path"
-	"strconv"
 	"sync"
 
 	"slipbook/calculators/catalog"
@@ -196,5 +195,3 @@ func (i *impression) shownPictures() map[string][]byte {
 	}
 	return files
 }
-
-func itoa(n int) string { return strconv.Itoa(n) }

@@ -53,25 +53,21 @@ func onlyOnScreen(drawing string) bool { return screenMark.MatchString(drawing) 
 
 // prepare makes a template one for pages, or for the book.
 func prepare(tree *parse.Tree, book bool) error {
-	for _, l := range lists(tree.Root) {
-		if !book {
+	if !book {
+		for _, l := range lists(tree.Root) {
 			eachText(l, func(text string) string { return screenMark.ReplaceAllString(text, "$1") })
 		}
-	}
-	if !book {
 		return marksLeft(tree)
 	}
-	// Lists within what is left out are gone with it, so those that are left
-	// are looked up again.
-	for done := map[*parse.ListNode]bool{}; ; {
-		next := firstOf(lists(tree.Root), done)
-		if next == nil {
-			break
+	// What is left out goes with all the lists within it: outer lists come first.
+	err := leaveOut(tree.Root)
+	visit(tree.Root, func(n parse.Node) {
+		if l, ok := n.(*parse.ListNode); ok && err == nil {
+			err = leaveOut(l)
 		}
-		done[next] = true
-		if err := leaveOut(next); err != nil {
-			return fmt.Errorf("template %q: %w", tree.Name, err)
-		}
+	})
+	if err != nil {
+		return fmt.Errorf("template %q: %w", tree.Name, err)
 	}
 	if err := marksLeft(tree); err != nil {
 		return err
@@ -93,16 +89,6 @@ func marksLeft(tree *parse.Tree) error {
 			if text, ok := n.(*parse.TextNode); ok && markLeft.Match(text.Text) {
 				return fmt.Errorf("template %q: write data-screen as the first attribute of its element, with a space or > behind it", tree.Name)
 			}
-		}
-	}
-	return nil
-}
-
-// firstOf returns the first list that is not done.
-func firstOf(all []*parse.ListNode, done map[*parse.ListNode]bool) *parse.ListNode {
-	for _, l := range all {
-		if !done[l] {
-			return l
 		}
 	}
 	return nil

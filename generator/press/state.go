@@ -127,12 +127,12 @@ func (i *impression) teaches(p *proof.Page, state string) bool {
 	return speaksOf(p, state)
 }
 
-// stateLink links the page of one state to another's, by their numbers.
-func (i *impression) stateLink(to int, at place) *link {
-	if to < 0 || to >= len(i.table.States) {
+// stateLink links a place to the page of the n-th state; nil where there is none.
+func (i *impression) stateLink(n int, at place) *link {
+	if n < 0 || n >= len(i.table.States) {
 		return nil
 	}
-	s := i.table.States[to]
+	s := i.table.States[n]
 	return &link{Title: s.Name, Address: at.to(address.State(s.ID)), About: s.Short}
 }
 
