@@ -145,21 +145,23 @@ func (i *impression) bind(b *bookPlan) {
 	}
 }
 
-// What the pages of the book are thought to take beside the words of lessons: of
-// a page without words of its own, and of what a block stands for.
-const (
-	madePage = 28_000
-	ownBlock = 1_100
-)
+// ownBlock is how many bytes a block is thought to take beside its words.
+const ownBlock = 600
 
 // chapterSizes estimates how many bytes each chapter is, by its address.
 func (i *impression) chapterSizes(b *bookPlan) map[string]int {
+	lessons := 0
+	for _, u := range i.course.Units {
+		lessons += len(u.Lessons)
+	}
 	sizes := make(map[string]int, len(b.chapters))
-	for at := range b.chapters {
-		sizes[at] = madePage
+	for _, p := range b.parts {
+		for _, c := range p.chapters {
+			sizes[c.address] = c.kind.room + c.kind.each*lessons
+		}
 	}
 	for _, page := range i.order {
-		sizes[page.Address] = wordsSize(page, page.Document.Pieces) + 2_000
+		sizes[page.Address] += wordsSize(page, page.Document.Pieces)
 	}
 	return sizes
 }

@@ -6,6 +6,10 @@ type pageKind struct {
 	template string // its name in the theme, and the kind's own
 	sheets   func(*impression) []sheet
 	part     string // of the book that its pages are chapters of: unitsPart, or the key of the part's title; empty = none
+
+	// Of a kind with a part: the bytes that a chapter is thought to take beside a
+	// lesson's own words, and for each lesson of the course from which it gathers.
+	room, each int
 }
 
 // unitsPart is the part of the book that hand-written pages stand in, each unit
@@ -18,25 +22,25 @@ var pageKinds = makeKinds()
 
 func makeKinds() []pageKind {
 	return []pageKind{
-		{"home", (*impression).homeSheets, unitsPart},
-		{"unit", (*impression).unitSheets, unitsPart},
-		{"lesson", (*impression).lessonSheets, unitsPart},
-		{"chart", (*impression).chartSheets, ""},
-		{"state", (*impression).stateSheets, "strip"},
-		{"medium", (*impression).mediumSheets, "chart-media"},
-		{"calculators", (*impression).calculatorsSheets, ""},
-		{"calculator-page", (*impression).calculatorSheets, "calculators"},
-		{"answers", (*impression).answersSheets, "extra"},
-		{"faults", (*impression).faultsSheets, "extra"},
-		{"hazards", (*impression).hazardsSheets, "extra"},
-		{"course-card", (*impression).courseCardSheets, ""},
-		{"card", (*impression).cardSheets, ""},
-		{"teaching-page", (*impression).teachingSheets, ""},
-		{"style", (*impression).styleSheets, ""},
-		{"glossary", (*impression).glossarySheets, "extra"},
-		{"contents", (*impression).contentsSheets, ""},
-		{"notices", (*impression).noticesSheets, ""},
-		{"notfound", (*impression).notFoundSheets, ""},
+		{"home", (*impression).homeSheets, unitsPart, 4_600, 0},
+		{"unit", (*impression).unitSheets, unitsPart, 4_600, 0},
+		{"lesson", (*impression).lessonSheets, unitsPart, 3_000, 0},
+		{"chart", (*impression).chartSheets, "", 0, 0},
+		{"state", (*impression).stateSheets, "strip", 34_000, 0},
+		{"medium", (*impression).mediumSheets, "chart-media", 26_000, 0},
+		{"calculators", (*impression).calculatorsSheets, "", 0, 0},
+		{"calculator-page", (*impression).calculatorSheets, "calculators", 9_000, 0},
+		{"answers", (*impression).answersSheets, "extra", 3_000, 700},
+		{"faults", (*impression).faultsSheets, "extra", 3_000, 2_300},
+		{"hazards", (*impression).hazardsSheets, "extra", 20_000, 0},
+		{"course-card", (*impression).courseCardSheets, "", 0, 0},
+		{"card", (*impression).cardSheets, "", 0, 0},
+		{"teaching-page", (*impression).teachingSheets, "", 0, 0},
+		{"style", (*impression).styleSheets, "", 0, 0},
+		{"glossary", (*impression).glossarySheets, "extra", 33_000, 0},
+		{"contents", (*impression).contentsSheets, "", 0, 0},
+		{"notices", (*impression).noticesSheets, "", 0, 0},
+		{"notfound", (*impression).notFoundSheets, "", 0, 0},
 	}
 }
 

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"maps"
 	"net/url"
+	"os"
 	"path"
 	"slices"
 	"strings"
@@ -33,6 +34,38 @@ func largeCourse(t *testing.T) *course.Course {
 		})
 	}
 	return c
+}
+
+// TestChaptersAreAboutAsLargeAsThought holds what binds the book to the chapters of
+// the demo course.
+func TestChaptersAreAboutAsLargeAsThought(t *testing.T) {
+	c, _ := course.Load(os.DirFS("../../content"))
+	i, err := newImpression(studio(t), read(t, c), shared(), Copy{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	sizes := i.chapterSizes(i.book)
+	var thought, printed int
+	for _, p := range i.book.parts {
+		for _, chapter := range p.chapters {
+			view, err := chapter.view(place{page: chapter.address, book: i.book})
+			if err != nil {
+				t.Fatal(err)
+			}
+			body, err := output(func(out *bytes.Buffer) error { return fill(out, i.inBook, chapter.kind.template, view) })
+			if err != nil {
+				t.Fatal(err)
+			}
+			thought, printed = thought+sizes[chapter.address], printed+len(body)
+			if size := sizes[chapter.address]; size < len(body)/3 || size > 3*len(body) {
+				t.Errorf("%s: thought to be %d bytes, is %d", chapter.address, size, len(body))
+			}
+		}
+	}
+	if off := float64(thought)/float64(printed) - 1; off < -0.05 || off > 0.05 {
+		t.Errorf("the book is thought to be %d bytes, is %d", thought, printed)
+	}
+	t.Logf("thought to be %d bytes, is %d", thought, printed)
 }
 
 // TestDrawingsCountInTheBook wants the drawings of lessons, which stand in the
