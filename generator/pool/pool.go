@@ -7,7 +7,9 @@
 package pool
 
 import (
+	"fmt"
 	"runtime"
+	"runtime/debug"
 	"sync"
 	"sync/atomic"
 )
@@ -33,7 +35,7 @@ func Map[T any](n int, work func(i int) T) []T {
 // processors: more than 1 where the work waits for a disk. No piece is begun
 // after one has failed; of several errors that of the lowest number is
 // returned. Pieces are begun in order, so that is always the same one where
-// work fails alike every time.
+// work fails alike every time. A panic in a piece goes on in Try's own goroutine.
 func Try(n, share int, work func(i int) error) error {
 	failures := make([]error, n)
 	var next atomic.Int64
@@ -46,7 +48,7 @@ func Try(n, share int, work func(i int) error) error {
 				if i >= n {
 					return
 				}
-				if failures[i] = work(i); failures[i] != nil {
+				if failures[i] = try(i, work); failures[i] != nil {
 					failed.Store(true)
 				}
 			}
@@ -54,9 +56,32 @@ func Try(n, share int, work func(i int) error) error {
 	}
 	workers.Wait()
 	for _, err := range failures {
+		if p, ok := err.(*panicked); ok {
+			panic(p)
+		}
 		if err != nil {
 			return err
 		}
 	}
 	return nil
+}
+
+// panicked is a panic in a piece of work.
+type panicked struct {
+	value any
+	stack []byte
+}
+
+// Error returns what was said, and below it where.
+func (p *panicked) Error() string { return fmt.Sprintf("%v\n\n%s", p.value, p.stack) }
+
+// try does one piece of work. A panic in a goroutine of its own would end the
+// program whatever its caller does about panics.
+func try(i int, work func(i int) error) (err error) {
+	defer func() {
+		if p := recover(); p != nil {
+			err = &panicked{p, debug.Stack()}
+		}
+	}()
+	return work(i)
 }

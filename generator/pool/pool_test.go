@@ -2,7 +2,9 @@ package pool
 
 import (
 	"errors"
+	"fmt"
 	"runtime"
+	"strings"
 	"sync/atomic"
 	"testing"
 	"testing/synctest"
@@ -70,4 +72,21 @@ func TestTryReturnsTheFirstFailure(t *testing.T) {
 			t.Errorf("%d pieces were begun, want %d at most", n, most)
 		}
 	}
+}
+
+// TestPanicReachesTheCaller wants a panic in a piece of work to go on in the
+// goroutine that asked for the work, which may know what to do about it.
+func TestPanicReachesTheCaller(t *testing.T) {
+	defer func() {
+		words := fmt.Sprint(recover())
+		if first, rest, _ := strings.Cut(words, "\n"); first != "piece 3" || !strings.Contains(rest, "pool_test.go") {
+			t.Errorf("recovered %q", words)
+		}
+	}()
+	Each(5, func(i int) {
+		if i == 3 {
+			panic("piece 3")
+		}
+	})
+	t.Error("nothing panicked")
 }

@@ -2,6 +2,7 @@ package preview
 
 import (
 	"bytes"
+	"maps"
 	"sync"
 )
 
@@ -38,13 +39,24 @@ func (f *files) file(address string) (data []byte, ok bool, err error) {
 	if ok {
 		return data, true, nil
 	}
-	data, ok, err = f.handbook.File(address)
+	data, ok, err = f.make(address)
 	if ok && err == nil {
 		f.mu.Lock()
 		f.asked[address] = data
 		f.mu.Unlock()
 	}
 	return data, ok, err
+}
+
+// make has the handbook make what is at an address. A mistake in the program shows
+// here as it does in a build.
+func (f *files) make(address string) (data []byte, ok bool, err error) {
+	defer func() {
+		if p := recover(); p != nil {
+			data, ok, err = nil, true, crashed(p)
+		}
+	}()
+	return f.handbook.File(address)
 }
 
 // has reports whether there is something at an address, be it only an error.
@@ -58,12 +70,13 @@ func (f *files) has(address string) bool {
 // is known.
 func (f *files) same(other *files) bool {
 	f.mu.Lock()
-	defer f.mu.Unlock()
-	for address, was := range f.asked {
+	asked := maps.Clone(f.asked) // whoever reads this handbook need not wait for the other
+	f.mu.Unlock()
+	for address, was := range asked {
 		is, ok, err := other.file(address)
 		if !ok || err != nil || !bytes.Equal(was, is) {
 			return false
 		}
 	}
-	return len(f.asked) > 0
+	return len(asked) > 0
 }

@@ -1,6 +1,7 @@
 package preview
 
 import (
+	"bytes"
 	"context"
 	"errors"
 	"strings"
@@ -80,6 +81,38 @@ func (u unmade) File(address string) ([]byte, bool, error) {
 func TestPageThatCannotBeMade(t *testing.T) {
 	w := get(shown(unmade{book{"index.html": nil}}), "GET", "/bad.html")
 	if w.Code != 500 || !strings.Contains(w.Body.String(), "without its hazards") {
+		t.Errorf("%d %s", w.Code, w.Body)
+	}
+}
+
+// broke is a handbook one page of which makes the program panic.
+type broke struct{ book }
+
+func (b broke) File(address string) ([]byte, bool, error) {
+	if address == "bad.html" {
+		panic("index out of range")
+	}
+	return b.book.File(address)
+}
+
+// TestPageThatPanics wants it to be told like any failure, in the page and in the
+// terminal, and the preview to go on: where a reader asks for it, and where a save
+// asks whether what is looked at changed.
+func TestPageThatPanics(t *testing.T) {
+	var said bytes.Buffer
+	p := &pages{current: newCurrent(), say: &saying{to: &said}}
+	p.current.print(broke{book{"index.html": nil}})
+	w := get(p, "GET", "/bad.html")
+	if w.Code != 500 || !strings.Contains(w.Body.String(), "slipbook itself failed: index out of range") {
+		t.Errorf("%d %s", w.Code, w.Body)
+	}
+	if !strings.Contains(said.String(), "files_test.go") {
+		t.Errorf("the terminal shows %q", said.String())
+	}
+	whole := shown(book{"index.html": nil, "bad.html": []byte("good")})
+	get(whole, "GET", "/bad.html")
+	whole.current.print(broke{book{"index.html": nil}})
+	if w := get(whole, "GET", "/index.html"); w.Code != 200 {
 		t.Errorf("%d %s", w.Code, w.Body)
 	}
 }

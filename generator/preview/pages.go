@@ -55,6 +55,7 @@ func kind(name string) string {
 // pages answers requests from the current state.
 type pages struct {
 	current *current
+	say     *saying
 	write   time.Duration // how long a reader may take to read one answer; 0 is no limit
 }
 
@@ -114,6 +115,7 @@ func (p *pages) page(w http.ResponseWriter, r *http.Request, s *state) {
 	case at != right:
 		redirect(w, r, right, last)
 	case err != nil:
+		p.say.failed(err)
 		send(w, r, "index.html", http.StatusInternalServerError, failurePage(&state{version: s.version, failure: &failure{Words: err.Error()}}, name))
 	case last:
 		send(w, r, name, http.StatusOK, data)

@@ -2,6 +2,7 @@ package preview
 
 import (
 	"context"
+	"io"
 	"net/http/httptest"
 	"strings"
 	"testing"
@@ -27,7 +28,7 @@ var handbook = book{
 
 // shown makes pages that show files.
 func shown(files Handbook) *pages {
-	p := &pages{current: newCurrent()}
+	p := &pages{current: newCurrent(), say: &saying{to: io.Discard}}
 	p.current.print(files)
 	return p
 }
@@ -219,7 +220,7 @@ func TestFailurePage(t *testing.T) {
 }
 
 func TestFailureBeforeTheFirstPage(t *testing.T) {
-	p := &pages{current: newCurrent()}
+	p := &pages{current: newCurrent(), say: &saying{to: io.Discard}}
 	two := append(append(finding.List{}, broken.Findings...), broken.Findings...)
 	p.current.report(&failure{Findings: two})
 	if w := get(p, "GET", "/"); w.Code != 500 || !strings.Contains(w.Body.String(), "2 things to mend") || strings.Contains(w.Body.String(), "iframe") {
@@ -235,7 +236,7 @@ func TestFailureBeforeTheFirstPage(t *testing.T) {
 }
 
 func TestRequestWaitsForTheFirstBuild(t *testing.T) {
-	p := &pages{current: newCurrent()}
+	p := &pages{current: newCurrent(), say: &saying{to: io.Discard}}
 	done := make(chan string)
 	go func() { done <- get(p, "GET", "/").Body.String() }()
 	p.current.print(handbook)
@@ -244,6 +245,6 @@ func TestRequestWaitsForTheFirstBuild(t *testing.T) {
 	}
 	ctx, cancel := context.WithCancel(context.Background())
 	cancel()
-	empty := &pages{current: newCurrent()}
+	empty := &pages{current: newCurrent(), say: &saying{to: io.Discard}}
 	empty.ServeHTTP(httptest.NewRecorder(), httptest.NewRequest("GET", "/", nil).WithContext(ctx)) // returns
 }

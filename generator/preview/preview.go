@@ -49,8 +49,8 @@ func Serve(ctx context.Context, o Options) error {
 	defer end()
 	now := newCurrent()
 	saves := make(chan struct{}, 1)
-	server := newServer(ctx, guard(listener.Addr(), &pages{now, usual.write}), usual)
 	say := &saying{to: o.Say}
+	server := newServer(ctx, guard(listener.Addr(), &pages{now, say, usual.write}), usual)
 	say.line("Open http://%s/ to read the handbook; it follows every save. Ctrl-C ends it.", listener.Addr())
 
 	var running sync.WaitGroup
@@ -111,4 +111,14 @@ func (s *saying) line(format string, args ...any) {
 	s.mu.Lock()
 	defer s.mu.Unlock()
 	fmt.Fprintf(s.to, format+"\n", args...)
+}
+
+// failed prints an error, and where in the program it was if that is to blame.
+func (s *saying) failed(err error) {
+	var c *crash
+	if errors.As(err, &c) {
+		s.line("%s\n%s", c, c.where)
+	} else {
+		s.line("%s", err)
+	}
 }

@@ -4,6 +4,7 @@ import (
 	"context"
 	"fmt"
 	"runtime/debug"
+	"strings"
 	"time"
 
 	"slipbook/generator/finding"
@@ -69,7 +70,7 @@ func attempt(ctx context.Context, build Build) (out outcome) {
 	start := time.Now()
 	defer func() {
 		if p := recover(); p != nil {
-			out = outcome{err: &crash{fmt.Sprint(p), debug.Stack()}}
+			out = outcome{err: crashed(p)}
 		}
 		out.took = time.Since(start)
 	}()
@@ -77,10 +78,16 @@ func attempt(ctx context.Context, build Build) (out outcome) {
 	return out
 }
 
-// crash is the error for a build that panicked.
+// crash is the error for a panic in a build, or in the making of a page.
 type crash struct {
 	what  string
-	stack []byte
+	where string
+}
+
+// crashed makes one of what was recovered. Of several lines the first says what.
+func crashed(recovered any) *crash {
+	what, where, _ := strings.Cut(fmt.Sprint(recovered), "\n")
+	return &crash{what, where + string(debug.Stack())}
 }
 
 // Error returns the words for the page.
@@ -96,11 +103,7 @@ func (r rebuilder) post(out outcome) {
 	}
 	switch {
 	case out.err != nil:
-		if c, ok := out.err.(*crash); ok {
-			r.say.line("%s\n%s", c, c.stack)
-		} else {
-			r.say.line("%s", out.err)
-		}
+		r.say.failed(out.err)
 		r.current.report(&failure{Findings: out.findings, Words: out.err.Error()})
 	case out.findings.Stop():
 		r.current.report(&failure{Findings: out.findings})
