@@ -103,7 +103,6 @@ func (p *plan) renews(m *marker) bool {
 // sortNew decides for each file of the edition whether it is written, and
 // counts what changes for readers.
 func (p *plan) sortNew(t *target, names []string, e Edition) {
-	slices.Sort(p.same)
 	for _, name := range names {
 		if _, found := slices.BinarySearch(p.same, name); found {
 			p.changes.Same++

@@ -27,8 +27,8 @@ func unwritten(path string, err error) error {
 	return fmt.Errorf("the new handbook could not be written, and %q was left as it was: %w", path, plain(err))
 }
 
-// plain drops the path and the operation from an error of the operating system
-// where the sentence around it already says them.
+// plain drops the operation from an error of the operating system, and of a link
+// the paths, where the sentence around it already says them.
 func plain(err error) error {
 	switch e := err.(type) {
 	case *fs.PathError:

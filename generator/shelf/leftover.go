@@ -70,7 +70,7 @@ func (w work) clear(inside bool) {
 // of a handbook.
 func (w work) clearUnnamed() {
 	if os.Remove(string(w)) != nil && w.older(time.Hour) && !strings.HasSuffix(string(w), "-old") {
-		_ = os.RemoveAll(string(w))
+		_ = removeTree(string(w))
 	}
 }
 

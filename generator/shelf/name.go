@@ -3,6 +3,7 @@ package shelf
 import (
 	"fmt"
 	"io/fs"
+	"maps"
 	"path"
 	"slices"
 	"strings"
@@ -13,11 +14,7 @@ import (
 // something else on another system, or stands where another needs a folder is
 // an error.
 func order(files map[string][]byte) ([]string, error) {
-	names := make([]string, 0, len(files))
-	for name := range files {
-		names = append(names, name)
-	}
-	slices.Sort(names)
+	names := slices.Sorted(maps.Keys(files))
 	for _, name := range names {
 		if err := check(name, files); err != nil {
 			return nil, err

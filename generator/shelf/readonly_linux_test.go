@@ -2,10 +2,12 @@ package shelf
 
 import (
 	"context"
+	"errors"
 	"os"
 	"path/filepath"
 	"runtime"
 	"testing"
+	"time"
 
 	"golang.org/x/sys/unix"
 )
@@ -83,6 +85,38 @@ func TestReadOnly(t *testing.T) {
 			}
 			same(t, tree(t, dir), planted)
 			noLitter(t, parent, "public")
+		})
+	}
+}
+
+// TestWorkWithALockedFolderIsRemoved wants no copy of a folder that forbids
+// writing to stay beside the handbook, where no later publish could clear it.
+func TestWorkWithALockedFolderIsRemoved(t *testing.T) {
+	for name, remove := range map[string]func(work){
+		"named": work.remove,
+		"unnamed": func(w work) {
+			_ = os.Remove(w.owner())
+			long := time.Now().Add(-48 * time.Hour)
+			_ = os.Chtimes(w.tree(), long, long)
+			_ = os.Chtimes(string(w), long, long)
+			w.clearUnnamed()
+		},
+	} {
+		t.Run(name, func(t *testing.T) {
+			parent := t.TempDir()
+			open(t, parent)
+			must(t, os.Chmod(parent, 0o777))
+			must(t, asNobody(t, func() error {
+				w, err := newWork(parent, "public")
+				if err != nil {
+					return err
+				}
+				locked := filepath.Join(w.tree(), ".locked")
+				err = errors.Join(os.Mkdir(locked, 0o755), os.WriteFile(filepath.Join(locked, "a"), nil, 0o644), os.Chmod(locked, 0o555))
+				remove(w)
+				return err
+			}))
+			same(t, tree(t, parent), map[string]string{})
 		})
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"io/fs"
 	"os"
 	"path/filepath"
 	"slices"
@@ -27,10 +28,24 @@ func (w work) owner() string  { return filepath.Join(string(w), "for") }
 // remove removes the folder with what this package wrote into it. What says
 // how far the work had come goes last: a run may be killed here, too.
 func (w work) remove() {
-	_ = os.RemoveAll(w.tree())
+	if removeTree(w.tree()) != nil {
+		return
+	}
 	for _, name := range []string{w.old(), w.next(), w.marker(), w.owner(), string(w)} {
 		_ = os.Remove(name)
 	}
+}
+
+// removeTree removes a folder with all that is in it, also in copies of folders
+// that forbid writing.
+func removeTree(root string) error {
+	_ = filepath.WalkDir(root, func(at string, e fs.DirEntry, _ error) error {
+		if e != nil && e.IsDir() {
+			_ = os.Chmod(at, 0o700)
+		}
+		return nil // what cannot be removed says so below
+	})
+	return os.RemoveAll(root)
 }
 
 // newWork makes a folder for work in parent, with an empty tree.

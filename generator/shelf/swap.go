@@ -24,8 +24,8 @@ type lastSteps struct {
 }
 
 // takePlace puts the finished tree where the target is, and removes what is no
-// longer needed. After an error the old tree stands where it did, but for
-// *failedRollback, or both words and error say what remains to be done.
+// longer needed. After an error the old tree stands where it did, unless the error
+// says otherwise.
 func (w work) takePlace(t *target, p *plan, s *staged, last lastSteps) error {
 	if t.absent {
 		if err := os.Rename(w.tree(), t.path); err != nil {

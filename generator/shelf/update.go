@@ -5,7 +5,6 @@ import (
 	"path"
 	"path/filepath"
 	"slices"
-	"strings"
 )
 
 // update brings a folder up to date file by file: shared files first, then the
@@ -104,8 +103,8 @@ func (u update) drop(names []string) error {
 			folders = append(folders, dir)
 		}
 	}
-	slices.SortFunc(folders, func(a, b string) int { return strings.Count(b, "/") - strings.Count(a, "/") })
-	for _, dir := range slices.Compact(folders) {
+	slices.Sort(folders)
+	for _, dir := range slices.Backward(slices.Compact(folders)) { // inner ones first
 		_ = os.Remove(u.at(dir)) // not while something is in it
 	}
 	return nil
