@@ -39,7 +39,7 @@ func FuzzHead(f *testing.F) {
 		f.Add(head)
 	}
 	f.Fuzz(func(t *testing.T, text string) {
-		l := &loader{fsys: fstest.MapFS{"home.md": {Data: []byte(text)}}, course: &Course{Decoration: &Decoration{Media: []Medium{{ID: "slip"}}}}}
+		l := &loader{listed: map[string]listing{}, fsys: fstest.MapFS{"home.md": {Data: []byte(text)}}, course: &Course{Decoration: &Decoration{Media: []Medium{{ID: "slip"}}}}}
 		l.pages(nil, true)
 		for _, s := range l.open {
 			l.found = append(l.found, s.Found...)

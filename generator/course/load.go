@@ -26,7 +26,7 @@ import (
 // parallel and answers the same every time.
 func (r *Reader) Load(fsys fs.FS) (*Course, finding.List) {
 	r.begin()
-	l := &loader{fsys: fsys, reader: r, course: &Course{
+	l := &loader{fsys: fsys, reader: r, listed: map[string]listing{}, course: &Course{
 		Language:   "en",
 		Decimal:    '.',
 		Measures:   "metric",
@@ -41,7 +41,7 @@ func (r *Reader) Load(fsys fs.FS) (*Course, finding.List) {
 	l.hazards()
 	l.untaught()
 	l.decoration(known)
-	l.mediaDigest = l.digest(settingsFile, hazardsFile, tableFile)
+	l.tables = l.digest(settingsFile, hazardsFile, tableFile)
 	l.glossary()
 	l.pictures()
 	l.pages(units, known)

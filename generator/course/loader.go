@@ -21,10 +21,11 @@ type loader struct {
 	open   []*source.Text // files read, whose findings are gathered at the end
 
 	pageBytes   int64             // of the pages read so far
-	mediaDigest [sha256.Size]byte // of the files that say which media there are
+	tables      [sha256.Size]byte // of course.yaml, hazards.yaml and the decoration table
 	hazardIDs   unique
-	hazardsRead bool           // hazards.yaml could be read, or is not there
-	taught      []source.Value // the lessons that hazards name
+	hazardsRead bool               // hazards.yaml could be read, or is not there
+	taught      []source.Value     // the lessons that hazards name
+	listed      map[string]listing // folders that were listed
 }
 
 // yaml reads a YAML file and returns its value; of a file that is broken or
@@ -85,12 +86,16 @@ type listing []fs.DirEntry
 // listing lists a folder. One that is not there is empty, and one that cannot
 // be read is reported.
 func (l *loader) listing(folder string) listing {
+	if listed, ok := l.listed[folder]; ok {
+		return listed
+	}
 	entries, err := fs.ReadDir(l.fsys, folder)
 	if err != nil {
 		l.unreadable(folder, err)
-		return nil
 	}
-	return slices.DeleteFunc(entries, func(e fs.DirEntry) bool { return strings.HasPrefix(e.Name(), ".") })
+	listed := slices.DeleteFunc(entries, func(e fs.DirEntry) bool { return strings.HasPrefix(e.Name(), ".") })
+	l.listed[folder] = listed
+	return listed
 }
 
 func (l listing) has(name string) bool {

@@ -46,7 +46,7 @@ func plainJPEG(data []byte) (plain []byte, onItsSide bool, err error) {
 	}
 	plain = append(make([]byte, 0, len(data)), data[:2]...)
 	scanned := false
-	for at := 2; at+4 <= len(data); {
+	for at := 2; at+2 <= len(data); {
 		mark := data[at+1]
 		switch {
 		case data[at] != 0xff:
@@ -56,6 +56,8 @@ func plainJPEG(data []byte) (plain []byte, onItsSide bool, err error) {
 			continue
 		case mark == jpegEnd && scanned:
 			return append(plain, data[at:at+2]...), onItsSide, nil
+		case at+4 > len(data):
+			return nil, false, errDamaged
 		}
 		end := at + 2 + int(binary.BigEndian.Uint16(data[at+2:]))
 		if end > len(data) || end < at+4 {
@@ -71,9 +73,7 @@ func plainJPEG(data []byte) (plain []byte, onItsSide bool, err error) {
 		} else if keptOfJPEG(segment) {
 			plain = append(plain, segment...)
 		}
-		if at = end; at+2 == len(data) && data[at] == 0xff && data[at+1] == jpegEnd && scanned {
-			return append(plain, data[at:]...), onItsSide, nil
-		}
+		at = end
 	}
 	return nil, false, errDamaged
 }

@@ -138,3 +138,15 @@ func FuzzPicture(f *testing.F) {
 		}
 	})
 }
+
+// TestTailOfAPhoto wants what stands behind the end of a photo, as some programs
+// write it, to be dropped, however short.
+func TestTailOfAPhoto(t *testing.T) {
+	whole := encoded(t, func(w io.Writer, m image.Image) error { return jpeg.Encode(w, m, nil) })
+	for n := range 6 {
+		p := photoOf(t, "pictures/a.jpg", append(slices.Clone(whole), "\n\n\n\n\n\n"[:n]...))
+		if p == nil || !bytes.Equal(p.Data, whole) {
+			t.Errorf("with %d bytes behind its end: %v", n, p)
+		}
+	}
+}

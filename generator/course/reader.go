@@ -22,9 +22,9 @@ type Reader struct {
 // keptKey tells apart what a lesson was read from. Of a file the disk's own word
 // counts: its size, and when it was changed.
 type keptKey struct {
-	file, language string
-	size, changed  int64
-	table          [sha256.Size]byte // the media that an opening block may name
+	file          string
+	size, changed int64
+	tables        [sha256.Size]byte // the files that say the language, and which media an opening block may name
 }
 
 // keptPage is a lesson with which nothing is wrong by itself.
@@ -67,7 +67,7 @@ func (l *loader) keyOf(job loadJob) (key keptKey, ok bool) {
 	if info == nil || job.kind != LessonPage || info.ModTime().IsZero() || time.Since(info.ModTime()) < settled {
 		return key, false
 	}
-	return keptKey{job.file, l.course.Language, info.Size(), info.ModTime().UnixNano(), l.mediaDigest}, true
+	return keptKey{job.file, info.Size(), info.ModTime().UnixNano(), l.tables}, true
 }
 
 // recall returns a lesson that was kept as it was parsed; nil where it was not.
