@@ -2,7 +2,6 @@ package themes
 
 import (
 	"bytes"
-	"errors"
 	"fmt"
 	"io"
 	"io/fs"
@@ -97,7 +96,7 @@ func in(theme fs.FS, language string) (fs.FS, error) {
 func (s spoken) Open(name string) (fs.File, error) {
 	switch name {
 	case wordsFile:
-		return &memory{Reader: bytes.NewReader(s.words), size: len(s.words)}, nil
+		return memory{bytes.NewReader(s.words)}, nil
 	case ".":
 		entries, err := s.ReadDir(name)
 		if err != nil {
@@ -140,32 +139,19 @@ func (s spoken) ReadFile(name string) ([]byte, error) {
 func (s spoken) ReadDir(name string) ([]fs.DirEntry, error) {
 	entries, err := fs.ReadDir(s.FS, name)
 	if name == "." && err == nil {
-		entries = append(entries, fs.FileInfoToDirEntry(&memory{size: len(s.words)}))
+		entries = append(entries, fs.FileInfoToDirEntry(memory{bytes.NewReader(s.words)}))
 		slices.SortFunc(entries, func(a, b fs.DirEntry) int { return strings.Compare(a.Name(), b.Name()) })
 	}
 	return entries, err
 }
 
 // memory is words.yaml as an open file, and what is known of it.
-type memory struct {
-	*bytes.Reader
-	size int
-}
+type memory struct{ *bytes.Reader }
 
-func (m *memory) Stat() (fs.FileInfo, error) { return m, nil }
-func (m *memory) Close() error               { return nil }
-func (m *memory) Name() string               { return wordsFile }
-func (m *memory) Size() int64                { return int64(m.size) }
-func (m *memory) Mode() fs.FileMode          { return 0o444 }
-func (m *memory) ModTime() time.Time         { return time.Time{} }
-func (m *memory) IsDir() bool                { return false }
-func (m *memory) Sys() any                   { return nil }
-
-// Read completes fs.File.
-func (m *memory) Read(p []byte) (int, error) {
-	n, err := m.Reader.Read(p)
-	if err != nil && !errors.Is(err, io.EOF) {
-		return n, &fs.PathError{Op: "read", Path: wordsFile, Err: err}
-	}
-	return n, err
-}
+func (m memory) Stat() (fs.FileInfo, error) { return m, nil }
+func (m memory) Close() error               { return nil }
+func (m memory) Name() string               { return wordsFile }
+func (m memory) Mode() fs.FileMode          { return 0o444 }
+func (m memory) ModTime() time.Time         { return time.Time{} }
+func (m memory) IsDir() bool                { return false }
+func (m memory) Sys() any                   { return nil }

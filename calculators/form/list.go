@@ -1,12 +1,12 @@
 package form
 
 import (
-	"slipbook/calculators/words"
 	"strconv"
 
 	"slipbook/calculators/decimal"
 	"slipbook/calculators/letters"
 	"slipbook/calculators/quantity"
+	"slipbook/calculators/words"
 )
 
 // readValues understands the text of a box: one quantity, or for a list

@@ -2,12 +2,12 @@ package form
 
 import (
 	"errors"
-	"slipbook/calculators/words"
 
 	"slipbook/calculators/decimal"
 	"slipbook/calculators/letters"
 	"slipbook/calculators/quantity"
 	"slipbook/calculators/stage"
+	"slipbook/calculators/words"
 )
 
 // Settings are the course's own constants, given to every answer.

@@ -1,10 +1,10 @@
 package form
 
 import (
-	"slipbook/calculators/words"
 	"strconv"
 
 	"slipbook/calculators/letters"
+	"slipbook/calculators/words"
 )
 
 // The bounds of a request: more than any form holds, little enough that

@@ -2,8 +2,9 @@ package quantity
 
 import (
 	"math"
-	"slipbook/calculators/words"
 	"testing"
+
+	"slipbook/calculators/words"
 )
 
 var (
