@@ -23,14 +23,14 @@ type parsedPage struct {
 	before, after []source.Value
 
 	job     loadJob
-	key     keptKey
+	key     lessonKey
 	mayKeep bool      // it has a key
 	kept    *keptPage // it was not read now
 }
 
 // parsePage reads a page, or takes it as it was read before.
 func (l *loader) parsePage(job loadJob) *parsedPage {
-	key, ok := l.keyOf(job)
+	key, ok := l.lessonKey(job)
 	if ok {
 		if p := l.recall(job, key); p != nil {
 			return p

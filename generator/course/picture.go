@@ -36,7 +36,7 @@ const smallerHelp = "Make it smaller: 1600 points are wide enough for a page, al
 // pictures reads the pictures folder with its folders. A course may do without.
 func (l *loader) pictures() {
 	files := l.pictureFiles()
-	read := pool.Map(len(files), func(i int) *photo { return readPicture(l.fsys, files[i], l.course.Language) })
+	read := pool.Map(len(files), func(i int) *photo { return l.picture(files[i]) })
 	points, names := 0, map[string]string{}
 	for _, p := range read {
 		small := strings.ToLower(p.Path)
@@ -54,15 +54,38 @@ func (l *loader) pictures() {
 	for i, p := range read {
 		l.open = append(l.open, p.Text)
 		if p.sound {
-			l.course.Pictures[files[i]] = p.picture
+			l.course.Pictures[p.Path] = p.picture
+		}
+		if p.sound && files[i].mayKeep && p.kind != "svg" {
+			l.reader.photos.put(files[i].key, p.picture)
 		}
 	}
 }
 
+// pictureFile is a file of the pictures folder.
+type pictureFile struct {
+	path    string
+	key     fileKey
+	mayKeep bool // it has a key
+}
+
+// picture reads a picture, or takes it as it was read before.
+func (l *loader) picture(f pictureFile) *photo {
+	if f.mayKeep {
+		if kept, ok := l.reader.photos.get(f.key); ok {
+			return &photo{Text: source.New(f.path, nil), kind: kindOf(f.path), picture: kept, sound: true, kept: true}
+		}
+	}
+	return readPicture(l.fsys, f.path, l.course.Language)
+}
+
+// kindOf returns the format that the ending of a file promises; "" for none.
+func kindOf(file string) string { return pictureKinds[strings.ToLower(path.Ext(file))] }
+
 // pictureFiles lists the files of the pictures folder, up to the size that all
 // may have together.
-func (l *loader) pictureFiles() []string {
-	var files []string
+func (l *loader) pictureFiles() []pictureFile {
+	var files []pictureFile
 	size := int64(0)
 	// Nothing stops the walk: of a folder that cannot be read, the pictures are
 	// missing where they are shown.
@@ -76,14 +99,16 @@ func (l *loader) pictureFiles() []string {
 		case strings.HasPrefix(e.Name(), ".") || e.IsDir():
 			return nil
 		}
-		if info, err := e.Info(); err == nil {
+		info, err := e.Info()
+		if err == nil {
 			size += info.Size()
 		}
 		if size > mostPictureBytes {
 			l.report(file, finding.PictureSize, fmt.Sprintf("up to this one, all pictures together are larger than %d MiB", mostPictureBytes>>20), smallerHelp)
 			return fs.SkipAll
 		}
-		files = append(files, file)
+		key, ok := keyOf(file, info)
+		files = append(files, pictureFile{file, key, ok})
 		return nil
 	})
 	return files
@@ -97,6 +122,7 @@ type photo struct {
 	kind    string
 	picture *Picture
 	sound   bool // nothing is wrong with it so far
+	kept    bool // it was not read now
 }
 
 // points is how many points must be read to know that the picture is whole.
@@ -115,12 +141,11 @@ func (p *photo) fail(rule *finding.Rule, text, do string) *photo {
 
 // readPicture reads one picture of a course in a language, all but its points.
 func readPicture(fsys fs.FS, file, language string) *photo {
-	ending := path.Ext(file)
-	p := &photo{Text: source.New(file, nil), kind: pictureKinds[strings.ToLower(ending)]}
+	p := &photo{Text: source.New(file, nil), kind: kindOf(file)}
 	stem, _, _ := strings.Cut(path.Base(file), ".")
 	switch {
 	case p.kind == "":
-		return p.fail(finding.PictureKind, fmt.Sprintf("the handbook cannot show a picture with the ending `%s`", ending), pictureHelp)
+		return p.fail(finding.PictureKind, fmt.Sprintf("the handbook cannot show a picture with the ending `%s`", path.Ext(file)), pictureHelp)
 	case !pictureName.MatchString(path.Base(file)):
 		return p.fail(finding.IDForm, "a picture cannot have this name", "Name it with letters a to z, digits and single hyphens, such as jar-and-scale.jpg.")
 	case source.IsDevice(stem):
@@ -169,7 +194,7 @@ func (p *photo) damaged() {
 
 // decode reads the points, so that no picture is published that breaks off.
 func (p *photo) decode() {
-	if !p.sound || p.kind == "svg" {
+	if !p.sound || p.kept || p.kind == "svg" {
 		return
 	}
 	digest := sha256.Sum256(p.picture.Data)

@@ -11,20 +11,33 @@ import (
 )
 
 // Reader reads a course again and again while it is being written, and keeps the
-// lessons that did not change on the disk: a save changes one of them, and reading
-// two thousand takes longer than all the rest. It answers as a fresh one would.
-// The zero Reader is ready; it reads one course at a time.
+// lessons and photos that did not change on the disk: a save changes one of them,
+// and reading two thousand takes longer than all the rest. It answers as a fresh
+// one would. The zero Reader is ready; it reads one course at a time.
 type Reader struct {
-	mutex    sync.Mutex
-	old, now map[keptKey]*keptPage
+	lessons generations[lessonKey, *keptPage]
+	photos  generations[fileKey, *Picture] // sound ones
 }
 
-// keptKey tells apart what a lesson was read from. Of a file the disk's own word
-// counts: its size, and when it was changed.
-type keptKey struct {
+// fileKey tells files apart by the disk's own word: the size, and when it was
+// changed.
+type fileKey struct {
 	file          string
 	size, changed int64
-	tables        [sha256.Size]byte // the files that say the language, and which media an opening block may name
+}
+
+// keyOf returns the key of a file; not ok where what is read of it cannot be kept.
+func keyOf(file string, info fs.FileInfo) (key fileKey, ok bool) {
+	if info == nil || !info.Mode().IsRegular() || info.ModTime().IsZero() || time.Since(info.ModTime()) < settled {
+		return key, false
+	}
+	return fileKey{file, info.Size(), info.ModTime().UnixNano()}, true
+}
+
+// lessonKey tells apart what a lesson was read from.
+type lessonKey struct {
+	fileKey
+	tables [sha256.Size]byte // the files that say the language, and which media an opening block may name
 }
 
 // keptPage is a lesson with which nothing is wrong by itself.
@@ -37,43 +50,44 @@ type keptPage struct {
 // times to two seconds, and a second change within them would not show.
 const settled = 3 * time.Second
 
+// generations keep what this reading and the last one used.
+type generations[K comparable, V any] struct {
+	mutex    sync.Mutex
+	old, now map[K]V
+}
+
 // begin forgets what the last reading did not use.
-func (r *Reader) begin() {
-	r.old, r.now = r.now, make(map[keptKey]*keptPage, len(r.now))
-}
+func (g *generations[K, V]) begin() { g.old, g.now = g.now, make(map[K]V, len(g.now)) }
 
-// get returns a lesson that was kept.
-func (r *Reader) get(key keptKey) *keptPage {
-	r.mutex.Lock()
-	defer r.mutex.Unlock()
-	kept := r.now[key]
-	if kept == nil {
-		if kept = r.old[key]; kept != nil {
-			r.now[key] = kept
-		}
+// get returns what was kept.
+func (g *generations[K, V]) get(key K) (kept V, ok bool) {
+	g.mutex.Lock()
+	defer g.mutex.Unlock()
+	if kept, ok = g.now[key]; ok {
+		return kept, true
 	}
-	return kept
-}
-
-func (r *Reader) put(key keptKey, kept *keptPage) {
-	r.mutex.Lock()
-	defer r.mutex.Unlock()
-	r.now[key] = kept
-}
-
-// keyOf returns the key of a lesson's file; not ok where it cannot be kept.
-func (l *loader) keyOf(job loadJob) (key keptKey, ok bool) {
-	info := job.info
-	if info == nil || job.kind != LessonPage || info.ModTime().IsZero() || time.Since(info.ModTime()) < settled {
-		return key, false
+	if kept, ok = g.old[key]; ok {
+		g.now[key] = kept
 	}
-	return keptKey{job.file, info.Size(), info.ModTime().UnixNano(), l.tables}, true
+	return kept, ok
+}
+
+func (g *generations[K, V]) put(key K, kept V) {
+	g.mutex.Lock()
+	defer g.mutex.Unlock()
+	g.now[key] = kept
+}
+
+// lessonKey returns the key of a lesson; not ok where it cannot be kept.
+func (l *loader) lessonKey(job loadJob) (key lessonKey, ok bool) {
+	file, ok := keyOf(job.file, job.info)
+	return lessonKey{file, l.tables}, ok && job.kind == LessonPage
 }
 
 // recall returns a lesson that was kept as it was parsed; nil where it was not.
-func (l *loader) recall(job loadJob, key keptKey) *parsedPage {
-	kept := l.reader.get(key)
-	if kept == nil {
+func (l *loader) recall(job loadJob, key lessonKey) *parsedPage {
+	kept, ok := l.reader.lessons.get(key)
+	if !ok {
 		return nil
 	}
 	page := kept.page
@@ -89,7 +103,7 @@ func (l *loader) keep(parsed []*parsedPage) {
 		}
 		kept := &keptPage{page: *p.page, before: filesOf(p.page.Head.Before), after: filesOf(p.page.Head.After)}
 		kept.page.Unit, kept.page.Head.Before, kept.page.Head.After = nil, nil, nil
-		l.reader.put(p.key, kept)
+		l.reader.lessons.put(p.key, kept)
 	}
 }
 

@@ -1,6 +1,9 @@
 package course_test
 
 import (
+	"bytes"
+	"image"
+	"image/png"
 	"io/fs"
 	"reflect"
 	"sync"
@@ -95,4 +98,34 @@ func TestReaderSaysWhatIsGone(t *testing.T) {
 	if len(found) > 0 || !reflect.DeepEqual(got.Pages(), want.Pages()) {
 		t.Errorf("back again: %v", found)
 	}
+}
+
+// TestReaderKeepsPhotos wants a photo that did not change to be left alone, and one
+// that did to be read, in its size too.
+func TestReaderKeepsPhotos(t *testing.T) {
+	const kept, changed = "pictures/kept.png", "pictures/changed.png"
+	files := dated(time.Unix(1, 0))
+	old := &fstest.MapFile{Data: photoBytes(t, 2, 3), ModTime: time.Unix(1, 0)}
+	files[kept], files[changed] = old, old
+	var r course.Reader
+	r.Load(files)
+	now := &counting{MapFS: files, opened: map[string]int{}}
+	files[changed] = &fstest.MapFile{Data: photoBytes(t, 5, 4), ModTime: time.Unix(2, 0)}
+	got, found := r.Load(now)
+	if now.opened[kept] != 0 || now.opened[changed] != 1 {
+		t.Errorf("opened %v", now.opened)
+	}
+	want, wanted := course.Load(files)
+	if !reflect.DeepEqual(found, wanted) || !reflect.DeepEqual(got.Pictures, want.Pictures) || got.Pictures[changed].Width != 5 {
+		t.Errorf("not what a fresh start reads; findings %v, want %v", found, wanted)
+	}
+}
+
+func photoBytes(t *testing.T, width, height int) []byte {
+	t.Helper()
+	var b bytes.Buffer
+	if err := png.Encode(&b, image.NewGray(image.Rect(0, 0, width, height))); err != nil {
+		t.Fatal(err)
+	}
+	return b.Bytes()
 }
