@@ -42,8 +42,25 @@ func open(content, theme string) (*handbook, error) {
 	var reader course.Reader
 	return &handbook{
 		lessons: func() (*course.Course, finding.List) { return load(&reader, content) },
-		theme:   func(language string) (fs.FS, error) { return themes.Open(theme, language) },
+		theme:   spoken(theme),
 	}, nil
+}
+
+// spoken returns a theme in the languages that are asked for. It is part of the
+// program, so the last one is kept.
+func spoken(theme string) func(language string) (fs.FS, error) {
+	var last fs.FS
+	var in string
+	return func(language string) (fs.FS, error) {
+		if last != nil && in == language {
+			return last, nil
+		}
+		opened, err := themes.Open(theme, language)
+		if err == nil {
+			last, in = opened, language
+		}
+		return opened, err
+	}
 }
 
 // findContent refuses a content folder that is not there.
