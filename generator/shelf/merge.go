@@ -119,10 +119,12 @@ func (m merge) entry(name string) error {
 	return nil
 }
 
-// newer reports whether a dot file in from was written later than that in to.
+// newer reports whether a dot file in from was written later than that in to. Two
+// writes within one tick of the system's clock bear the same time: then to's is
+// the later one, for to is where a writer finds the folder by its name.
 func (m merge) newer(name string, info, there fs.FileInfo) bool {
 	was := m.there[name]
-	return was != nil && sameState(was, there) || !info.ModTime().Before(there.ModTime())
+	return was != nil && sameState(was, there) || info.ModTime().After(there.ModTime())
 }
 
 // ignoreAbsent drops the error of a name that has gone meanwhile.

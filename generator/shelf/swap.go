@@ -44,41 +44,53 @@ func (w work) takePlace(t *target, p *plan, s *staged, last lastSteps) error {
 		return misplaced(t.path, err)
 	}
 	syncFolder(filepath.Dir(t.path))
-	old := w.old()
-	if back {
-		old = w.tree()
-	}
-	switch {
-	case t.marker != nil && t.marker.files == nil:
-		p.changes.Aside, err = setAside(old, t.path)
-	case back && w.goBack(t, p, last) == nil:
-		err = merge{from: w.tree(), to: t.path, was: s.fresh, there: s.dots}.run()
-	default:
-		err = merge{from: old, to: t.path, was: t.ours(old, s.dots), there: s.fresh}.run()
-	}
-	if err != nil {
+	if err := w.clearAway(t, p, s, last, back); err != nil {
 		return fmt.Errorf("the new handbook stands in %q, but not all of the old one could be cleared away: %w", t.path, plain(err))
 	}
 	w.remove()
 	return nil
 }
 
+// clearAway takes apart the tree that is no longer needed: the new one, when the
+// old folder could be brought up to date and put back, and else the old one.
+func (w work) clearAway(t *target, p *plan, s *staged, last lastSteps, back bool) (err error) {
+	old := w.old()
+	if back {
+		old = w.tree()
+	}
+	if t.marker != nil && t.marker.files == nil {
+		p.changes.Aside, err = setAside(old, t.path)
+		return err
+	}
+	if back {
+		if before, err := w.goBack(t, p, last); err == nil {
+			return merge{from: w.tree(), to: t.path, was: s.fresh, there: before}.run()
+		}
+	}
+	return merge{from: old, to: t.path, was: t.ours(old, s.dots), there: s.fresh}.run()
+}
+
 // goBack brings the old folder, which is out of sight in the work's tree, up to
 // date with the new one that stands in its place, and exchanges the two again.
 // Servers that hold the old folder then see the new edition, file by file, and
 // its dot files are where they always were. After an error the new folder
-// stands where it does; only those servers have to be started again.
-func (w work) goBack(t *target, p *plan, last lastSteps) error {
+// stands where it does; only those servers have to be started again. The snapshot
+// is of the old folder just after the exchange: what is in it was written before
+// whatever has come into the new one since.
+func (w work) goBack(t *target, p *plan, last lastSteps) (before snapshot, err error) {
+	if before, err = everything(w.tree()); err != nil {
+		return nil, err
+	}
 	u := update{root: w.tree(), from: t.path, next: w.next(), keep: true}
 	if err := u.run(t, p); err != nil {
-		return err
+		return nil, err
 	}
 	if err := last.flush(w.tree()); err != nil {
-		return err
+		return nil, err
 	}
-	_, err := last.swap(w, t.path)
+	_, err = last.swap(w, t.path)
 	syncFolder(filepath.Dir(t.path))
-	return err
+	return before, err
 }
 
 // ours is what of the old tree, which now stands at root, need not be kept when
