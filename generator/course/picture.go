@@ -57,7 +57,7 @@ func (l *loader) pictures() {
 			l.course.Pictures[p.Path] = p.picture
 		}
 		if p.sound && files[i].mayKeep && p.kind != "svg" {
-			l.reader.photos.put(files[i].key, p.picture)
+			l.reader.photos.Put(files[i].key, p.picture)
 		}
 	}
 }
@@ -72,7 +72,7 @@ type pictureFile struct {
 // picture reads a picture, or takes it as it was read before.
 func (l *loader) picture(f pictureFile) *photo {
 	if f.mayKeep {
-		if kept, ok := l.reader.photos.get(f.key); ok {
+		if kept, ok := l.reader.photos.Get(f.key); ok {
 			return &photo{Text: source.New(f.path, nil), kind: kindOf(f.path), picture: kept, sound: true, kept: true}
 		}
 	}

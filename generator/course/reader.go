@@ -3,10 +3,10 @@ package course
 import (
 	"crypto/sha256"
 	"io/fs"
-	"sync"
 	"time"
 
 	"slipbook/generator/finding"
+	"slipbook/generator/pool"
 	"slipbook/generator/source"
 )
 
@@ -15,8 +15,8 @@ import (
 // and reading two thousand takes longer than all the rest. It answers as a fresh
 // one would. The zero Reader is ready; it reads one course at a time.
 type Reader struct {
-	lessons generations[lessonKey, *keptPage]
-	photos  generations[fileKey, *Picture] // sound ones
+	lessons pool.Kept[lessonKey, *keptPage]
+	photos  pool.Kept[fileKey, *Picture] // sound ones
 }
 
 // fileKey tells files apart by the disk's own word: the size, and when it was
@@ -50,34 +50,6 @@ type keptPage struct {
 // times to two seconds, and a second change within them would not show.
 const settled = 3 * time.Second
 
-// generations keep what this reading and the last one used.
-type generations[K comparable, V any] struct {
-	mutex    sync.Mutex
-	old, now map[K]V
-}
-
-// begin forgets what the last reading did not use.
-func (g *generations[K, V]) begin() { g.old, g.now = g.now, make(map[K]V, len(g.now)) }
-
-// get returns what was kept.
-func (g *generations[K, V]) get(key K) (kept V, ok bool) {
-	g.mutex.Lock()
-	defer g.mutex.Unlock()
-	if kept, ok = g.now[key]; ok {
-		return kept, true
-	}
-	if kept, ok = g.old[key]; ok {
-		g.now[key] = kept
-	}
-	return kept, ok
-}
-
-func (g *generations[K, V]) put(key K, kept V) {
-	g.mutex.Lock()
-	defer g.mutex.Unlock()
-	g.now[key] = kept
-}
-
 // lessonKey returns the key of a lesson; not ok where it cannot be kept.
 func (l *loader) lessonKey(job loadJob) (key lessonKey, ok bool) {
 	file, ok := keyOf(job.file, job.info)
@@ -86,7 +58,7 @@ func (l *loader) lessonKey(job loadJob) (key lessonKey, ok bool) {
 
 // recall returns a lesson that was kept as it was parsed; nil where it was not.
 func (l *loader) recall(job loadJob, key lessonKey) *parsedPage {
-	kept, ok := l.reader.lessons.get(key)
+	kept, ok := l.reader.lessons.Get(key)
 	if !ok {
 		return nil
 	}
@@ -103,7 +75,7 @@ func (l *loader) keep(parsed []*parsedPage) {
 		}
 		kept := &keptPage{page: *p.page, before: filesOf(p.page.Head.Before), after: filesOf(p.page.Head.After)}
 		kept.page.Unit, kept.page.Head.Before, kept.page.Head.After = nil, nil, nil
-		l.reader.lessons.put(p.key, kept)
+		l.reader.lessons.Put(p.key, kept)
 	}
 }
 

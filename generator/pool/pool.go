@@ -1,7 +1,8 @@
 // Package pool does many pieces of work at once and hands their results back
 // in order. It exists so that reading, checking, printing and writing share one
 // way of using every processor, and so that none of them can answer differently
-// because one piece was finished before another.
+// because one piece was finished before another. Kept is what such work may share
+// from one time to the next.
 //
 // pool is a leaf: it imports nothing else of the program.
 package pool

@@ -90,3 +90,21 @@ func TestPanicReachesTheCaller(t *testing.T) {
 	})
 	t.Error("nothing panicked")
 }
+
+// TestKeptForgetsWhatNobodyAsksFor wants what a round used to be there in the next,
+// and the rest to be gone after it.
+func TestKeptForgetsWhatNobodyAsksFor(t *testing.T) {
+	var k Kept[string, int]
+	k.Begin()
+	k.Put("used", 1)
+	k.Put("left", 2)
+	for round := range 3 {
+		k.Begin()
+		if v, ok := k.Get("used"); v != 1 || !ok {
+			t.Errorf("round %d: used is %d, %v", round, v, ok)
+		}
+	}
+	if v, ok := k.Get("left"); ok {
+		t.Errorf("left is still %d", v)
+	}
+}

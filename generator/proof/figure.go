@@ -38,10 +38,10 @@ type figureFault struct {
 // the link finds no other number than the lesson's.
 func (s *resolver) figure(ref *markup.Ref) (string, *address.Fault) {
 	key := figureKey{ref.To, ref.Words, s.settings}
-	made, ok := s.figures.get(key)
+	made, ok := s.figures.Get(key)
 	if !ok {
 		made.address, made.fault = workOut(ref, s.Settings)
-		s.figures.put(key, made)
+		s.figures.Put(key, made)
 	}
 	return made.address, made.fault
 }

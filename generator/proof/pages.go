@@ -82,7 +82,7 @@ func newRules(c *course.Course) *rules {
 // the same words before. The prose is as large as the page, and is not kept.
 func (r *Reader) read(rules *rules, page *course.Page) *reading {
 	key := readingKey{sha256.Sum256(page.Source), page.Kind, page.Head.Medium, rules.language, rules.digest}
-	if kept, ok := r.readings.get(key); ok {
+	if kept, ok := r.readings.Get(key); ok {
 		return kept
 	}
 	document, prose := markup.Read(page.Source, rules.language)
@@ -93,7 +93,7 @@ func (r *Reader) read(rules *rules, page *course.Page) *reading {
 			made.uses = rules.terms.used(prose)
 		}
 	}
-	r.readings.put(key, made)
+	r.readings.Put(key, made)
 	return made
 }
 

@@ -34,8 +34,8 @@ type Reading struct {
 // what it read of pages that stay the same. The zero Reader is ready; it reads
 // one course at a time.
 type Reader struct {
-	readings cache[readingKey, *reading]
-	figures  cache[figureKey, figureFault]
+	readings pool.Kept[readingKey, *reading]
+	figures  pool.Kept[figureKey, figureFault]
 }
 
 // Read reads all pages, checks each page and what pages say of each other, and
@@ -48,8 +48,8 @@ func (r *Reader) Read(c *course.Course, loading finding.List) (*Reading, finding
 		all.Sort()
 		return &Reading{}, all
 	}
-	r.readings.begin()
-	r.figures.begin()
+	r.readings.Begin()
+	r.figures.Begin()
 	rules := newRules(c)
 	reading, found := r.readPages(rules, c)
 	all = append(all, found...)

@@ -36,7 +36,7 @@ func (r *Reader) resolve(reading *Reading) finding.List {
 // it.
 type resolver struct {
 	*Reading
-	figures  *cache[figureKey, figureFault]
+	figures  *pool.Kept[figureKey, figureFault]
 	settings [sha256.Size]byte // digest of what figures depend on beside their request
 }
 
