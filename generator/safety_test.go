@@ -4,6 +4,7 @@ import (
 	"math/rand/v2"
 	"os"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -253,9 +254,9 @@ func output(a *form.Answer, name string) string {
 
 // tally counts what a sweep over many wishes met.
 type tally struct {
-	plans, conflicts, keptOff, notFood, carried int
-	rests                                       map[string]int // by what the rule that was blamed rests on
-	cautions                                    map[string]int // by the sentence, of hazards
+	plans, conflicts, keptOff, notFood, carried, risky int
+	rests                                              map[string]int // by what the rule that was blamed rests on
+	cautions                                           map[string]int // by the sentence, of hazards
 }
 
 // sweep asks for a plan of every wish and holds each to the table.
@@ -306,6 +307,7 @@ func (b *bench) walked(t *testing.T, w wish, a *form.Answer, conflict bool, met 
 		w = b.nearest(t, w, output(a, "nearest"))
 	}
 	on := &walk{bench: b, t: t, wish: w}
+	risky := 0
 	for i, row := range rowsOf(a) {
 		on.row = i
 		if err := on.check(row); err != nil {
@@ -315,10 +317,17 @@ func (b *bench) walked(t *testing.T, w wish, a *form.Answer, conflict bool, met 
 		if row["caution"] != "" {
 			met.carried++
 		}
+		if row["risk"] != "" {
+			risky++
+		}
 		for _, caution := range on.want().cautions {
 			met.cautions[caution]++
 		}
 	}
+	if len(a.Rows) > 0 && strconv.Itoa(risky) != output(a, "risky") {
+		t.Errorf("%d steps are called risky, the answer counts %s", risky, output(a, "risky"))
+	}
+	met.risky += risky
 	off := on.offFood()
 	for i, row := range rowsOf(a) {
 		said := strings.HasSuffix(row["caution"], keepOff)
@@ -370,7 +379,7 @@ func TestEveryPlanCarriesItsHazards(t *testing.T) {
 	b := newBench(demoTable(t))
 	all := everywhere(append(b.single(), b.worked()...))
 	met := b.sweep(t, all)
-	if len(all) < 8000 || met.plans < 4000 || met.conflicts < 1000 || met.keptOff < 500 || met.notFood < 1000 || met.carried < 15000 {
+	if len(all) < 8000 || met.plans < 4000 || met.conflicts < 1000 || met.keptOff < 500 || met.notFood < 1000 || met.carried < 15000 || met.risky < 500 {
 		t.Errorf("%d wishes: %+v", len(all), met)
 	}
 	if met = b.sweep(t, b.twoLayers(1500)); met.plans < 500 || met.conflicts < 200 || met.keptOff < 100 {

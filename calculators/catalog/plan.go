@@ -52,6 +52,7 @@ var stagePlan = &form.Calculator{
 		{Name: "ask", Text: true},
 		{Name: "wait", Text: true},
 		{Name: "what", Text: true},
+		{Name: "risk", Text: true},
 		{Name: "why", Text: true},
 		{Name: "trouble", Text: true},
 	},
@@ -135,7 +136,11 @@ func workPlan(e *form.Evaluation) {
 		if step.Part > 0 && wish.Part > 0 {
 			state = letters.UpperFirst(t.States[step.State].Parts[step.Part-1].Name)
 		}
-		e.Row(float64(i+1), state, step.Action, step.Title, step.Wear, step.Place, e.Say(people[step.Who]), step.Caution, step.Lesson, step.Ask, step.Wait, step.What, step.Why, step.Trouble)
+		risk := ""
+		if step.Verdict == stage.Risky {
+			risk = e.Say("plan.is-risky")
+		}
+		e.Row(float64(i+1), state, step.Action, step.Title, step.Wear, step.Place, e.Say(people[step.Who]), step.Caution, step.Lesson, step.Ask, step.Wait, step.What, risk, step.Why, step.Trouble)
 	}
 	if p.Conflict == nil {
 		e.Answer.Headline = form.Join(odd, works(e, p))

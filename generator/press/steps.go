@@ -18,6 +18,7 @@ type stepView struct {
 	Wear, Place, Who, Caution string
 	You                       string // who does it where the reader does alone
 	Lesson                    string // relative to the page
+	Risk                      string // what the table says of a step that may fail
 	Ask, Wait, Why, Trouble   string
 }
 
@@ -41,7 +42,7 @@ func steps(answer *form.Answer, id string, at place) []stepView {
 		s := stepView{
 			ID: id + ".step." + strconv.Itoa(n+1), State: text["state"], Title: text["title"], What: text["what"],
 			Wear: text["wear"], Place: text["place"], Who: text["who"], You: catalog.Doer(answer.Language, stage.Student), Caution: text["caution"],
-			Ask: text["ask"], Wait: text["wait"], Why: text["why"], Trouble: text["trouble"],
+			Risk: text["risk"], Ask: text["ask"], Wait: text["wait"], Why: text["why"], Trouble: text["trouble"],
 		}
 		if text["lesson"] != "" {
 			s.Lesson = lessonFrom(at, text["lesson"])

@@ -89,7 +89,8 @@ var stepTexts = map[string]func(*stepView, string){
 	"title": func(s *stepView, text string) { s.Title = text }, "what": func(s *stepView, text string) { s.What = text },
 	"wear": func(s *stepView, text string) { s.Wear = text }, "place": func(s *stepView, text string) { s.Place = text },
 	"who": func(s *stepView, text string) { s.Who = text }, "caution": func(s *stepView, text string) { s.Caution = text },
-	"ask": func(s *stepView, text string) { s.Ask = text }, "wait": func(s *stepView, text string) { s.Wait = text },
+	"risk": func(s *stepView, text string) { s.Risk = text },
+	"ask":  func(s *stepView, text string) { s.Ask = text }, "wait": func(s *stepView, text string) { s.Wait = text },
 	"why": func(s *stepView, text string) { s.Why = text }, "trouble": func(s *stepView, text string) { s.Trouble = text },
 }
 

@@ -369,7 +369,7 @@ func TestPlanPrintsAlone(t *testing.T) {
 	wanted := []string{answer.Headline}
 	for _, row := range answer.Rows {
 		for _, cell := range row {
-			if slices.Contains([]string{"title", "what", "wear", "place", "caution", "ask", "wait", "why", "trouble"}, cell.Column) {
+			if slices.Contains([]string{"title", "what", "wear", "place", "caution", "risk", "ask", "wait", "why", "trouble"}, cell.Column) {
 				wanted = append(wanted, cell.Text)
 			}
 		}
