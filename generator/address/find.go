@@ -75,7 +75,7 @@ func (m *Map) findPage(page *course.Page, r *markup.Ref) (Target, *Fault) {
 		return bad("Write the path to a .md page inside it.", "link to %q: this leaves the content folder", r.To)
 	case !ok:
 		return bad(m.missingHelp(target), "link to %q: there is no such page (looked for %s)", r.To, target)
-	case heading == "":
+	case heading == "", to.NoText: // what headings the page has is not known
 		return Target{Address: to.Address}, nil
 	}
 	switch d := m.documents[target]; {

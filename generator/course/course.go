@@ -105,6 +105,9 @@ type Page struct {
 	Language string
 	Source   []byte // the whole file, the opening block blanked with spaces, so that offsets are file offsets
 	Head     Head
+	// NoHead and NoText are set where the opening block, or anything at all, could
+	// not be read, which is reported: what is then missing is not the writer's.
+	NoHead, NoText bool
 }
 
 // Head is a page's opening block. The keys are Dublin Core or LRMI terms where

@@ -53,14 +53,16 @@ func (l *loader) parseAnew(job loadJob) *parsedPage {
 		job:    job,
 	}
 	if !ok {
+		p.page.NoHead, p.page.NoText = true, true
 		return p
 	}
 	s.Language, p.page.Language = l.course.Language, l.course.Language
 	s.CheckHidden()
 	head, after := s.Opening()
-	if p.end = after; after > 0 {
-		l.readHead(p, head)
-	}
+	p.end = after
+	p.page.NoHead = head.Absent()
+	p.page.NoText = head.Absent() && after == len(s.Bytes)
+	l.readHead(p, head)
 	return p
 }
 

@@ -101,6 +101,7 @@ func (l *loader) follow(p *parsedPage) {
 		l.open = append(l.open, fresh.source)
 		p.source, p.end, p.before, p.after, p.kept = fresh.source, fresh.end, fresh.before, fresh.after, nil
 		p.page.Source, p.page.Head = fresh.page.Source, fresh.page.Head
+		p.page.NoHead, p.page.NoText = fresh.page.NoHead, fresh.page.NoText
 	}
 	p.page.Head.Before, p.page.Head.After = l.links(p, p.before), l.links(p, p.after)
 }

@@ -74,14 +74,14 @@ func (p *page) makeSamples() {
 		replace(n, Piece{HTML: sampleHTML("", lines(n, p.Source))})
 	}
 	for _, n := range p.fences {
-		if !p.closed[n] {
-			p.find(position(n), finding.FenceEnd, "this fence is never closed",
-				"Write a line of at least as many of the same signs under it; around other fences use more signs than they do.")
-		}
 		kind := string(n.Language(p.Source))
-		switch {
-		case kindOf(kind) != nil:
+		if kindOf(kind) != nil {
 			continue
+		}
+		if !p.closed[n] {
+			p.neverClosed(n, "this fence")
+		}
+		switch {
 		case kind != "" && !slices.Contains(languages, kind):
 			p.find(n.Info.Segment.Start, finding.FenceKind, fmt.Sprintf("%q is neither a block of the handbook nor a known language", kind),
 				"Known are "+strings.Join(slices.Concat(Kinds(), languages), ", ")+"; plain text needs no word.")
@@ -107,15 +107,49 @@ func (p *page) makeBlocks() {
 		}
 		if around := within(n); around != nil {
 			p.find(b.Offset, finding.BlockPlace, fmt.Sprintf("%s inside %s", kind.named, kindOf(around.kind).named), "Put it after the other block.")
-			remove(n)
+			p.leaveOut(n)
 			continue
 		}
-		if !kind.read(p, b, n) {
-			remove(n)
+		if !p.ends(n, kind) || !kind.read(p, b, n) {
+			p.leaveOut(n)
 			continue
 		}
 		p.put(n, b)
 	}
+}
+
+// ends reports whether a block of YAML ends where it should, and says so where it
+// does not. One whose closing fence was forgotten goes on to that of the next block,
+// and would be said to be wrong there.
+func (p *page) ends(n *ast.FencedCodeBlock, kind *blockKind) bool {
+	sign := p.Source[position(n)]
+	fence := bytes.Repeat([]byte{sign}, 3)
+	for i := range n.Lines().Len() {
+		line := n.Lines().At(i)
+		if bytes.HasPrefix(line.Value(p.Source), fence) {
+			next, _ := p.text.Place(line.Start)
+			p.find(position(n), finding.FenceEnd, fmt.Sprintf("%s is not closed before another fence, in line %d", kind.named, next),
+				"Write a line of at least as many of the same signs under it, before that one.")
+			return false
+		}
+	}
+	if !p.closed[n] {
+		p.neverClosed(n, kind.named)
+	}
+	return p.closed[n]
+}
+
+// leaveOut takes a block that could not be read from the page.
+func (p *page) leaveOut(n ast.Node) {
+	p.doc.Partial = true
+	remove(n)
+}
+
+// neverClosed reports a fence that nothing closes.
+func (p *page) neverClosed(n ast.Node, called string) {
+	p.doc.Partial = true
+	p.find(position(n), finding.FenceEnd, called+" is never closed",
+		"Write a line of at least as many of the same signs under it; around other fences use more signs than they do.")
 }
 
 // within returns the container that a node stands in; nil where it stands in
@@ -153,13 +187,12 @@ func (p *page) makeContainers() {
 func (p *page) checkContainer(n *container) {
 	kind := kindOf(n.kind)
 	if !n.isClosed {
-		p.find(position(n), finding.FenceEnd, fmt.Sprintf("%s is never closed", kind.named),
-			"Write a line of at least as many of the same signs under it; around other fences use more signs than they do.")
+		p.neverClosed(n, kind.named)
 	}
 	switch around := within(n); {
 	case around != nil:
 		p.find(n.infoAt, finding.BlockPlace, fmt.Sprintf("%s inside %s", kind.named, kindOf(around.kind).named), "Put it after the other one.")
-		remove(n)
+		p.leaveOut(n)
 		return
 	case kind.wants != "" && n.words == "":
 		p.find(n.infoAt, finding.BlockWords, fmt.Sprintf("%s without a question", kind.named), kind.wants)

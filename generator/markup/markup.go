@@ -20,6 +20,7 @@ type Document struct {
 	Refs     []*Ref       // every reference, whose Number is its place here
 	Blocks   []*Block     // the handbook's own, in order within a kind
 	Found    finding.List // what is wrong with the page by itself; whoever knows the file names it
+	Partial  bool         // a block could not be read, or a fence swallowed what follows it: what is missing may be there
 
 	ids map[string]bool // of the headings
 }

@@ -37,12 +37,12 @@ func (r *rules) checkParts(s *checking) {
 		s.find(-1, finding.LessonSteps, "this lesson has no steps", "Write what to do as a numbered list, one action a step: 1. Stir the jar.")
 	}
 	if look := r.sections.Look; len(looks(s.doc, r.sections)) == 0 {
-		s.find(headingAt(s.doc, look), finding.LessonLooks, "this lesson does not list what one sees when it is right",
-			fmt.Sprintf("Write a part “## %s” with a list in it.", look))
+		s.lacks(look, finding.LessonLooks, "this lesson does not list what one sees when it is right",
+			"there is no list in this part", "with a list in it, each item on a line of its own after a hyphen and a space.")
 	}
 	if wrong := r.sections.Wrong; len(faults(s.doc, r.sections)) == 0 {
-		s.find(headingAt(s.doc, wrong), finding.LessonFaults, "this lesson does not say what goes wrong",
-			fmt.Sprintf("Write a part “## %s”: what is seen on a line of its own, and on the line under it “: ” with why and what then.", wrong))
+		s.lacks(wrong, finding.LessonFaults, "this lesson does not say what goes wrong",
+			"nothing in this part has the form of a fault", "in which what is seen stands on a line of its own, and on the line under it “: ” with why and what then.")
 	}
 	if medium := s.page.Head.Medium; medium != "" && !namesState(s.doc) {
 		s.find(-1, finding.LessonState, fmt.Sprintf("this lesson is about `%s`, and names no state of the clay", medium),
@@ -52,6 +52,17 @@ func (r *rules) checkParts(s *checking) {
 		s.find(-1, finding.FewQuestions, "this lesson has "+count(n, "question")+"; three or more let one check oneself",
 			"Add blocks ```question with the answers that are often given.")
 	}
+}
+
+// lacks reports a part of a lesson that is not there, or whose words stand there in
+// another form.
+func (c *checking) lacks(heading string, rule *finding.Rule, absent, formless, form string) {
+	at := headingAt(c.doc, heading)
+	if at < 0 {
+		c.find(at, rule, absent, fmt.Sprintf("Write a part “## %s” %s", heading, form))
+		return
+	}
+	c.find(at, rule, formless, fmt.Sprintf("Write “## %s” as a part %s", heading, form))
 }
 
 // headingAt returns the offset of the first heading with some words, below zero

@@ -58,6 +58,7 @@ type readingKey struct {
 	source   [sha256.Size]byte
 	kind     course.PageKind
 	medium   string
+	noText   bool
 	language string
 	rules    [sha256.Size]byte
 }
@@ -81,7 +82,7 @@ func newRules(c *course.Course) *rules {
 // read reads a page and holds its words to the rules, or takes what was read of
 // the same words before. The prose is as large as the page, and is not kept.
 func (r *Reader) read(rules *rules, page *course.Page) *reading {
-	key := readingKey{sha256.Sum256(page.Source), page.Kind, page.Head.Medium, rules.language, rules.digest}
+	key := readingKey{sha256.Sum256(page.Source), page.Kind, page.Head.Medium, page.NoText, rules.language, rules.digest}
 	if kept, ok := r.readings.Get(key); ok {
 		return kept
 	}
@@ -98,11 +99,14 @@ func (r *Reader) read(rules *rules, page *course.Page) *reading {
 }
 
 // checkWords holds the words of a page to the rules that it can be held to by
-// itself.
+// itself. What a lesson lacks can be said of one that could be read: behind a fence
+// that is not closed nobody sees its questions.
 func (r *rules) checkWords(page *course.Page, document *markup.Document, prose *markup.Prose) finding.List {
 	c := &checking{page: page, doc: document, prose: prose, text: source.New("", page.Source)}
 	if page.Kind == course.LessonPage {
-		r.checkParts(c)
+		if !page.NoText && !document.Partial {
+			r.checkParts(c)
+		}
 		checkCautions(c)
 		checkPictureWords(c)
 	}
@@ -113,7 +117,7 @@ func (r *rules) checkWords(page *course.Page, document *markup.Document, prose *
 // checkOpening holds a page's opening block to the rules.
 func (r *rules) checkOpening(page *course.Page) finding.List {
 	c := &checking{page: page, text: source.New(page.File, page.Source)}
-	if page.Kind == course.LessonPage {
+	if page.Kind == course.LessonPage && !page.NoHead {
 		checkHead(c)
 	}
 	r.spelling.checkHead(c)

@@ -54,11 +54,13 @@ func (r *Reader) Read(c *course.Course, loading finding.List) (*Reading, finding
 	reading, found := r.readPages(rules, c)
 	all = append(all, found...)
 	all = append(all, r.resolve(reading)...)
-	all = append(all, checkPictures(c, reading.Pages)...)
 	all = append(all, checkDrawn(reading.Pages)...)
 	all = append(all, rules.terms.checkLinks(reading.Pages)...)
-	all = append(all, rules.terms.checkUnused(reading.Pages)...)
 	all = append(all, rules.spelling.checkTables(c)...)
+	if !all.Stop() { // what is wrong may be the very place that would show it
+		all = append(all, checkPictures(c, reading.Pages)...)
+		all = append(all, rules.terms.checkUnused(reading.Pages)...)
+	}
 	all.Sort()
 	return reading, all
 }

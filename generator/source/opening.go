@@ -8,8 +8,8 @@ import (
 )
 
 // Opening reads the opening block of a page: YAML between two lines of three
-// hyphens. after is where the page's text begins, 0 where the block is not
-// there or not closed, which is reported.
+// hyphens. after is where the page's text begins: at 0 where the block is not
+// there and at the end where it is not closed, which is reported.
 func (t *Text) Opening() (head Value, after int) {
 	start, end, after := openingBlock(t.Bytes)
 	switch {
@@ -20,7 +20,7 @@ func (t *Text) Opening() (head Value, after int) {
 	case end < 0:
 		t.Report(0, finding.OpeningBlock, "the opening block that starts here is not closed",
 			"Put a line of three hyphens, ---, between the last key and the text of the page.")
-		return Value{}, 0
+		return Value{}, len(t.Bytes)
 	}
 	before := t.Reported()
 	head = t.YAMLAt(t.Bytes[start:end], "the opening block", func(at int) int { return start + at })
