@@ -2,13 +2,17 @@ package address
 
 import (
 	"fmt"
+	"iter"
+	"maps"
 	"net/url"
 	"path"
+	"slices"
 	"strings"
 
 	"slipbook/generator/course"
 	"slipbook/generator/finding"
 	"slipbook/generator/markup"
+	"slipbook/generator/source"
 )
 
 // Target is what a reference leads to: an address, or a picture that is shown.
@@ -53,7 +57,8 @@ var (
 func (m *Map) findMade(scheme, id, written string) (Target, *Fault) {
 	address, ok := m.made(scheme, id)
 	if !ok {
-		return Target{}, &Fault{finding.LinkTarget, fmt.Sprintf("link to %q: there is no such %s", written, madeName[scheme]), madeHelp[scheme]}
+		meant := source.Meant(id, m.madeIDs(scheme))
+		return Target{}, &Fault{finding.LinkTarget, fmt.Sprintf("link to %q: there is no such %s", written, madeName[scheme]), meant + madeHelp[scheme]}
 	}
 	return Target{Address: address}, nil
 }
@@ -74,7 +79,7 @@ func (m *Map) findPage(page *course.Page, r *markup.Ref) (Target, *Fault) {
 	case target == ".." || strings.HasPrefix(target, "../"):
 		return bad("Write the path to a .md page inside it.", "link to %q: this leaves the content folder", r.To)
 	case !ok:
-		return bad(m.missingHelp(target), "link to %q: there is no such page (looked for %s)", r.To, target)
+		return bad(m.missingHelp(page, target), "link to %q: there is no such page (looked for %s)", r.To, target)
 	case heading == "", to.NoText: // what headings the page has is not known
 		return Target{Address: to.Address}, nil
 	}
@@ -89,7 +94,7 @@ func (m *Map) findPage(page *course.Page, r *markup.Ref) (Target, *Fault) {
 }
 
 // missingHelp says what to write instead of a path that no page has.
-func (m *Map) missingHelp(target string) string {
+func (m *Map) missingHelp(page *course.Page, target string) string {
 	guess := strings.TrimSuffix(target, path.Ext(target)) + ".md"
 	if _, ok := m.Page(guess); ok && guess != target {
 		return fmt.Sprintf("Write the path to %s.", guess)
@@ -97,7 +102,22 @@ func (m *Map) missingHelp(target string) string {
 	if _, ok := m.Picture(target); ok {
 		return "That is a picture; show it with ![what it shows](path)."
 	}
-	return "Links lead to .md pages that course.yaml and the units list; write the path from this file."
+	return meant(page, target, maps.Keys(m.pages)) + "Links lead to .md pages that course.yaml and the units list; write the path from this file."
+}
+
+// meant begins a piece of advice with the file that was probably meant: one whose
+// path is near, or the only one that has the same name elsewhere.
+func meant(page *course.Page, target string, files iter.Seq[string]) string {
+	sorted := slices.Sorted(files)
+	near := source.Nearest(target, sorted)
+	if near == "" {
+		same := slices.DeleteFunc(sorted, func(file string) bool { return path.Base(file) != path.Base(target) })
+		if len(same) != 1 {
+			return ""
+		}
+		near = same[0]
+	}
+	return fmt.Sprintf("Did you mean `%s`? ", Relative(page.File, near))
 }
 
 // findPicture finds a picture, written as a path from the file of the page.
@@ -106,7 +126,7 @@ func (m *Map) findPicture(page *course.Page, r *markup.Ref) (Target, *Fault) {
 	file := path.Join(path.Dir(page.File), name)
 	picture, ok := m.Picture(file)
 	if err != nil || !ok {
-		return Target{}, &Fault{finding.PictureFile, fmt.Sprintf("picture %q: there is no such picture (looked for %s)", r.To, file), markup.PictureHelp}
+		return Target{}, &Fault{finding.PictureFile, fmt.Sprintf("picture %q: there is no such picture (looked for %s)", r.To, file), meant(page, file, maps.Keys(m.course.Pictures)) + markup.PictureHelp}
 	}
 	return Target{Address: m.pictures[file], Picture: picture}, nil
 }

@@ -85,6 +85,13 @@ func TestFaults(t *testing.T) {
 		{"missing state", "[a](state:biscuit)", `1:1 link-target: link to "state:biscuit": there is no such clay state | Write the id of a state of decoration.yaml.`},
 		{"missing calculator", "[a](calculator:x)", `1:1 link-target: link to "calculator:x": there is no such calculator | Write the name of a calculator; “slipbook calc” lists them.`},
 		{"missing picture", "a ![b](../../pictures/x.svg)", `1:3 picture-file: picture "../../pictures/x.svg": there is no such picture (looked for pictures/x.svg) | ` + sayPicture},
+		{"picture misspelt", "a ![b](../../pictures/jra.svg)", `1:3 picture-file: picture "../../pictures/jra.svg": there is no such picture (looked for pictures/jra.svg) | Did you mean ` + "`../../pictures/jar.svg`? " + sayPicture},
+		{"picture from the wrong folder", "a ![b](pictures/jar.svg)", `1:3 picture-file: picture "pictures/jar.svg": there is no such picture (looked for units/slip/pictures/jar.svg) | Did you mean ` + "`../../pictures/jar.svg`? " + sayPicture},
+		{"page misspelt", "[a](../wash/strenght.md)", `1:1 link-target: link to "../wash/strenght.md": there is no such page (looked for units/wash/strenght.md) | Did you mean ` + "`../wash/strength.md`? " + sayPages},
+		{"page of another unit", "[a](strength.md)", `1:1 link-target: link to "strength.md": there is no such page (looked for units/slip/strength.md) | Did you mean ` + "`../wash/strength.md`? " + sayPages},
+		{"term misspelt", "[a](glossary:bisqe)", "1:1 link-target: link to \"glossary:bisqe\": there is no such term | Did you mean `bisque`? Write the id of a term of glossary.yaml."},
+		{"state misspelt", "[a](state:biqsue)", "1:1 link-target: link to \"state:biqsue\": there is no such clay state | Did you mean `bisque`? Write the id of a state of decoration.yaml."},
+		{"calculator misspelt", "[a](calculator:slip-densty)", "1:1 link-target: link to \"calculator:slip-densty\": there is no such calculator | Did you mean `slip-density`? Write the name of a calculator; “slipbook calc” lists them."},
 		{"missing heading of another page", "[a](../wash/strength.md#hwo)", "1:1 link-target: link to #hwo: units/wash/strength.md has no such heading | Its headings are #how."},
 		{"missing calculator with its boxes filled in", "[1](calculator:none?a=b)", `1:1 link-target: link to "calculator:none": there is no such calculator | Write the name of a calculator; “slipbook calc” lists them.`},
 	}

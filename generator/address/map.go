@@ -3,7 +3,9 @@ package address
 import (
 	"crypto/sha256"
 	"encoding/base32"
+	"maps"
 	"path"
+	"slices"
 	"strings"
 
 	"slipbook/calculators/catalog"
@@ -64,6 +66,26 @@ func pictureAddress(picture *course.Picture) string {
 	ext := path.Ext(picture.Path)
 	name := strings.TrimSuffix(path.Base(picture.Path), ext)
 	return "pictures/" + name + "-" + base32.StdEncoding.EncodeToString(sum[:5]) + ext
+}
+
+// madeIDs lists what made finds with a scheme.
+func (m *Map) madeIDs(scheme string) []string {
+	var ids []string
+	switch scheme {
+	case "glossary":
+		ids = slices.Sorted(maps.Keys(m.terms))
+	case "state":
+		if d := m.course.Decoration; d != nil {
+			for _, s := range d.States {
+				ids = append(ids, s.ID)
+			}
+		}
+	case "calculator":
+		for _, c := range catalog.All() {
+			ids = append(ids, c.Name)
+		}
+	}
+	return ids
 }
 
 // made finds what no Markdown file holds.

@@ -34,7 +34,7 @@ var arrows = map[string]string{
 	"calculators/wasm":                   "calculators/catalog calculators/form",
 	"calculators/words":                  "calculators/letters",
 	"generator":                          "generator/assets generator/course generator/finding generator/notices generator/press generator/preview generator/proof generator/shelf generator/terminal themes",
-	"generator/address":                  "generator/course generator/finding generator/markup",
+	"generator/address":                  "generator/course generator/finding generator/markup generator/source",
 	"generator/assets/carry":             "generator/assets",
 	"generator/course":                   "generator/finding generator/pool generator/source",
 	"generator/markup":                   "generator/finding generator/source",

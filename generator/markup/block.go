@@ -9,6 +9,7 @@ import (
 	"github.com/yuin/goldmark/ast"
 
 	"slipbook/generator/finding"
+	"slipbook/generator/source"
 )
 
 // The handbook's own blocks, by the word after their opening fence.
@@ -83,8 +84,10 @@ func (p *page) makeSamples() {
 		}
 		switch {
 		case kind != "" && !slices.Contains(languages, kind):
+			known := slices.Concat(Kinds(), languages)
+			p.doc.Partial = true
 			p.find(n.Info.Segment.Start, finding.FenceKind, fmt.Sprintf("%q is neither a block of the handbook nor a known language", kind),
-				"Known are "+strings.Join(slices.Concat(Kinds(), languages), ", ")+"; plain text needs no word.")
+				source.Meant(kind, known)+"Known are "+strings.Join(known, ", ")+"; plain text needs no word.")
 			kind = ""
 		case strings.TrimSpace(string(infoOf(n, p.Source))) != kind:
 			p.find(n.Info.Segment.Start+len(kind)+1, finding.BlockWords, fmt.Sprintf("words after the language %q", kind), "Take them out; a sample has no heading.")

@@ -35,8 +35,12 @@ func (unusedNotes) Transform(tree *ast.Document, _ text.Reader, pc parser.Contex
 }
 
 // checkDefinitions reports footnotes and link definitions that nobody uses or
-// that stand twice; CommonMark drops both in silence.
+// that stand twice; CommonMark drops both in silence. Where a part of the page could
+// not be read, they may be used there.
 func (p *page) checkDefinitions() {
+	if p.doc.Partial {
+		return
+	}
 	for _, note := range p.unused {
 		p.find(position(note), finding.Definitions, fmt.Sprintf("nothing refers to the footnote [^%s], or it is written twice", p.shorten(note.Ref)),
 			fmt.Sprintf("Put [^%s] where the note belongs, or take the note out.", p.shorten(note.Ref)))

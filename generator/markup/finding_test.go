@@ -95,6 +95,8 @@ func TestFindings(t *testing.T) {
 		// Fences.
 		{"unknown word", "> ```recipe x\n> a\n> ```",
 			`1:6 fence-kind: "recipe" is neither a block of the handbook nor a known language | Known are caution, asked, teaching, calculator, question, stages, batch, yaml, markdown, shell, text; plain text needs no word.`},
+		{"misspelt word, with the use of a footnote inside", "```cuation Dust\na[^b]\n```\n\n[^b]: c\n\n[d]: ../../home.md",
+			`1:4 fence-kind: "cuation" is neither a block of the handbook nor a known language | ` + "Did you mean `caution`? Known are caution, asked, teaching, calculator, question, stages, batch, yaml, markdown, shell, text; plain text needs no word."},
 		{"words after a language", "```yaml title\n```", `1:9 block-words: words after the language "yaml" | Take them out; a sample has no heading.`},
 		{"fence never closed", "a\n\n> ```yaml\n> b: c\n\nd", "3:3 fence-end: this fence is never closed | " + sayFence},
 		{"calculator never closed", "a\n\n```calculator slip-density\nmass: 9\n\nb", "3:1 fence-end: a calculator is never closed | " + sayFence},

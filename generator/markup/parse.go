@@ -94,7 +94,6 @@ func (p *page) readAll() *Prose {
 	p.checkReferences(tree)
 	prose := p.prose(tree)
 	p.checkHeadings()
-	p.checkDefinitions()
 	p.checkLinks()
 	p.makeBacks()
 	p.makePictures()
@@ -102,6 +101,7 @@ func (p *page) readAll() *Prose {
 	p.makeBlocks()
 	p.noteSections()
 	p.makeContainers()
+	p.checkDefinitions()
 	p.doc.Pieces = p.set(tree)
 	p.finish()
 	return prose

@@ -147,7 +147,7 @@ func TestFindings(t *testing.T) {
 		{"question that takes the next one's end", measure, "  - {text: Two, because: It is not so.}\n```\n", "  - {text: Two, because: It is not so.}\n",
 			measure + ":49:1: error: a question is not closed before another fence, in line 55 (fence-end)\n    Write a line of at least as many of the same signs under it, before that one."},
 		{"picture under another name", measure, "pictures/jar.svg", "pictures/jug.svg",
-			measure + ":17:1: error: picture \"../../pictures/jug.svg\": there is no such picture (looked for pictures/jug.svg) (picture-file)\n    Put the file into the folder pictures and write the path from this file, for example ../../pictures/jar.svg."},
+			measure + ":17:1: error: picture \"../../pictures/jug.svg\": there is no such picture (looked for pictures/jug.svg) (picture-file)\n    Did you mean `../../pictures/jar.svg`? Put the file into the folder pictures and write the path from this file, for example ../../pictures/jar.svg."},
 		{"fault inside a page", "home.md", "units/slip/unit.md", "units/slip/nowhere.md",
 			"home.md:6:54: error: link to \"units/slip/nowhere.md\": there is no such page (looked for units/slip/nowhere.md) (link-target)\n    Links lead to .md pages that course.yaml and the units list; write the path from this file."},
 	}

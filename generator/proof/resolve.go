@@ -74,15 +74,17 @@ func (s *resolver) block(b *markup.Block, text *source.Text) {
 func (s *resolver) calculator(b *markup.Block, text *source.Text) {
 	c := catalog.Find(b.Words)
 	if c == nil {
+		names := idsOf(catalog.All(), func(c *form.Calculator) string { return c.Name })
 		text.Report(b.Offset, finding.CalculatorName, "no calculator is named \""+b.Words+"\"",
-			"Write one of these after the word calculator: "+strings.Join(idsOf(catalog.All(), func(c *form.Calculator) string { return c.Name }), ", ")+".")
+			source.Meant(b.Words, names)+"Write one of these after the word calculator: "+strings.Join(names, ", ")+".")
 		return
 	}
+	inputs := idsOf(c.Inputs, func(in form.Input) string { return in.Name })
 	var given []form.Setting
 	for _, f := range b.Fill {
 		if c.Input(f.Name) == nil {
 			text.Report(f.NameOffset, finding.CalculatorInput, fmt.Sprintf("the calculator %s has no input %q", c.Name, f.Name),
-				"Write one of its inputs: "+strings.Join(idsOf(c.Inputs, func(in form.Input) string { return in.Name }), ", ")+".")
+				source.Meant(f.Name, inputs)+"Write one of its inputs: "+strings.Join(inputs, ", ")+".")
 			continue
 		}
 		given = append(given, form.Setting{Name: f.Name, Text: f.Value})
@@ -111,7 +113,7 @@ func missingNames(d *course.Decoration, part markup.Part, text *source.Text) {
 		}
 		do := "There is none yet; add it to decoration.yaml."
 		if len(known) > 0 {
-			do = "Write one of: " + strings.Join(known, ", ") + "."
+			do = source.Meant(n.ID, known) + "Write one of: " + strings.Join(known, ", ") + "."
 		}
 		text.Report(n.Offset, finding.UnknownName, fmt.Sprintf("the decoration table has no %s %q", kind, n.ID), do)
 	}
