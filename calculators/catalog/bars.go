@@ -8,7 +8,6 @@ import (
 	. "slipbook/calculators/formula"
 	"slipbook/calculators/quantity"
 	"slipbook/calculators/shrinkage"
-	"slipbook/calculators/sketch"
 )
 
 var shrinkageBars = &form.Calculator{
@@ -231,7 +230,7 @@ func drawBars(e *form.Evaluation) string {
 		d.Box("ink", 30, y, length, height)
 		d.Line("fine", 30+float64(0.06*length), y+12, 30+float64(0.06*length), y+height-12)
 		d.Line("fine", 30+float64(0.94*length), y+12, 30+float64(0.94*length), y+height-12)
-		d.Words(e.Say(bar.words), 490, y+40, sketch.TextSize, "start")
+		d.Words(e.Say(bar.words), 490, y+40, "start")
 	}
 	d.Line("ghost", 30+full, 16, 30+full, 300)
 	return d.String()

@@ -117,7 +117,7 @@ func drawColour(e *form.Evaluation) string {
 	d := sheet(e, "alternative")
 	d.Pair(float64((after.Value-room-water.Value)*scale), brief(e, "more"), e.Shown("stain-now"), e.Shown("stain"),
 		sketch.Layer{Class: "colour", Height: float64(room * scale)}, sketch.Layer{Class: "water", Height: float64(water.Value * scale)})
-	d.Words(e.Say("of-stain"), 460, sketch.JarTop+float64((room+water.Value)*scale/2)+41, sketch.TextSize, "start")
+	d.Words(e.Say("of-stain"), 460, sketch.JarTop+float64((room+water.Value)*scale/2)+41, "start")
 	return d.String()
 }
 

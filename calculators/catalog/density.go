@@ -212,9 +212,10 @@ func drawDensity(e *form.Evaluation) string {
 	d := sheet(e, "alternative")
 	d.Jar(60, sketch.JarWidth, sketch.JarTop-20, sketch.Layer{Class: "clay", Height: solids}, sketch.Layer{Class: "water", Height: whole - solids})
 	d.Line("fine", 210, sketch.JarFloor-solids, 250, sketch.JarFloor-solids)
-	d.Words(e.Say("water"), 262, (sketch.JarTop+sketch.JarFloor-solids)/2+9, sketch.TextSize, "start")
-	d.Aside(brief(e, "volume-clay"), 262, sketch.JarFloor-solids/2-8)
-	d.Aside(brief(e, "weight"), 262, sketch.JarFloor-solids/2+24)
+	d.Words(e.Say("water"), 262, (sketch.JarTop+sketch.JarFloor-solids)/2+9, "start")
+	for i, words := range []string{"clay", "volume", "weight"} {
+		d.Aside(brief(e, words), 262, sketch.JarFloor-solids/2+float64(float64(i-1)*sketch.LineHeight))
+	}
 	return d.String()
 }
 

@@ -263,7 +263,7 @@ func drawDilute(e *form.Evaluation) string {
 		stock := (sketch.JarFloor - sketch.JarTop) * row[2].Value / full
 		x := 20 + float64(float64(i)*room)
 		d.Jar(x+8, room-16, sketch.JarTop-20, sketch.Layer{Class: "colour", Height: stock}, sketch.Layer{Class: "water", Height: sketch.JarFloor - sketch.JarTop - stock})
-		d.Words(row[1].Text, x+room/2, sketch.JarFloor+32, 24, "middle")
+		d.Words(row[1].Text, x+room/2, sketch.JarFloor+32, "middle")
 	}
 	return d.String()
 }

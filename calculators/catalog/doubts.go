@@ -32,14 +32,25 @@ func littleStain(e *form.Evaluation, stain float64) {
 // 0.12 where 12 is meant.
 func doubtPercent(e *form.Evaluation, name string) {
 	if v := e.Value(name); v > 0 && v < 1 {
-		e.Note("doubt.percent", "typed", e.Shown(name), "meant", form.WithUnit(e.Text(float64(100*v), 4), "%"))
+		e.Judged("doubt.percent", "typed", e.Shown(name), "meant", form.WithUnit(e.Text(float64(100*v), 4), "%"))
+	}
+}
+
+// smallest is below what size, in mm, no pot is made, and a number is likely one of
+// centimetres or inches.
+const smallest = 10
+
+// doubtSize asks about a size that is smaller than any pot.
+func doubtSize(e *form.Evaluation, name string) {
+	if v := e.Value(name); v > 0 && v < smallest {
+		e.Judged("doubt.size", "typed", e.Shown(name))
 	}
 }
 
 // doubtShare says so where a percentage looks like a part of one.
 func doubtShare(e *form.Evaluation, name string) {
 	if v := e.Value(name); v > 0 && v < 1 {
-		e.Note("doubt.share", "typed", e.Shown(name))
+		e.Judged("doubt.share", "typed", e.Shown(name))
 	}
 }
 

@@ -7,7 +7,6 @@ import (
 	. "slipbook/calculators/formula"
 	"slipbook/calculators/quantity"
 	"slipbook/calculators/shrinkage"
-	"slipbook/calculators/sketch"
 )
 
 var slipFit = &form.Calculator{
@@ -136,7 +135,7 @@ func drawFit(e *form.Evaluation) string {
 		y := 70 + float64(float64(i)*90)
 		d.Box(bar.class, 30, y, bar.length, 80)
 		d.Box("ink", 30, y, bar.length, 80)
-		d.Words(e.Say(bar.words), 490, y+50, sketch.TextSize, "start")
+		d.Words(e.Say(bar.words), 490, y+50, "start")
 	}
 	d.Line("ghost", 30+pot, 40, 30+pot, 270)
 	d.Line("ghost", 30+slip, 40, 30+slip, 270)

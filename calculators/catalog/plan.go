@@ -289,7 +289,7 @@ func drawPlan(e *form.Evaluation) string {
 	}
 	d := sketch.New(sketch.Width, 120, e.Say("steps-in-order", "steps", steps))
 	if len(rows) == 0 {
-		d.Words(e.Say("no-plan"), sketch.Width/2, 70, sketch.TextSize, "middle")
+		d.Words(e.Say("no-plan"), sketch.Width/2, 70, "middle")
 		return d.String()
 	}
 	room := (sketch.Width - 40) / float64(len(rows))

@@ -21,8 +21,8 @@ var shrinkageSize = &form.Calculator{
 		{Name: "capacity-fired", Kind: quantity.Volume, Group: "capacity", Low: form.Limit{End: form.Above}, High: form.Limit{End: form.UpTo, Value: 1e7}},
 	},
 	Outputs: []form.Output{
-		{Name: "wet-size", Unit: "mm", Digits: 4},
-		{Name: "fired-size", Unit: "mm", Digits: 4},
+		{Name: "wet-size", Unit: "mm", Digits: 4, As: form.Ruled},
+		{Name: "fired-size", Unit: "mm", Digits: 4, As: form.Ruled},
 		{Name: "capacity-wet", Unit: "mL", Digits: 4},
 		{Name: "capacity-fired", Unit: "mL", Digits: 4},
 		{Name: "template-scale", Unit: "%", Digits: 4},
@@ -55,6 +55,8 @@ func init() {
 func workSize(e *form.Evaluation) {
 	shrinks(e, "shrinkage", "body")
 	doubtPercent(e, "shrinkage")
+	doubtSize(e, "wet-size")
+	doubtSize(e, "fired-size")
 	total := e.Value("shrinkage")
 	sofar, doubt := soFar(e, total, "so-far")
 	if !e.Has("wet-size") && !e.Has("fired-size") && !e.Has("capacity-wet") && !e.Has("capacity-fired") {

@@ -345,7 +345,7 @@ func drawTile(e *form.Evaluation) string {
 		d.Box("clay", x, 40, width, 180)
 		d.Box("colour", x, 220-fill, width, fill)
 		d.Box("ink", x, 40, width, 180)
-		d.Words(row[0].Text, x+width/2, 256, 24, "middle")
+		d.Words(row[0].Text, x+width/2, 256, "middle")
 	}
 	return d.String()
 }
@@ -361,12 +361,12 @@ func drawTriangle(e *form.Evaluation) string {
 		d.Dot("clay", x, y, radius)
 		d.Dot("ink", x, y, radius)
 		if side <= 7 {
-			d.Words(row[0].Text, x, y+8, 22, "middle")
+			d.Words(row[0].Text, x, y+8, "middle")
 		}
 	}
-	d.Words("A", 364, 48, sketch.TextSize, "start")
-	d.Words("B", 22, 290, sketch.TextSize, "middle")
-	d.Words("C", 618, 290, sketch.TextSize, "middle")
+	d.Words("A", 364, 48, "start")
+	d.Words("B", 22, 290, "middle")
+	d.Words("C", 618, 290, "middle")
 	return d.String()
 }
 

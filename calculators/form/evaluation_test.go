@@ -25,7 +25,7 @@ func TestAmountsHaveWords(t *testing.T) {
 		{0, "g", Weighed, "none"}, {0.04, "g", Weighed, "too little to weigh"}, {0.05, "g", Weighed, "0.1 g"},
 		{0.3, "mL", Bucket, "too little to measure"}, {84.12, "mL", Bucket, "84 mL"}, {588.8, "mL", Bucket, "590 mL"}, {2995, "mL", Bucket, "3000 mL"},
 		{30000, "mL", Bucket, "30 L"}, {5.93, "mL", Poured, "5.9 mL"}, {186.4, "g", Poured, "186 g"}, {3140, "mL", Reckoned, "3.14 L"},
-		{12.5, "%", Reckoned, "12.5 %"}, {-0.5, "g", Weighed, "−0.5 g"},
+		{12.5, "%", Reckoned, "12.5 %"}, {4.5454, "mm", Ruled, "4.5 mm"}, {999.96, "mm", Ruled, "1000 mm"}, {1136.4, "mm", Ruled, "1136 mm"}, {-0.5, "g", Weighed, "−0.5 g"},
 	} {
 		if got := plainly(e.Amount(c.value, c.unit, 4, 0, c.as)); got != c.want {
 			t.Errorf("%v %s: %q, want %q", c.value, c.unit, got, c.want)

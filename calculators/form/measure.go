@@ -17,6 +17,7 @@ const (
 	Poured                  // from a jug or a syringe: whole mL, tenths below 10
 	Bucket                  // water for a bucket: 10 mL, whole mL below 100
 	Water                   // water on the scale: its step counts, and the volume stands beside
+	Ruled                   // along a ruler: tenths of a millimetre, whole ones from a metre on
 )
 
 // litres is from how many mL on a volume is written in litres.
@@ -29,6 +30,10 @@ func (e *Evaluation) stepOf(m Measure, value float64) float64 {
 		return e.Settings.Step(value)
 	case m == Reckoned:
 		return 0
+	case m == Ruled && value < 1000:
+		return 0.1
+	case m == Ruled:
+		return 1
 	case value >= 30000:
 		return 100
 	case value >= 1000, m == Bucket && value >= 100:

@@ -1,14 +1,18 @@
 package sketch
 
+import "slipbook/calculators/letters"
+
 // The drawings of answers share one sheet: 640 wide, text of 26 (13 px on a
 // 360 px phone), a cylinder's body 150 wide.
 const (
 	Width    = 640.0
 	Height   = 320.0
 	TextSize = 26.0
-	JarWidth = 150.0
-	JarTop   = 40.0
-	JarFloor = 280.0
+
+	LineHeight = 32.0 // from one line of words to the next
+	JarWidth   = 150.0
+	JarTop     = 40.0
+	JarFloor   = 280.0
 )
 
 // Sheet starts a drawing on the shared sheet, with its text alternative.
@@ -37,8 +41,8 @@ func (d *Drawing) Pair(level float64, words, before, after string, more ...Layer
 	d.Jar(30, JarWidth, JarTop-20, Layer{"slip", level})
 	d.Jar(290, JarWidth, JarTop-20, append([]Layer{{"slip", level}}, more...)...)
 	d.Path("ink", "M", 205.0, 160.0, "H", 262.0, "M", 248.0, 148.0, "L", 262.0, 160.0, "L", 248.0, 172.0)
-	d.Words(before, 30+JarWidth/2, JarFloor+32, TextSize, "middle")
-	d.Words(after, 290+JarWidth/2, JarFloor+32, TextSize, "middle")
+	d.Words(before, 30+JarWidth/2, JarFloor+32, "middle")
+	d.Words(after, 290+JarWidth/2, JarFloor+32, "middle")
 	height := 0.0
 	for _, l := range more {
 		height += l.Height
@@ -46,12 +50,31 @@ func (d *Drawing) Pair(level float64, words, before, after string, more ...Layer
 	d.Aside(words, 460, JarFloor-level-height/2+9)
 }
 
-// Aside writes words to the right of what is drawn, smaller where they need
-// more than the room that the sheet has there.
+// Aside writes words to the right of what is drawn, in as many lines as the room
+// that the sheet has there makes of them; y is the middle one's. Letters are not
+// made smaller: nobody could read them on a phone.
 func (d *Drawing) Aside(words string, x, y float64) {
-	const wide = 0.55 // of its height a letter is wide, in the mean
-	size := (Width - 8 - x) / (wide * float64(len([]rune(words))))
-	d.Words(words, x, y, min(size, TextSize), "start")
+	const wide = 0.5 // of its height a letter is wide, in the mean
+	lines := fold(words, int((Width-8-x)/(wide*TextSize)))
+	for i, line := range lines {
+		d.Words(line, x, y+float64((float64(i)-float64(len(lines)-1)/2)*LineHeight), "start")
+	}
+}
+
+// fold breaks words into lines of at most so many letters, but for a word that is
+// longer by itself.
+func fold(words string, most int) (lines []string) {
+	last := 0 // letters in the last line
+	for _, word := range letters.Fields(words) {
+		n := len([]rune(word))
+		if len(lines) > 0 && last+1+n <= most {
+			lines[len(lines)-1] += " " + word
+			last += 1 + n
+			continue
+		}
+		lines, last = append(lines, word), n
+	}
+	return lines
 }
 
 // Powder is one of two powders at the bottom of a jar.

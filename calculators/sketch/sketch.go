@@ -80,12 +80,12 @@ func (d *Drawing) Dot(class string, x, y, radius float64) {
 	d.write("/>")
 }
 
-// Words writes text; anchor is "start", "middle" or "end".
-func (d *Drawing) Words(text string, x, y, size float64, anchor string) {
+// Words writes text, all of one size; anchor is "start", "middle" or "end".
+func (d *Drawing) Words(text string, x, y float64, anchor string) {
 	d.open("text", "words")
 	d.attribute("x", x)
 	d.attribute("y", y)
-	d.attribute("font-size", size)
+	d.attribute("font-size", TextSize)
 	if anchor != "start" {
 		d.write(` text-anchor="` + anchor + `"`)
 	}

@@ -44,6 +44,9 @@ func TestEveryPageInEveryWindow(t *testing.T) {
 		b.visit(h.home + address)
 		b.ready()
 		b.fits(address, windowWidths)
+		for _, fault := range ask[[]string](b, offTheSheet) {
+			b.t.Errorf("%s: %s", address, fault)
+		}
 		for _, width := range []int64{320, 360} {
 			if b.size(width, 700); hasStrip(address) {
 				judged.Add(int64(b.strip(address)))

@@ -27,6 +27,13 @@ func TestExampleTypedByAStudent(t *testing.T) {
 	})
 }
 
+// offTheSheet lists words of drawings that do not fit on the sheet they are drawn on.
+const offTheSheet = `[...document.querySelectorAll("svg.drawing text")].filter(text => text.checkVisibility()).flatMap(text => {
+	const box = text.getBBox(), sheet = text.ownerSVGElement.viewBox.baseVal
+	const fits = box.x >= sheet.x && box.y >= sheet.y && box.x + box.width <= sheet.x + sheet.width && box.y + box.height <= sheet.y + sheet.height
+	return fits ? [] : [` + "`“${text.textContent}” is drawn from ${Math.round(box.x)}, ${Math.round(box.y)} to ${Math.round(box.x + box.width)}, ${Math.round(box.y + box.height)} on a sheet of ${sheet.width} × ${sheet.height}`" + `]
+})`
+
 func TestChanceCasesTyped(t *testing.T) {
 	t.Parallel()
 	h, s := published(t), settings(t)
@@ -38,6 +45,9 @@ func TestChanceCasesTyped(t *testing.T) {
 			given := next.good(t)
 			f.fill(given, true)
 			f.agree(given, s)
+			for _, fault := range ask[[]string](f.tab, offTheSheet) {
+				t.Errorf("%v: %s", given, fault)
+			}
 		}
 	})
 }
