@@ -119,9 +119,11 @@ func (w *writer) edition(h *handbook) outcome {
 	if e == nil {
 		return outcome{found: found}
 	}
-	files, err := e.All()
-	if err != nil {
-		w.t.Fatal(err)
+	files := map[string][]byte{}
+	for _, address := range e.Addresses() {
+		if files[address], _, err = e.File(address); err != nil {
+			w.t.Fatal(err)
+		}
 	}
 	return outcome{found, files}
 }

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"slipbook/generator/assets"
+	"slipbook/generator/press"
 	"slipbook/generator/shelf"
 )
 
@@ -32,7 +33,7 @@ func (c *publishCommand) Run(s *streams) error {
 		return err
 	}
 	h.copy.Teaching = c.Teaching
-	s.progress("Reading and printing. The calculators are compiled too, if they have changed.")
+	s.progress("Reading. The calculators are compiled too, if they have changed.")
 	edition, findings, err := h.print(context.Background())
 	if len(findings) > 0 {
 		if err := findings.Write(s.say, "text"); err != nil {
@@ -45,16 +46,12 @@ func (c *publishCommand) Run(s *streams) error {
 	if findings.Stop() {
 		return fmt.Errorf("nothing was published, and %q is as it was; mend the errors and publish again", c.To)
 	}
-	s.progress("Writing.")
-	files, err := edition.All()
+	s.progress("Printing and writing.")
+	changes, err := c.put(edition)
 	if err != nil {
 		return err
 	}
-	changes, err := c.put(files)
-	if err != nil {
-		return err
-	}
-	_, err = fmt.Fprintf(s.out, "%s: %d pages, %d files in all\n%s", c.To, edition.Pages(), len(files), c.report(changes))
+	_, err = fmt.Fprintf(s.out, "%s: %d pages, %d files in all\n%s", c.To, edition.Pages(), len(edition.Addresses()), c.report(changes))
 	return err
 }
 
@@ -74,12 +71,16 @@ func (c *publishCommand) copy() shelf.Copy {
 	return shelf.Students
 }
 
-// put replaces the folder. A signal to end is heeded until the folder changes,
+// put prints the edition into the folder. A signal to end is heeded until the folder changes,
 // and then waits, so that nothing half-made is left.
-func (c *publishCommand) put(files map[string][]byte) (*shelf.Changes, error) {
+func (c *publishCommand) put(e *press.Edition) (*shelf.Changes, error) {
 	ctx, caught := catchSignals()
 	defer caught.release()
-	changes, err := shelf.Replace(ctx, c.To, shelf.Edition{Files: files, Copy: c.copy(), Shared: assets.Fingerprinted})
+	file := func(address string) ([]byte, error) {
+		data, _, err := e.File(address)
+		return data, err
+	}
+	changes, err := shelf.Replace(ctx, c.To, shelf.Edition{Names: e.Addresses(), File: file, Copy: c.copy(), Shared: assets.Fingerprinted})
 	if err != nil && errors.Is(err, ctx.Err()) {
 		return nil, caught.stopped(fmt.Sprintf("nothing was published, and %q is as it was", c.To))
 	}

@@ -38,7 +38,7 @@ var arrows = map[string]string{
 	"generator/assets/carry":             "generator/assets",
 	"generator/course":                   "generator/finding generator/pool generator/source",
 	"generator/markup":                   "generator/finding generator/source",
-	"generator/press":                    "generator/address generator/assets generator/course generator/markup generator/notices generator/pool generator/proof",
+	"generator/press":                    "generator/address generator/assets generator/course generator/markup generator/notices generator/proof",
 	"generator/preview":                  "generator/finding",
 	"generator/proof":                    "generator/address generator/course generator/finding generator/markup generator/pool generator/source",
 	"generator/shelf":                    "generator/pool",

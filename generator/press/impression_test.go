@@ -16,7 +16,7 @@ func BenchmarkPrint(b *testing.B) {
 		if err != nil {
 			b.Fatal(err)
 		}
-		if all, err := e.All(); err != nil || len(all) == 0 {
+		if all, err := everything(e); err != nil || len(all) == 0 {
 			b.Fatal(err)
 		}
 	}
@@ -50,7 +50,7 @@ func TestAllFailsAlike(t *testing.T) {
 		e.sheets[at] = s
 	}
 	for range 20 {
-		if all, err := e.All(); all != nil || err == nil || err.Error() != "page slip/mix.html: first" {
+		if all, err := everything(e); all != nil || err == nil || err.Error() != "page slip/mix.html: first" {
 			t.Fatalf("got %v", err)
 		}
 	}

@@ -23,7 +23,6 @@ import (
 	"slices"
 
 	"slipbook/generator/assets"
-	"slipbook/generator/pool"
 	"slipbook/generator/proof"
 )
 
@@ -82,24 +81,4 @@ func (e *Edition) File(address string) (data []byte, ok bool, err error) {
 	}
 	data, ok = e.files[address]
 	return data, ok, nil
-}
-
-// All prints everything, as many pages at once as there are processors. Of
-// several errors that of the first address is returned, so that two runs fail
-// alike.
-func (e *Edition) All() (map[string][]byte, error) {
-	addresses := e.Addresses()
-	data := make([][]byte, len(addresses))
-	err := pool.Try(len(addresses), 1, func(n int) (err error) {
-		data[n], _, err = e.File(addresses[n])
-		return err
-	})
-	if err != nil {
-		return nil, err
-	}
-	all := make(map[string][]byte, len(addresses))
-	for n, address := range addresses {
-		all[address] = data[n]
-	}
-	return all, nil
 }

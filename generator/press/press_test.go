@@ -17,6 +17,7 @@ import (
 	"slipbook/generator/course"
 	"slipbook/generator/course/coursetest"
 	"slipbook/generator/finding"
+	"slipbook/generator/pool"
 	"slipbook/generator/proof"
 	"slipbook/themes"
 )
@@ -126,7 +127,26 @@ func tryPrint(t testing.TB, theme *Theme, c *course.Course, copy Copy) (edition,
 	if err != nil {
 		return nil, err
 	}
-	return e.All()
+	return everything(e)
+}
+
+// everything prints all of an edition, as many pages at once as there are processors.
+// Of several errors that of the first address is returned.
+func everything(e *Edition) (edition, error) {
+	addresses := e.Addresses()
+	data := make([][]byte, len(addresses))
+	err := pool.Try(len(addresses), 1, func(n int) (err error) {
+		data[n], _, err = e.File(addresses[n])
+		return err
+	})
+	if err != nil {
+		return nil, err
+	}
+	all := edition{}
+	for n, address := range addresses {
+		all[address] = data[n]
+	}
+	return all, nil
 }
 
 // pageOf parses one page of an edition.

@@ -33,7 +33,7 @@ func TestAnotherThemePrintsEverything(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			e, err := edition.All()
+			e, err := everything(edition)
 			if err != nil {
 				t.Fatal(err)
 			}

@@ -21,36 +21,36 @@ type plan struct {
 	changes Changes
 }
 
-// compare works out the plan for an edition. It refuses a folder in which
-// somebody has changed a file by hand.
-func compare(ctx context.Context, t *target, names []string, e Edition) (*plan, error) {
+// compare makes every file of an edition, works out the plan for it, and writes
+// what has to be put into the folder into a tree of its own. It refuses a folder in
+// which somebody has changed a file by hand.
+func (m *maker) compare(ctx context.Context, t *target, e Edition) (*plan, error) {
 	p := &plan{next: &marker{copy: e.Copy, files: map[string]listed{}}}
-	sums := make([]digest, len(names))
-	err := each(ctx, len(names), func(i int) error {
-		sums[i] = sha256.Sum256(e.Files[names[i]])
-		return nil
-	})
+	made, err := m.files(ctx, t, e)
 	if err != nil {
 		return p, err
 	}
-	for i, name := range names {
-		p.next.files[name] = listed{digests: []digest{sums[i]}}
+	states := map[string]state{}
+	for i, name := range e.Names {
+		p.next.files[name] = listed{digests: []digest{made[i].sum}}
+		states[name] = made[i].old
 	}
-	if err := p.sortOld(ctx, t, e); err != nil {
+	if err := p.sortOld(ctx, t, e, states); err != nil {
 		return p, err
 	}
-	p.sortNew(t, names, e)
+	p.sortNew(t, e)
 	p.idle = t.marker != nil && t.marker.files != nil && len(p.put)+len(p.drop) == 0 && bytes.Equal(t.marker.text(), p.next.text())
 	return p, nil
 }
 
-// sortOld decides for each file of the folder whether it stays.
-func (p *plan) sortOld(ctx context.Context, t *target, e Edition) error {
+// sortOld decides for each file of the folder whether it stays. states has those of
+// the files that the edition has too.
+func (p *plan) sortOld(ctx context.Context, t *target, e Edition, states map[string]state) error {
 	old := slices.Sorted(maps.Keys(t.files))
-	states := make([]state, len(old))
-	err := each(ctx, len(old), func(i int) (err error) {
-		data, wanted := e.Files[old[i]]
-		states[i], err = stateOf(filepath.Join(t.path, filepath.FromSlash(old[i])), data, wanted, t.marker.files[old[i]].digests)
+	gone := slices.DeleteFunc(slices.Clone(old), func(name string) bool { _, wanted := states[name]; return wanted })
+	of := make([]state, len(gone))
+	err := each(ctx, len(gone), func(i int) (err error) {
+		of[i], err = t.state(gone[i], nil)
 		return err
 	})
 	if err != nil {
@@ -58,13 +58,16 @@ func (p *plan) sortOld(ctx context.Context, t *target, e Edition) error {
 	}
 	var edited []string
 	renewed := p.renews(t.marker)
-	for i, name := range old {
-		_, wanted := e.Files[name]
+	for _, name := range old {
+		stands, wanted := states[name]
+		if n, found := slices.BinarySearch(gone, name); found {
+			stands = of[n]
+		}
 		was := t.marker.files[name]
 		switch {
-		case states[i] == byHand:
+		case stands == byHand:
 			edited = append(edited, name)
-		case states[i] == asWanted && t.files[name].Mode().Perm() == 0o644:
+		case stands == asWanted:
 			p.same = append(p.same, name)
 		case wanted:
 		case e.Shared != nil && e.Shared(name) && (!was.before || !renewed):
@@ -102,8 +105,8 @@ func (p *plan) renews(m *marker) bool {
 
 // sortNew decides for each file of the edition whether it is written, and
 // counts what changes for readers.
-func (p *plan) sortNew(t *target, names []string, e Edition) {
-	for _, name := range names {
+func (p *plan) sortNew(t *target, e Edition) {
+	for _, name := range e.Names {
 		if _, found := slices.BinarySearch(p.same, name); found {
 			p.changes.Same++
 			continue
@@ -137,20 +140,30 @@ type state int
 
 const (
 	asWritten state = iota // as slipbook wrote it, and to be replaced or removed
-	asWanted               // as it shall be
+	asWanted               // as it shall be, readable by all
 	byHand                 // neither
 )
 
-// stateOf compares a file with what it shall hold and what the marker says that
-// it holds.
-func stateOf(name string, wanted []byte, known bool, was []digest) (state, error) {
-	data, err := os.ReadFile(name)
-	switch {
-	case err != nil:
+// state compares a file of the folder with what it shall hold, nil for nothing, and
+// what the marker says that it holds.
+func (t *target) state(name string, wanted *digest) (state, error) {
+	s, err := stateOf(filepath.Join(t.path, filepath.FromSlash(name)), wanted, t.marker.files[name].digests)
+	if s == asWanted && t.files[name].Mode().Perm() != 0o644 {
+		s = asWritten
+	}
+	return s, err
+}
+
+func stateOf(file string, wanted *digest, was []digest) (state, error) {
+	data, err := os.ReadFile(file)
+	if err != nil {
 		return 0, err
-	case known && bytes.Equal(data, wanted):
+	}
+	sum := digest(sha256.Sum256(data))
+	switch {
+	case wanted != nil && sum == *wanted:
 		return asWanted, nil
-	case slices.Contains(was, sha256.Sum256(data)):
+	case slices.Contains(was, sum):
 		return asWritten, nil
 	}
 	return byHand, nil

@@ -2,8 +2,12 @@ package shelf
 
 // Edition is what a folder shall hold.
 type Edition struct {
-	Files map[string][]byte // by address: a clean relative path with slashes
-	Copy  Copy              // whom it is for
+	Names []string // of its files: clean relative paths with slashes
+	// File makes the file of a name, the same bytes whenever it is asked. Several
+	// are asked for at once, and none is kept: a large handbook need not be in
+	// memory as a whole.
+	File func(name string) ([]byte, error)
+	Copy Copy // whom it is for
 	// Shared reports whether a file may be asked for by pages of the edition
 	// before, and never changes under its name. It is written before the pages
 	// and stays for one edition more. nil stands for none.

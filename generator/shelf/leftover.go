@@ -105,7 +105,7 @@ func salvage(tree, path string) error {
 	}
 	was := snapshot(v.files)
 	for name := range was {
-		s, err := stateOf(filepath.Join(tree, filepath.FromSlash(name)), nil, false, m.files[name].digests)
+		s, err := stateOf(filepath.Join(tree, filepath.FromSlash(name)), nil, m.files[name].digests)
 		if err != nil || s == byHand {
 			delete(was, name)
 		}

@@ -3,7 +3,6 @@ package shelf
 import (
 	"fmt"
 	"io/fs"
-	"maps"
 	"path"
 	"slices"
 	"strings"
@@ -13,18 +12,21 @@ import (
 // clean relative path with slashes; one that could leave the folder, means
 // something else on another system, or stands where another needs a folder is
 // an error.
-func order(files map[string][]byte) ([]string, error) {
-	names := slices.Sorted(maps.Keys(files))
-	for _, name := range names {
-		if err := check(name, files); err != nil {
+func order(names []string) ([]string, error) {
+	sorted := slices.Sorted(slices.Values(names))
+	for n, name := range sorted {
+		if n > 0 && name == sorted[n-1] {
+			return nil, fmt.Errorf("two files want the address %q", name)
+		}
+		if err := check(name, sorted); err != nil {
 			return nil, err
 		}
 	}
-	return names, nil
+	return sorted, nil
 }
 
-// check judges one address among all of them.
-func check(name string, files map[string][]byte) error {
+// check judges one address among all of them, which are sorted.
+func check(name string, sorted []string) error {
 	if !fs.ValidPath(name) || name == "." {
 		return fmt.Errorf("the address %q cannot be written: it must be a relative path with slashes, with no empty part and no \".\" or \"..\" in it", name)
 	}
@@ -35,7 +37,7 @@ func check(name string, files map[string][]byte) error {
 		return fmt.Errorf("the address %q cannot be written: names that start with a dot are left to whoever keeps the server", name)
 	}
 	for above := path.Dir(name); above != "."; above = path.Dir(above) {
-		if _, taken := files[above]; taken {
+		if _, taken := slices.BinarySearch(sorted, above); taken {
 			return fmt.Errorf("the address %q cannot be written: %q is a file, so it cannot be a folder too", name, above)
 		}
 	}

@@ -29,20 +29,27 @@ func immovable(err error) bool {
 // in which readers may meet pages of both editions, each of them whole and with
 // the files it asks for. A run that is killed in that moment leaves such a
 // mixture, which the next publish completes.
-func inPlace(ctx context.Context, t *target, p *plan, files map[string][]byte, last lastSteps) (*Changes, error) {
+func inPlace(ctx context.Context, t *target, e Edition, last lastSteps) (*Changes, error) {
 	if t.marker != nil && t.marker.files == nil {
 		return nil, refuse("the folder %q was written by an earlier slipbook that listed nothing, and it cannot be moved aside; move out what is yours, empty it and publish again", t.path)
 	}
-	w, err := newWork(t.path, t.path)
-	if err != nil {
+	made := &maker{parent: t.path, path: t.path}
+	defer made.remove()
+	p, err := made.compare(ctx, t, e)
+	if err == nil && p.idle {
+		return &p.changes, nil
+	}
+	var w work
+	if err == nil {
+		w, err = made.work(e)
+	}
+	if _, closed := errors.AsType[*unwritable](err); closed {
 		return nil, fmt.Errorf("neither %q nor the folder that holds it can be written, and it was left as it was: %w", t.path, plain(errors.Unwrap(err)))
 	}
-	defer w.remove()
-	err = writeFiles(ctx, w.tree(), p.put, files)
-	if err == nil {
-		err = errors.Join(last.flush(w.tree()), ctx.Err(), t.unchanged())
-	}
 	if err != nil {
+		return nil, err
+	}
+	if err := errors.Join(last.flush(w.tree()), ctx.Err(), t.unchanged()); err != nil {
 		return nil, unwritten(t.path, err)
 	}
 	u := update{root: t.path, from: w.tree(), next: w.next()}

@@ -60,6 +60,21 @@ func TestOtherTroubleDoesNotTouchTheFolder(t *testing.T) {
 	same(t, tree(t, dir), before)
 }
 
+// compared makes the files of an edition in a work folder in parent, and returns the
+// plan for a target with that folder.
+func compared(t *testing.T, parent string, of *target, e Edition) (*plan, work) {
+	t.Helper()
+	names, err := order(e.Names)
+	must(t, err)
+	e.Names = names
+	m := &maker{parent: parent, path: of.path}
+	p, err := m.compare(context.Background(), of, e)
+	must(t, err)
+	w, err := m.work(e)
+	must(t, err)
+	return p, w
+}
+
 // TestOrderInPlace watches each step of an update: at every moment all pages
 // that stand there are whole and have the shared files they ask for.
 func TestOrderInPlace(t *testing.T) {
@@ -70,22 +85,15 @@ func TestOrderInPlace(t *testing.T) {
 			fmt.Sprint("assets/x-", n): "x", fmt.Sprintf("only-%d.html", n): fmt.Sprint("assets/x-", n),
 		})
 	}
-	dir, stage := filepath.Join(root, "public"), filepath.Join(root, "stage")
+	dir := filepath.Join(root, "public")
 	must(t, publish(dir, edition(1)))
 	target, err := inspect(dir, dir, Students)
 	must(t, err)
 	e := students(edition(2))
-	names, err := order(e.Files)
-	must(t, err)
-	p, err := compare(context.Background(), target, names, e)
-	must(t, err)
+	p, w := compared(t, root, target, e)
 	if want := []string{"assets/x-2", "a.html", "index.html", "only-2.html", "zz.txt"}; !slices.Equal(p.put, want) {
 		t.Errorf("written in the order %q, want %q", p.put, want)
 	}
-	if err := os.Mkdir(stage, 0o755); err != nil {
-		t.Fatal(err)
-	}
-	must(t, writeFiles(context.Background(), stage, p.put, e.Files))
 	for stop := range len(p.put) + 1 {
 		part := *p
 		part.put, part.drop = p.put[:stop], nil
@@ -94,7 +102,7 @@ func TestOrderInPlace(t *testing.T) {
 		} else {
 			part.drop = p.drop
 		}
-		must(t, update{root: dir, from: stage, next: filepath.Join(root, "next"), keep: true}.run(target, &part))
+		must(t, update{root: dir, from: w.tree(), next: w.next(), keep: true}.run(target, &part))
 		stands := tree(t, dir)
 		for name, data := range stands {
 			if strings.HasSuffix(name, ".html") && stands[data] != "x" {
@@ -115,13 +123,7 @@ func TestAHalfUpdatedFolderIsCompleted(t *testing.T) {
 		must(t, publish(dir, text(map[string]string{"index.html": "old", "gone.html": "old", "assets/x": "x"})))
 		target, err := inspect(dir, dir, Students)
 		must(t, err)
-		names, err := order(pages)
-		must(t, err)
-		p, err := compare(context.Background(), target, names, students(pages))
-		must(t, err)
-		w, err := newWork(dir, dir)
-		must(t, err)
-		must(t, writeFiles(context.Background(), w.tree(), p.put, pages))
+		p, w := compared(t, dir, target, students(pages))
 		part := *p
 		part.put, part.drop, part.next = p.put[:stop], nil, target.marker.during(p.next)
 		must(t, update{root: dir, from: w.tree(), next: w.next()}.run(target, &part))
@@ -144,11 +146,7 @@ func TestAFailedUpdateIsKnown(t *testing.T) {
 	target, err := inspect(dir, dir, Students)
 	must(t, err)
 	e := students(text(map[string]string{"a.html": "new", "b.html": "new", "c.html": "new"}))
-	p, err := compare(context.Background(), target, []string{"a.html", "b.html", "c.html"}, e)
-	must(t, err)
-	w, err := newWork(dir, dir)
-	must(t, err)
-	must(t, writeFiles(context.Background(), w.tree(), p.put, e.Files))
+	p, w := compared(t, dir, target, e)
 	must(t, os.Remove(filepath.Join(w.tree(), "b.html")))
 	u := update{root: dir, from: w.tree(), next: w.next()}
 	if err := u.run(target, p); !errors.Is(err, os.ErrNotExist) {

@@ -5,28 +5,20 @@ import (
 	"errors"
 	"os"
 	"path/filepath"
-	"runtime"
+	"syscall"
 	"testing"
 	"time"
-
-	"golang.org/x/sys/unix"
 )
 
-// asNobody calls do on a thread that looks at files as somebody who owns none,
-// also when the tests are run by root. The thread ends with the goroutine.
+// asNobody calls do while the whole program looks at files as somebody who owns
+// none, also when the tests are run by root: no test here may be parallel.
 func asNobody(t *testing.T, do func() error) error {
 	t.Helper()
-	failure := make(chan error)
-	go func() {
-		runtime.LockOSThread()
-		if os.Geteuid() == 0 {
-			if err := unix.Setfsuid(65534); err != nil {
-				t.Error(err)
-			}
-		}
-		failure <- do()
-	}()
-	return <-failure
+	if os.Geteuid() == 0 {
+		must(t, syscall.Seteuid(65534))
+		defer func() { must(t, syscall.Seteuid(0)) }()
+	}
+	return do()
 }
 
 // open lets everybody look into a folder of the tests.

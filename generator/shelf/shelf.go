@@ -57,7 +57,7 @@ func Replace(ctx context.Context, dir string, e Edition) (*Changes, error) {
 
 // replace is Replace with the last steps given, so that tests can let them fail.
 func replace(ctx context.Context, dir string, e Edition, last lastSteps) (*Changes, error) {
-	names, err := order(e.Files)
+	names, err := order(e.Names)
 	if err != nil {
 		return nil, err
 	}
@@ -79,32 +79,35 @@ func replace(ctx context.Context, dir string, e Edition, last lastSteps) (*Chang
 	if err != nil {
 		return nil, err
 	}
-	p, err := compare(ctx, t, names, e)
-	if err != nil || p.idle {
-		return &p.changes, err
-	}
+	e.Names = names
 	if t.fixed() {
-		return inPlace(ctx, t, p, e.Files, last)
+		return inPlace(ctx, t, e, last)
 	}
-	changes, err := beside(ctx, t, p, e.Files, last)
+	changes, err := beside(ctx, t, e, last)
 	if !t.absent && immovable(err) {
-		return inPlace(ctx, t, p, e.Files, last)
+		return inPlace(ctx, t, e, last)
 	}
 	return changes, err
 }
 
 // beside writes the new tree in the folder's parent and puts it in its place.
-func beside(ctx context.Context, t *target, p *plan, files map[string][]byte, last lastSteps) (*Changes, error) {
-	w, err := newWork(filepath.Dir(t.path), t.path)
+func beside(ctx context.Context, t *target, e Edition, last lastSteps) (*Changes, error) {
+	made := &maker{parent: filepath.Dir(t.path), path: t.path}
+	p, err := made.compare(ctx, t, e)
+	if err != nil || p.idle {
+		made.remove() // the first error is the one to act on
+		return &p.changes, err
+	}
+	w, err := made.work(e)
 	if err != nil {
 		return nil, err
 	}
-	s, err := w.stage(ctx, t, p, files)
+	s, err := w.stage(ctx, t, p)
 	if err == nil {
 		err = errors.Join(last.flush(w.tree()), ctx.Err(), t.unchanged())
 	}
 	if err != nil {
-		w.remove() // the first error is the one to act on
+		w.remove()
 		return nil, unwritten(t.path, err)
 	}
 	if err := w.takePlace(t, p, s, last); err != nil {

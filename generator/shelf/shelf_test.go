@@ -5,8 +5,10 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
+	"maps"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -98,7 +100,13 @@ func fingerprinted(name string) bool { return strings.HasPrefix(name, "assets/")
 
 // students is an edition of these files.
 func students(files map[string][]byte) Edition {
-	return Edition{Files: files, Copy: Students, Shared: fingerprinted}
+	return edition(files, Students)
+}
+
+// edition is one whose files are there already.
+func edition(files map[string][]byte, copy Copy) Edition {
+	file := func(name string) ([]byte, error) { return files[name], nil }
+	return Edition{Names: slices.Collect(maps.Keys(files)), File: file, Copy: copy, Shared: fingerprinted}
 }
 
 // publish puts an edition into a folder, as the program does, but for waiting

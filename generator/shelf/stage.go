@@ -83,12 +83,9 @@ type staged struct {
 	dots  snapshot // the dot files in the old one that were copied
 }
 
-// stage makes the whole new tree: what is new, links to what stays, marker,
-// and the dot files of the folder it will replace.
-func (w work) stage(ctx context.Context, t *target, p *plan, files map[string][]byte) (*staged, error) {
-	if err := writeFiles(ctx, w.tree(), p.put, files); err != nil {
-		return nil, err
-	}
+// stage completes the new tree, in which what is new stands already: links to what
+// stays, marker, and the dot files of the folder it will replace.
+func (w work) stage(ctx context.Context, t *target, p *plan) (*staged, error) {
 	if err := makeFolders(w.tree(), append(slices.Clone(p.same), t.dots...)); err != nil {
 		return nil, err
 	}

@@ -65,7 +65,7 @@ func TestRefusedFoldersAreLeftAlone(t *testing.T) {
 			return filepath.Join(p, "docs")
 		}, `"18", "19" and 5 more; move`},
 		{"the instructor's copy", func(t *testing.T, p string) string {
-			_, err := Replace(context.Background(), filepath.Join(p, "docs"), Edition{Files: pages, Copy: Instructor})
+			_, err := Replace(context.Background(), filepath.Join(p, "docs"), edition(pages, Instructor))
 			must(t, err)
 			return filepath.Join(p, "docs")
 		}, `holds the instructor's copy, and it was left alone`},
@@ -190,12 +190,12 @@ func TestACopyNeverTakesTheOthersPlace(t *testing.T) {
 		case "first format":
 			put(t, dir, map[string]string{Marker: firstFormat, "a": "old"})
 		default:
-			_, err := Replace(context.Background(), dir, Edition{Files: pages, Copy: Copy(c.old)})
+			_, err := Replace(context.Background(), dir, edition(pages, Copy(c.old)))
 			must(t, err)
 		}
 		before := tree(t, dir)
 		checked := Check(dir, c.copy)
-		_, err := Replace(context.Background(), dir, Edition{Files: pages, Copy: c.copy})
+		_, err := Replace(context.Background(), dir, edition(pages, c.copy))
 		for _, err := range []error{checked, err} {
 			_, refused := errors.AsType[*Refusal](err)
 			if refused != (c.want != "") || refused && !strings.Contains(err.Error(), c.want) {

@@ -29,16 +29,6 @@ func each(ctx context.Context, n int, do func(i int) error) error {
 	return err
 }
 
-// writeFiles writes the files of these names below root.
-func writeFiles(ctx context.Context, root string, names []string, files map[string][]byte) error {
-	if err := makeFolders(root, names); err != nil {
-		return err
-	}
-	return each(ctx, len(names), func(i int) error {
-		return write(filepath.Join(root, filepath.FromSlash(names[i])), files[names[i]])
-	})
-}
-
 // makeFolders makes every folder that names need and that is not there.
 func makeFolders(root string, names []string) error {
 	made := map[string]bool{".": true}

@@ -1,0 +1,75 @@
+package shelf
+
+import (
+	"context"
+	"crypto/sha256"
+	"path/filepath"
+	"sync"
+)
+
+// maker makes the files of an edition, one after the other on each worker, and
+// writes those that the folder does not hold yet into the tree of a work folder, so
+// that none stays in memory. The work folder is made for the first of them: where
+// nothing changes, nothing is touched.
+type maker struct {
+	parent string // where the work folder is made
+	path   string // for which folder
+	once   sync.Once
+	made   work // empty before
+	err    error
+}
+
+// work returns the work folder, in whose tree stand the folders that an edition
+// needs.
+func (m *maker) work(e Edition) (work, error) {
+	m.once.Do(func() {
+		if m.made, m.err = newWork(m.parent, m.path); m.err != nil {
+			return
+		}
+		if err := makeFolders(m.made.tree(), e.Names); err != nil {
+			m.err = unwritten(m.path, err)
+		}
+	})
+	return m.made, m.err
+}
+
+// remove removes the work folder if it was made.
+func (m *maker) remove() {
+	if m.made != "" {
+		m.made.remove()
+	}
+}
+
+// madeFile is a file of an edition that was made.
+type madeFile struct {
+	sum digest
+	old state // of the file of this name in the folder, if there is one
+}
+
+// files makes the files of an edition, in the order of their names.
+func (m *maker) files(ctx context.Context, t *target, e Edition) ([]madeFile, error) {
+	all := make([]madeFile, len(e.Names))
+	err := each(ctx, len(e.Names), func(i int) error {
+		name := e.Names[i]
+		data, err := e.File(name)
+		if err != nil {
+			return err
+		}
+		all[i].sum = sha256.Sum256(data)
+		if t.files[name] != nil {
+			all[i].old, err = t.state(name, &all[i].sum)
+			if err != nil || all[i].old == asWanted {
+				return err
+			}
+		}
+		w, err := m.work(e)
+		if err != nil {
+			return err
+		}
+		if err := write(filepath.Join(w.tree(), filepath.FromSlash(name)), data); err != nil {
+			return unwritten(m.path, err)
+		}
+		return nil
+	})
+	return all, err
+}
