@@ -61,6 +61,15 @@ func Asked(number int) string { return "asked." + strconv.Itoa(number) }
 // in a lesson.
 func CalculatorID(number int) string { return "calculator." + strconv.Itoa(number) }
 
+// Further returns the address of the n-th page, from 1, of what is gathered on
+// several.
+func Further(first string, n int) string {
+	if n == 1 {
+		return first
+	}
+	return strings.TrimSuffix(first, ".html") + "-" + strconv.Itoa(n) + ".html"
+}
+
 // Relative returns the address of to as it is written in the page from: from
 // "slip/index.html" to "glossary.html#bisque" it is "../glossary.html#bisque". A
 // place on the page itself is its bare fragment. An empty to stays empty, since

@@ -157,7 +157,7 @@ func (i *impression) chapterSizes(b *bookPlan) map[string]int {
 	sizes := make(map[string]int, len(b.chapters))
 	for _, p := range b.parts {
 		for _, c := range p.chapters {
-			sizes[c.address] = c.kind.room + c.kind.each*lessons
+			sizes[c.address] = c.kind.room + c.kind.each*lessons + c.size
 		}
 	}
 	for _, page := range i.order {

@@ -1,7 +1,6 @@
 package press
 
 import (
-	"errors"
 	"html/template"
 	"slices"
 	"strings"
@@ -16,7 +15,8 @@ import (
 // the decoration table, so that nothing is written twice.
 type faultsView struct {
 	framed
-	Parts []faultsPart
+	Parts   []faultsPart
+	Further []link // other pages of it, where it does not fit one
 }
 
 // faultsPart is what goes wrong with one medium, or in the lessons of a unit
@@ -34,67 +34,102 @@ type faultView struct {
 	Where       []link // the lesson, or the pages of the states
 }
 
+// faultsSource is from where a part of it is gathered: the table and the lessons
+// about a medium, or the lessons of a unit that are about none.
+type faultsSource struct {
+	medium  *course.Medium
+	unit    *course.Unit
+	lessons []*course.Page
+}
+
 // faultsSheets is the page of what goes wrong, or nothing while nothing is
 // said of it.
 func (i *impression) faultsSheets() []sheet {
-	if !i.tellsFaults() {
-		return nil
-	}
-	return []sheet{{address: address.Faults, title: i.say("faults"), description: i.say("faults-description"), view: i.faults}}
-}
-
-// tellsFaults reports whether a lesson or the table says that anything goes wrong.
-func (i *impression) tellsFaults() bool {
-	for _, m := range i.table.Media {
-		for _, pair := range m.On {
-			if pair.Fault != "" {
-				return true
+	return gathering[faultsSource]{
+		address: address.Faults, title: i.say("faults"), description: i.say("faults-description"), parts: i.faultsSources(),
+		size: i.faultsSize, name: faultsSource.name, view: i.faults,
+		found: func(s faultsSource, address string) {
+			if s.medium != nil {
+				i.faultsOn[s.medium.ID] = address
 			}
-		}
-	}
-	return slices.ContainsFunc(i.order, func(p *proof.Page) bool {
-		return p.Kind == course.LessonPage && len(i.reading.Faults(p)) > 0
-	})
+		},
+	}.sheets()
 }
 
-// faults makes the view of that page.
-func (i *impression) faults(at place) (pageView, error) {
-	parts, err := i.faultsParts(at)
-	return faultsView{
-		framed: framed{Shell: i.shell(at, about{kind: "faults", title: i.say("faults"), description: i.say("faults-description"), gathered: true})},
-		Parts:  parts,
-	}, err
-}
-
-// faultsParts gathers the faults: of the media in the table's order, then of
-// the lessons that are about no medium.
-func (i *impression) faultsParts(at place) ([]faultsPart, error) {
-	var parts []faultsPart
-	var faults []error
-	add := func(p faultsPart, lessons []*course.Page, more []faultView) {
-		told, err := i.lessonFaults(lessons, at)
-		faults = append(faults, err)
-		if p.Faults = append(told, more...); len(p.Faults) > 0 {
-			parts = append(parts, p)
-		}
-	}
-	for _, m := range i.table.Media {
-		p := faultsPart{ID: at.id(m.ID), Name: m.Name, Of: link{Title: m.Name, Address: at.to(address.Medium(m.ID))}}
-		add(p, i.lessonsOf(m.ID), i.tableFaults(m, at))
+// faultsSources lists the parts that say something: the media in the table's order,
+// then the units.
+func (i *impression) faultsSources() []faultsSource {
+	var all []faultsSource
+	for n := range i.table.Media {
+		m := &i.table.Media[n]
+		all = append(all, faultsSource{medium: m, lessons: i.lessonsOf(m.ID)})
 	}
 	for _, u := range i.course.Units {
 		if u.Page == nil {
 			continue
 		}
-		var lessons []*course.Page
+		source := faultsSource{unit: u}
 		for _, page := range u.Lessons {
 			if page.Head.Medium == "" {
-				lessons = append(lessons, page)
+				source.lessons = append(source.lessons, page)
 			}
 		}
-		add(faultsPart{ID: at.id("unit." + u.ID), Name: u.Page.Head.Title, Of: linkTo(at, u.Page)}, lessons, nil)
+		all = append(all, source)
 	}
-	return parts, errors.Join(faults...)
+	return slices.DeleteFunc(all, func(s faultsSource) bool { return i.faultsSize(s) == 0 })
+}
+
+// aroundFault is how many bytes a fault is thought to take beside its words.
+const aroundFault = 300
+
+// faultsSize is how many bytes a part is thought to take.
+func (i *impression) faultsSize(s faultsSource) int {
+	size := 0
+	for _, lesson := range s.lessons {
+		page := i.documents[lesson]
+		for _, pair := range i.reading.Faults(page) {
+			size += aroundFault + wordsSize(page, page.Document.In(pair.Term)) + wordsSize(page, page.Document.In(pair.Means))
+		}
+	}
+	if s.medium != nil {
+		for _, pair := range s.medium.On {
+			if pair.Fault != "" {
+				size += aroundFault + len(pair.Fault) + len(pair.Reason) + len(pair.Remedy)
+			}
+		}
+	}
+	return size
+}
+
+// name returns what a part is called.
+func (s faultsSource) name() string {
+	if s.medium != nil {
+		return s.medium.Name
+	}
+	return unitName(s.unit)
+}
+
+// faults makes the view of a page with some of the parts.
+func (i *impression) faults(at place, g gatheredPage, sources []faultsSource) (pageView, error) {
+	v := faultsView{
+		framed:  framed{Shell: i.shell(at, about{kind: "faults", title: g.title, description: i.say("faults-description"), gathered: true})},
+		Further: g.links(at),
+	}
+	for _, s := range sources {
+		p := faultsPart{Name: s.name()}
+		told, err := i.lessonFaults(s.lessons, at)
+		if err != nil {
+			return nil, err
+		}
+		if p.Faults = told; s.medium != nil {
+			p.ID, p.Of = at.id(s.medium.ID), link{Title: s.medium.Name, Address: at.to(address.Medium(s.medium.ID))}
+			p.Faults = append(p.Faults, i.tableFaults(*s.medium, at)...)
+		} else {
+			p.ID, p.Of = at.id("unit."+s.unit.ID), linkTo(at, s.unit.Page)
+		}
+		v.Parts = append(v.Parts, p)
+	}
+	return v, nil
 }
 
 // lessonsOf lists the lessons about a medium, in reading order.

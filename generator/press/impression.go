@@ -39,6 +39,8 @@ type impression struct {
 	sheets      []sheet
 	there       map[string]bool          // addresses of the sheets
 	book        *bookPlan                // nil while the theme prints no book
+	faultsOn    map[string]string        // the pages of what goes wrong with a medium, by its id
+	notesOn     map[*course.Unit]string  // the pages of the notes for teaching a unit
 	owed        map[string]func() []owed // what pages must say of safety, by address
 	kept        sync.Map                 // of what is the same on many pages, once it was printed
 }
@@ -48,6 +50,7 @@ type sheet struct {
 	address            string // from the handbook's root
 	kind               *pageKind
 	title, description string
+	size               int                              // bytes that what it gathers is thought to take
 	view               func(at place) (pageView, error) // made by the worker that prints the sheet
 }
 
@@ -60,6 +63,8 @@ func newImpression(t *Theme, r *proof.Reading, b *assets.Bundle, c Copy) (*impre
 		place:     make(map[*course.Page]int),
 		documents: make(map[*course.Page]*proof.Page, len(r.Pages)),
 		there:     make(map[string]bool),
+		faultsOn:  make(map[string]string),
+		notesOn:   make(map[*course.Unit]string),
 	}
 	if i.table == nil {
 		i.table = &course.Decoration{}

@@ -7,8 +7,8 @@ type pageKind struct {
 	sheets   func(*impression) []sheet
 	part     string // of the book that its pages are chapters of: unitsPart, or the key of the part's title; empty = none
 
-	// Of a kind with a part: the bytes that a chapter is thought to take beside a
-	// lesson's own words, and for each lesson of the course from which it gathers.
+	// Of a kind with a part: the bytes that a chapter is thought to take beside its
+	// own words and what it gathers, and for each lesson that the course has.
 	room, each int
 }
 
@@ -26,12 +26,12 @@ func makeKinds() []pageKind {
 		{"unit", (*impression).unitSheets, unitsPart, 4_600, 0},
 		{"lesson", (*impression).lessonSheets, unitsPart, 3_000, 0},
 		{"chart", (*impression).chartSheets, "", 0, 0},
-		{"state", (*impression).stateSheets, "strip", 34_000, 0},
-		{"medium", (*impression).mediumSheets, "chart-media", 26_000, 0},
+		{"state", (*impression).stateSheets, "strip", 31_000, 85},
+		{"medium", (*impression).mediumSheets, "chart-media", 26_000, 10},
 		{"calculators", (*impression).calculatorsSheets, "", 0, 0},
 		{"calculator-page", (*impression).calculatorSheets, "calculators", 9_000, 0},
-		{"answers", (*impression).answersSheets, "extra", 3_000, 700},
-		{"faults", (*impression).faultsSheets, "extra", 3_000, 2_300},
+		{"answers", (*impression).answersSheets, "extra", 3_000, 0},
+		{"faults", (*impression).faultsSheets, "extra", 3_000, 0},
 		{"hazards", (*impression).hazardsSheets, "extra", 20_000, 0},
 		{"course-card", (*impression).courseCardSheets, "", 0, 0},
 		{"card", (*impression).cardSheets, "", 0, 0},

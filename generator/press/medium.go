@@ -59,8 +59,8 @@ func (i *impression) mediumPage(m course.Medium, at place) (pageView, error) {
 	}
 	v.OnTop, v.Under = i.layers(m, at)
 	v.Card = at.to(address.Card(m.ID))
-	if i.there[address.Faults] {
-		v.Faults = at.to(address.Faults + "#" + m.ID)
+	if page := i.faultsOn[m.ID]; page != "" {
+		v.Faults = at.to(page + "#" + m.ID)
 	}
 	return v, nil
 }

@@ -41,8 +41,8 @@ func (i *impression) debts() map[string]func() []owed {
 	for _, page := range i.order {
 		all[page.Address] = func() []owed { return i.owedByLesson(page) }
 	}
-	if i.forTeaching {
-		all[address.Teaching] = i.owedByTeaching
+	for _, at := range i.notesOn {
+		all[at] = func() []owed { return i.owedByNotes(at) }
 	}
 	return all
 }
@@ -268,11 +268,13 @@ func (i *impression) owedByList(at place, s course.State) []owed {
 	return all
 }
 
-// owedByTeaching is what the notes of all lessons owe.
-func (i *impression) owedByTeaching() []owed {
+// owedByNotes is what the notes of all lessons on one page of them owe.
+func (i *impression) owedByNotes(at string) []owed {
 	var all []owed
 	for _, page := range i.order {
-		all = append(all, i.owedByNote(page)...)
+		if i.notesOn[page.Unit] == at {
+			all = append(all, i.owedByNote(page)...)
+		}
 	}
 	return all
 }

@@ -13,7 +13,8 @@ import (
 // instructor has.
 type teachingView struct {
 	framed
-	Parts []teachingPart
+	Parts   []teachingPart
+	Further []link // other pages of it, where it does not fit one
 }
 
 // teachingPart is the notes of one unit.
@@ -37,19 +38,49 @@ func (i *impression) teachingSheets() []sheet {
 		return nil
 	}
 	title, description := i.say("teaching-page"), i.say("teaching-description")
-	return []sheet{{address: address.Teaching, title: title, description: description, view: func(at place) (pageView, error) {
-		v := teachingView{framed: framed{Shell: i.shell(at, about{kind: "teaching", title: title, description: description, gathered: true})}}
-		for _, u := range i.course.Units {
-			p, err := i.teachingPart(u, at)
-			if err != nil {
-				return nil, err
+	g := gathering[*course.Unit]{
+		address: address.Teaching, title: title, description: description, size: i.teachingSize, name: unitName,
+		view: func(at place, g gatheredPage, units []*course.Unit) (pageView, error) {
+			v := teachingView{
+				framed:  framed{Shell: i.shell(at, about{kind: "teaching", title: g.title, description: description, gathered: true})},
+				Further: g.links(at),
 			}
-			if len(p.Notes) > 0 {
+			for _, u := range units {
+				p, err := i.teachingPart(u, at)
+				if err != nil {
+					return nil, err
+				}
 				v.Parts = append(v.Parts, p)
 			}
+			return v, nil
+		},
+	}
+	g.found = func(u *course.Unit, address string) { i.notesOn[u] = address }
+	for _, u := range i.course.Units {
+		if i.teachingSize(u) > 0 {
+			g.parts = append(g.parts, u)
 		}
-		return v, nil
-	}}}
+	}
+	return g.sheets()
+}
+
+// aroundNotes is how many bytes the notes of a lesson are thought to take beside
+// their words: its hazards stand with them.
+const aroundNotes = 1_500
+
+// teachingSize is how many bytes the notes of a unit are thought to take.
+func (i *impression) teachingSize(u *course.Unit) int {
+	size := 0
+	for _, lesson := range u.Lessons {
+		page := i.documents[lesson]
+		for n, b := range page.Document.Named(markup.TeachingBlock) {
+			if n == 0 {
+				size += aroundNotes
+			}
+			size += wordsSize(page, b.Pieces)
+		}
+	}
+	return size
 }
 
 // teachingPart gathers the notes of a unit.

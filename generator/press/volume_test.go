@@ -95,6 +95,60 @@ func TestDrawingsCountInTheBook(t *testing.T) {
 	}
 }
 
+// TestLargeGatheringsStandOnSeveralPages wants no page that gathers from a large
+// course to be too large, everything gathered once, and every page of them to lead
+// to the others.
+func TestLargeGatheringsStandOnSeveralPages(t *testing.T) {
+	c := small(t)
+	const units, words = 12, 4000
+	for n := range units {
+		u := &course.Unit{ID: fmt.Sprintf("u%02d", n)}
+		page := func(kind course.PageKind, name, source string) *course.Page {
+			return &course.Page{Kind: kind, File: "units/" + u.ID + "/" + name + ".md", Address: u.ID + "/" + name + ".html", Unit: u,
+				Head: course.Head{Title: u.ID + " " + name, Medium: c.Decoration.Media[n%len(c.Decoration.Media)].ID}, Source: []byte(source), Language: c.Language}
+		}
+		long := strings.Repeat("Stir the slip and let it stand, then stir it. ", words)
+		u.Page = page(course.UnitPage, "unit", "Words.\n")
+		u.Lessons = []*course.Page{page(course.LessonPage, "a", "## What goes wrong\n\nIt runs in "+u.ID+"\n: "+long[:16_000]+"\n\n"+
+			strings.Repeat("It runs\n: "+long[:16_000]+"\n\n", 10)+
+			"```asked Why "+u.ID+"?\n"+strings.Repeat(long[:16_000]+"\n\n", 12)+"```\n\n"+
+			"```teaching\nShow "+u.ID+".\n\n"+strings.Repeat(long[:16_000]+"\n\n", 12)+"```\n")}
+		c.Units = append(c.Units, u)
+	}
+	e := forTeaching(t, c)
+	for first, one := range map[string]string{address.Answers: "Why u%02d?", address.Faults: "It runs in u%02d", address.Teaching: "Show u%02d."} {
+		var pages []string
+		for n := 1; e[address.Further(first, n)] != nil; n++ {
+			pages = append(pages, address.Further(first, n))
+		}
+		if len(pages) < 2 {
+			t.Fatalf("%s stands on %d pages", first, len(pages))
+		}
+		all := ""
+		for _, at := range pages {
+			if len(e[at]) > 2_000_000 {
+				t.Errorf("%s is %d bytes", at, len(e[at]))
+			}
+			root := pageOf(t, e, at)
+			all += text(root)
+			for _, other := range pages {
+				if leads := slices.Contains(linksOf(elements(root, classed("further"))[0]), other); leads == (other == at) {
+					t.Errorf("%s leads to %s: %v", at, other, leads)
+				}
+			}
+		}
+		for n := range units {
+			if got := strings.Count(all, fmt.Sprintf(one, n)); got != 1 {
+				t.Errorf("%s: %q stands there %d times", first, fmt.Sprintf(one, n), got)
+			}
+		}
+		wantLinks(t, e, pages)
+	}
+	for _, m := range c.Decoration.Media {
+		wantLinks(t, e, []string{address.Medium(m.ID)})
+	}
+}
+
 // TestLargeBookStandsInVolumes wants no page of a large book to be too large, each
 // chapter once, the contents to hold them all, and every link to lead somewhere.
 func TestLargeBookStandsInVolumes(t *testing.T) {

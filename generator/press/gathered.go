@@ -1,0 +1,89 @@
+package press
+
+import (
+	"strconv"
+
+	"slipbook/generator/address"
+)
+
+// What is gathered from all lessons of a large course stands on several pages, each
+// of them thought to be at most largestGathered bytes: phones take long over larger
+// ones. A part is never divided.
+const largestGathered = 1_700_000
+
+// gathering is what one kind of page gathers, part by part.
+type gathering[P any] struct {
+	address            string // of its first page
+	title, description string
+	parts              []P
+	size               func(P) int    // of a part, in bytes, as it is thought to be
+	name               func(P) string // of a part, in words
+	view               func(at place, g gatheredPage, parts []P) (pageView, error)
+	found              func(part P, address string) // is told on which page a part stands; may be nil
+}
+
+// gatheredPage is what the pages of a gathering have of their own.
+type gatheredPage struct {
+	title   string
+	further []furtherPage // empty where all stands on one page
+}
+
+// furtherPage is another page of a gathering.
+type furtherPage struct {
+	address string // from the root
+	from    string // the name of the first part on it
+}
+
+// sheets divides a gathering into pages; it has none while there are no parts.
+func (g gathering[P]) sheets() []sheet {
+	runs, sizes := g.runs()
+	pages := make([]furtherPage, len(runs))
+	for n, run := range runs {
+		pages[n] = furtherPage{address.Further(g.address, n+1), g.name(run[0])}
+	}
+	var all []sheet
+	for n, run := range runs {
+		page := gatheredPage{title: g.title}
+		for other := range pages {
+			if other != n {
+				page.further = append(page.further, pages[other])
+			}
+		}
+		if n > 0 {
+			page.title += " (" + strconv.Itoa(n+1) + ")"
+		}
+		for _, part := range run {
+			if g.found != nil {
+				g.found(part, pages[n].address)
+			}
+		}
+		all = append(all, sheet{address: pages[n].address, title: page.title, description: g.description, size: sizes[n], view: func(at place) (pageView, error) {
+			return g.view(at, page, run)
+		}})
+	}
+	return all
+}
+
+// runs puts parts that follow one another on as few pages as may be.
+func (g gathering[P]) runs() (runs [][]P, sizes []int) {
+	begin := 0
+	for n, part := range g.parts {
+		size := g.size(part)
+		if last := len(runs) - 1; last >= 0 && sizes[last]+size <= largestGathered {
+			runs[last], sizes[last] = g.parts[begin:n+1], sizes[last]+size
+			continue
+		}
+		begin = n
+		runs, sizes = append(runs, g.parts[n:n+1]), append(sizes, size)
+	}
+	return runs, sizes
+}
+
+// links are the ways to the other pages.
+func (g gatheredPage) links(at place) []link {
+	var all []link
+	for _, p := range g.further {
+		all = append(all, link{Title: p.from, Address: at.to(p.address)})
+	}
+	return all
+}
