@@ -25,6 +25,7 @@ type faultsPart struct {
 	ID     string
 	Name   string
 	Of     link
+	Safety care // of the medium, or of what the lessons of the unit are about
 	Faults []faultView
 }
 
@@ -49,6 +50,7 @@ func (i *impression) faultsSheets() []sheet {
 		address: address.Faults, title: i.say("faults"), description: i.say("faults-description"), parts: i.faultsSources(),
 		size: i.faultsSize, name: faultsSource.name, view: i.faults,
 		found: func(s faultsSource, address string) {
+			i.faultsAt[address] = append(i.faultsAt[address], s)
 			if s.medium != nil {
 				i.faultsOn[s.medium.ID] = address
 			}
@@ -109,6 +111,19 @@ func (s faultsSource) name() string {
 	return unitName(s.unit)
 }
 
+// faultsCare is what the table says of the safety of what a part is about: who
+// reads what then is to be done has not always come by the lesson.
+func (i *impression) faultsCare(s faultsSource) []course.Care {
+	if s.medium != nil {
+		return []course.Care{s.medium.Care}
+	}
+	var rows []course.Care
+	for _, lesson := range s.lessons {
+		rows = append(rows, i.lessonCare(i.documents[lesson])...)
+	}
+	return rows
+}
+
 // faults makes the view of a page with some of the parts.
 func (i *impression) faults(at place, g gatheredPage, sources []faultsSource) (pageView, error) {
 	v := faultsView{
@@ -116,7 +131,7 @@ func (i *impression) faults(at place, g gatheredPage, sources []faultsSource) (p
 		Further: g.links(at),
 	}
 	for _, s := range sources {
-		p := faultsPart{Name: s.name()}
+		p := faultsPart{Name: s.name(), Safety: i.care(at, i.faultsCare(s)...)}
 		told, err := i.lessonFaults(s.lessons, at)
 		if err != nil {
 			return nil, err

@@ -37,12 +37,13 @@ type impression struct {
 	parcels     map[string][]byte // the files of both
 	blocks      map[string]blockView
 	sheets      []sheet
-	there       map[string]bool          // addresses of the sheets
-	book        *bookPlan                // nil while the theme prints no book
-	faultsOn    map[string]string        // the pages of what goes wrong with a medium, by its id
-	notesOn     map[*course.Unit]string  // the pages of the notes for teaching a unit
-	owed        map[string]func() []owed // what pages must say of safety, by address
-	kept        sync.Map                 // of what is the same on many pages, once it was printed
+	there       map[string]bool           // addresses of the sheets
+	book        *bookPlan                 // nil while the theme prints no book
+	faultsOn    map[string]string         // the pages of what goes wrong with a medium, by its id
+	faultsAt    map[string][]faultsSource // what stands on each page of what goes wrong
+	notesOn     map[*course.Unit]string   // the pages of the notes for teaching a unit
+	owed        map[string]func() []owed  // what pages must say of safety, by address
+	kept        sync.Map                  // of what is the same on many pages, once it was printed
 }
 
 // sheet is one page to print: where, with which template, from which view.
@@ -64,6 +65,7 @@ func newImpression(t *Theme, r *proof.Reading, b *assets.Bundle, c Copy) (*impre
 		documents: make(map[*course.Page]*proof.Page, len(r.Pages)),
 		there:     make(map[string]bool),
 		faultsOn:  make(map[string]string),
+		faultsAt:  make(map[string][]faultsSource),
 		notesOn:   make(map[*course.Unit]string),
 	}
 	if i.table == nil {

@@ -41,6 +41,9 @@ func (i *impression) debts() map[string]func() []owed {
 	for _, page := range i.order {
 		all[page.Address] = func() []owed { return i.owedByLesson(page) }
 	}
+	for at, sources := range i.faultsAt {
+		all[at] = func() []owed { return i.owedByFaults(at, sources) }
+	}
 	for _, at := range i.notesOn {
 		all[at] = func() []owed { return i.owedByNotes(at) }
 	}
@@ -264,6 +267,16 @@ func (i *impression) owedByList(at place, s course.State) []owed {
 		if p := m.On[s.ID]; p.Verdict != "" && p.Verdict != course.Never {
 			all = append(all, owed{m.Name, careMark, i.care(at, m.Care, p.Care)})
 		}
+	}
+	return all
+}
+
+// owedByFaults is the hazards of each medium, and of what lessons about none name, in
+// a line over what goes wrong with it.
+func (i *impression) owedByFaults(at string, sources []faultsSource) []owed {
+	var all []owed
+	for _, s := range sources {
+		all = append(all, owed{s.name(), careLine, i.care(place{page: at}, i.faultsCare(s)...)})
 	}
 	return all
 }
