@@ -5,7 +5,8 @@
 //
 // The rules the compiler cannot check: the same theme and the same sources of
 // the calculators give the same bytes under the same names; a bundle is never
-// changed once made, so pages may be laid out from it in parallel.
+// changed once made, but for what it keeps of parcels, so pages may be laid out
+// from it in parallel.
 package assets
 
 import (
@@ -15,6 +16,7 @@ import (
 	"io/fs"
 	"path"
 	"strings"
+	"sync"
 )
 
 // Bundle is the shared files of a handbook: address and bytes of everything
@@ -28,6 +30,9 @@ type Bundle struct {
 	Page     string            // address of the script of every page; empty when the theme has none
 	Desk     Desk              // what a page with a calculator loads besides
 	Icon     string            // address of the icon
+
+	mutex   sync.Mutex
+	wrapped map[string]wrapped // by name
 }
 
 // Desk is the addresses that a page with a calculator needs. Planner and Bench

@@ -1,6 +1,9 @@
 package assets
 
-import "encoding/base64"
+import (
+	"crypto/sha256"
+	"encoding/base64"
+)
 
 // carriedName is the one global that a carried script sets; the theme's
 // scripts/engine.ts reads it.
@@ -10,16 +13,34 @@ const carriedName = "carried"
 // name, fetched over http(s), and in a classic script, for file:.
 type Parcel struct{ Packed, Carried string }
 
-// Wrap makes a parcel of data and returns its files by address. The same data
-// gives the same parcel.
-func Wrap(name string, data []byte) (Parcel, map[string][]byte, error) {
+// wrapped is a parcel that was made, with its files by address.
+type wrapped struct {
+	of     [sha256.Size]byte
+	parcel Parcel
+	files  map[string][]byte
+}
+
+// Wrap makes a parcel of data and returns its files by address, not to be changed.
+// The same data gives the same parcel; that of a name which was made last is kept,
+// since packing takes longer than most saves.
+func (b *Bundle) Wrap(name string, data []byte) (Parcel, map[string][]byte, error) {
+	b.mutex.Lock()
+	defer b.mutex.Unlock()
+	sum := sha256.Sum256(data)
+	if last, ok := b.wrapped[name]; ok && last.of == sum {
+		return last.parcel, last.files, nil
+	}
 	packed, err := pack(data)
 	if err != nil {
 		return Parcel{}, nil, err
 	}
 	script := carriedScript(packed)
 	p := Parcel{Address(name+".bin", packed), Address(name+".js", script)}
-	return p, map[string][]byte{p.Packed: packed, p.Carried: script}, nil
+	if b.wrapped == nil {
+		b.wrapped = map[string]wrapped{}
+	}
+	b.wrapped[name] = wrapped{sum, p, map[string][]byte{p.Packed: packed, p.Carried: script}}
+	return p, b.wrapped[name].files, nil
 }
 
 // carriedScript writes gzipped data as a classic script, which browsers run

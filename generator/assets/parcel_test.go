@@ -12,7 +12,7 @@ import (
 
 func TestWrapCarriesTheSameBytesTwice(t *testing.T) {
 	data := []byte("medium\tcoloured-slip\n")
-	p, files, err := Wrap("table", data)
+	p, files, err := new(Bundle).Wrap("table", data)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -35,10 +35,13 @@ func TestWrapCarriesTheSameBytesTwice(t *testing.T) {
 }
 
 func TestWrapNamesByContent(t *testing.T) {
-	a, _, _ := Wrap("table", []byte("a"))
-	again, _, _ := Wrap("table", []byte("a"))
-	b, _, _ := Wrap("table", []byte("b"))
-	if a != again || a.Packed == b.Packed || a.Carried == b.Carried {
+	var kept Bundle
+	a, _, _ := kept.Wrap("table", []byte("a"))
+	words, _, _ := kept.Wrap("words", []byte("a"))
+	again, _, _ := kept.Wrap("table", []byte("a"))
+	b, _, _ := kept.Wrap("table", []byte("b"))
+	back, _, _ := kept.Wrap("table", []byte("a"))
+	if a != again || a != back || a == words || a.Packed == b.Packed || a.Carried == b.Carried {
 		t.Errorf("parcels %+v, %+v of the same data, %+v of other data", a, again, b)
 	}
 }

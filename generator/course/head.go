@@ -160,5 +160,6 @@ type loadJob struct {
 	file    string
 	address string
 	unit    *Unit
+	entry   fs.DirEntry // in its folder; nil for a page outside of the units
 	info    fs.FileInfo // before it was read; nil if the disk has none
 }

@@ -98,9 +98,15 @@ func (l *loader) listing(folder string) listing {
 	return listed
 }
 
-func (l listing) has(name string) bool {
-	_, ok := slices.BinarySearchFunc(l, name, func(e fs.DirEntry, name string) int { return strings.Compare(e.Name(), name) })
-	return ok
+func (l listing) has(name string) bool { return l.entry(name) != nil }
+
+// entry returns the entry of a name, nil where there is none.
+func (l listing) entry(name string) fs.DirEntry {
+	n, ok := slices.BinarySearchFunc(l, name, func(e fs.DirEntry, name string) int { return strings.Compare(e.Name(), name) })
+	if !ok {
+		return nil
+	}
+	return l[n]
 }
 
 func (l listing) names() []string {

@@ -20,7 +20,7 @@ func (l *loader) pages(units []named, known bool) {
 	jobs := append(l.home(), l.style()...)
 	for _, n := range units {
 		if u := l.unit(n, folders, taken); u != nil {
-			jobs = append(jobs, loadJob{kind: UnitPage, file: path.Join(unitsFolder, u.ID, unitFile), address: unitAddress(u.ID), unit: u})
+			jobs = append(jobs, loadJob{kind: UnitPage, file: path.Join(unitsFolder, u.ID, unitFile), address: unitAddress(u.ID), unit: u, entry: l.listing(path.Join(unitsFolder, u.ID)).entry(unitFile)})
 		}
 	}
 	parsed := l.readAll(jobs)
@@ -68,18 +68,31 @@ func (l *loader) readAll(jobs []loadJob) []*parsedPage {
 // together, so that a course that is read at all is read in bounded memory. What
 // the disk says of each file it notes in the job.
 func (l *loader) withinLimit(jobs []loadJob) []loadJob {
+	pool.Each(len(jobs), func(i int) {
+		if info, err := l.stat(jobs[i]); err == nil {
+			jobs[i].info = info
+		} // else it is said by whoever reads it
+	})
 	for i, job := range jobs {
-		info, err := fs.Stat(l.fsys, job.file)
-		if err != nil {
-			continue // said by whoever reads it
+		if job.info == nil {
+			continue
 		}
-		jobs[i].info = info
-		if l.pageBytes += info.Size(); l.pageBytes > pagesLimit {
+		if l.pageBytes += job.info.Size(); l.pageBytes > pagesLimit {
 			l.report(job.file, finding.Unreadable, fmt.Sprintf("up to this one, all pages together are larger than %d MiB", pagesLimit>>20), "Divide the course in two.")
 			return jobs[:i]
 		}
 	}
 	return jobs
+}
+
+// stat returns what the disk says of a page's file. An entry of a listed folder
+// knows without a walk from the root, which for thousands of lessons is most of the
+// time that a save takes here; what a link leads to, only the root may say.
+func (l *loader) stat(job loadJob) (fs.FileInfo, error) {
+	if job.entry != nil && job.entry.Type().IsRegular() {
+		return job.entry.Info()
+	}
+	return fs.Stat(l.fsys, job.file)
 }
 
 // unit makes the unit that course.yaml names, or nil when it cannot be had.
@@ -120,7 +133,7 @@ func (l *loader) lessons(p *parsedPage, taken addresses) []loadJob {
 		case !files.has(file):
 			n.Report(finding.MissingFile, fmt.Sprintf("there is no file %s/%s", folder, file), source.Meant(n.id, files.pages())+"Write the lesson, or take its name out.")
 		case taken.take(n, address, path.Join(folder, file)):
-			jobs = append(jobs, loadJob{kind: LessonPage, file: path.Join(folder, file), address: address, unit: u})
+			jobs = append(jobs, loadJob{kind: LessonPage, file: path.Join(folder, file), address: address, unit: u, entry: files.entry(file)})
 		}
 		listed[file] = true
 	}

@@ -110,11 +110,14 @@ func (i *impression) list() {
 // wrapParcels wraps the words of the calculators, and the course's decoration
 // table for the pages that plan.
 func (i *impression) wrapParcels() (err error) {
-	i.spoken, i.parcels, err = assets.Wrap("words", []byte(i.settings.Words.Reactor().Encode()))
+	i.parcels = map[string][]byte{}
+	spoken, files, err := i.bundle.Wrap("words", []byte(i.settings.Words.Reactor().Encode()))
+	i.spoken = spoken
+	maps.Copy(i.parcels, files)
 	if err != nil || i.settings.Table == nil {
 		return err
 	}
-	table, files, err := assets.Wrap("table", []byte(i.settings.Table.Encode()))
+	table, files, err := i.bundle.Wrap("table", []byte(i.settings.Table.Encode()))
 	i.wrapped = table
 	maps.Copy(i.parcels, files)
 	return err

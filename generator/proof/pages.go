@@ -53,9 +53,12 @@ type reading struct {
 	uses     termUses
 }
 
-// readingKey tells apart what a reading depends on.
+// readingKey tells apart what a reading depends on. A source is told by its place in
+// memory: a course keeps the sources of lessons that stay the same with what their
+// opening blocks say, and to sum all of them up would take longer than the rest.
 type readingKey struct {
-	source   [sha256.Size]byte
+	source   *byte // the first; nil where it is empty
+	size     int
 	kind     course.PageKind
 	medium   string
 	noText   bool
@@ -80,22 +83,29 @@ func newRules(c *course.Course) *rules {
 }
 
 // read reads a page and holds its words to the rules, or takes what was read of
-// the same words before. The prose is as large as the page, and is not kept.
+// the same source before. The prose is as large as the page, and is not kept.
 func (r *Reader) read(rules *rules, page *course.Page) *reading {
-	key := readingKey{sha256.Sum256(page.Source), page.Kind, page.Head.Medium, page.NoText, rules.language, rules.digest}
+	key := readingKey{first(page.Source), len(page.Source), page.Kind, page.Head.Medium, page.NoText, rules.language, rules.digest}
 	if kept, ok := r.readings.Get(key); ok {
 		return kept
 	}
 	document, prose := markup.Read(page.Source, rules.language)
-	made := &reading{document: document}
+	made := &reading{document: document, found: rules.checkOpening(page)}
 	if prose != nil { // else nested too deep to be read; that is said
-		made.found = rules.checkWords(page, document, prose)
+		made.found = append(made.found, rules.checkWords(page, document, prose)...)
 		if page.Kind == course.LessonPage {
 			made.uses = rules.terms.used(prose)
 		}
 	}
 	r.readings.Put(key, made)
 	return made
+}
+
+func first(source []byte) *byte {
+	if len(source) == 0 {
+		return nil
+	}
+	return &source[0]
 }
 
 // checkWords holds the words of a page to the rules that it can be held to by
@@ -116,7 +126,7 @@ func (r *rules) checkWords(page *course.Page, document *markup.Document, prose *
 
 // checkOpening holds a page's opening block to the rules.
 func (r *rules) checkOpening(page *course.Page) finding.List {
-	c := &checking{page: page, text: source.New(page.File, page.Source)}
+	c := &checking{page: page, text: source.New("", page.Source)}
 	if page.Kind == course.LessonPage && !page.NoHead {
 		checkHead(c)
 	}

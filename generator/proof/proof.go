@@ -36,6 +36,7 @@ type Reading struct {
 type Reader struct {
 	readings pool.Kept[readingKey, *reading]
 	figures  pool.Kept[figureKey, figureFault]
+	refused  pool.Kept[figureKey, []form.Phrase] // of blocks, with no words
 }
 
 // Read reads all pages, checks each page and what pages say of each other, and
@@ -50,6 +51,7 @@ func (r *Reader) Read(c *course.Course, loading finding.List) (*Reading, finding
 	}
 	r.readings.Begin()
 	r.figures.Begin()
+	r.refused.Begin()
 	rules := newRules(c)
 	reading, found := r.readPages(rules, c)
 	all = append(all, found...)
@@ -75,7 +77,7 @@ func (r *Reader) readPages(rules *rules, c *course.Course) (*Reading, finding.Li
 		page := pages[i]
 		read := r.read(rules, page)
 		made[i], documents[i] = &Page{Page: page, Document: read.document, uses: read.uses}, read.document
-		return slices.Concat(named(page, read.document.Found), rules.checkOpening(page), named(page, read.found))
+		return slices.Concat(named(page, read.document.Found), named(page, read.found))
 	})
 	settings := c.PageAnswers()
 	if c.Decoration != nil {

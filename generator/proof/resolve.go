@@ -19,7 +19,7 @@ import (
 // resolve finds what every reference leads to, works out every figure, and holds
 // every block to the course's tables and the calculators.
 func (r *Reader) resolve(reading *Reading) finding.List {
-	s := &resolver{Reading: reading, figures: &r.figures, settings: sha256.Sum256([]byte(reading.Settings.Encode()))}
+	s := &resolver{Reading: reading, figures: &r.figures, refused: &r.refused, settings: sha256.Sum256([]byte(reading.Settings.Encode()))}
 	findings := pool.Map(len(reading.Pages), func(i int) finding.List {
 		page := reading.Pages[i]
 		text := source.New(page.File, page.Source)
@@ -37,6 +37,7 @@ func (r *Reader) resolve(reading *Reading) finding.List {
 type resolver struct {
 	*Reading
 	figures  *pool.Kept[figureKey, figureFault]
+	refused  *pool.Kept[figureKey, []form.Phrase]
 	settings [sha256.Size]byte // digest of what figures depend on beside their request
 }
 
@@ -92,14 +93,26 @@ func (s *resolver) calculator(b *markup.Block, text *source.Text) {
 	if len(given) == 0 {
 		return
 	}
-	answer := catalog.Solve(c.Name, given, s.Settings)
+	refused := s.refusals(c.Name, given)
 	for _, f := range b.Fill {
-		for _, e := range answer.Errors {
+		for _, e := range refused {
 			if e.Input == f.Name && strings.TrimSpace(f.Value) != "" && c.Input(f.Name) != nil {
 				text.Report(f.ValueOffset, finding.CalculatorInput, fmt.Sprintf("the calculator %s refuses %q for %s", c.Name, f.Value, f.Name), e.Text)
 			}
 		}
 	}
+}
+
+// refusals is what a calculator refuses of what a lesson filled in, asked once while
+// neither changes.
+func (s *resolver) refusals(calculator string, given []form.Setting) []form.Phrase {
+	key := figureKey{form.Request(calculator, given), "", s.settings}
+	refused, ok := s.refused.Get(key)
+	if !ok {
+		refused = catalog.Solve(calculator, given, s.Settings).Errors
+		s.refused.Put(key, refused)
+	}
+	return refused
 }
 
 // missingNames reports what a stages block names and the decoration table lacks.

@@ -16,7 +16,7 @@ func resolverOf(t *testing.T, c *course.Course) *resolver {
 	t.Helper()
 	var r Reader
 	reading, _ := r.Read(c, nil)
-	return &resolver{Reading: reading, figures: &r.figures}
+	return &resolver{Reading: reading, figures: &r.figures, refused: &r.refused}
 }
 
 // lined is a text of so many lines of nothing, in which an offset is a line.
