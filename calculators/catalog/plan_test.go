@@ -68,3 +68,20 @@ func TestPlanOfTooMuch(t *testing.T) {
 	}
 	t.Error("no wish takes too much work")
 }
+
+// TestPlanSaysThatABarePotIsNotForFood wants that before anything else in the
+// headline, also of what stands in for a wish that cannot be had.
+func TestPlanSaysThatABarePotIsNotForFood(t *testing.T) {
+	for _, c := range []struct{ layers, begins string }{
+		{"wash", "A pot that ends bare is not"},
+		{"wash, slip", "That does not work"},
+	} {
+		for _, food := range []string{"yes", "no"} {
+			a := catalog.Solve("stage-plan", []form.Setting{{Name: "state", Text: "bisque"}, {Name: "layers", Text: c.layers}, {Name: "finish", Text: "bare"}, {Name: "food", Text: food}}, form.Settings{Table: stagetest.Table()})
+			said := strings.Contains(a.Headline, "A pot that ends bare is not for food or drink.")
+			if said != (food == "yes") || said && !strings.HasPrefix(a.Headline, c.begins) {
+				t.Errorf("%s, for food: %s: %s %v", c.layers, food, a.Headline, a.Errors)
+			}
+		}
+	}
+}

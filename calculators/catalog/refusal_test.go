@@ -250,3 +250,16 @@ func TestUnderstood(t *testing.T) {
 		}
 	}
 }
+
+// TestErrorsStandInTheOrderOfTheInputs wants what is wrong with a form to be told
+// from its top to its bottom, and what belongs to no input last.
+func TestErrorsStandInTheOrderOfTheInputs(t *testing.T) {
+	a := Solve("slip-batch", []form.Setting{{Name: "weight", Text: "1"}, {Name: "stain", Text: "many"}, {Name: "specific-gravity", Text: "0.5"}}, british())
+	var order []string
+	for _, e := range a.Errors {
+		order = append(order, e.Input)
+	}
+	if got := strings.Join(order, " "); got != "volume specific-gravity stain weight" {
+		t.Errorf("the errors stand in the order %s: %v", got, a.Errors)
+	}
+}

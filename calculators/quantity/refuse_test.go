@@ -120,6 +120,8 @@ func TestReadRefuses(t *testing.T) {
 			"“2 L 250 mL” is in two parts, which only pounds and ounces may be. Write 2,25 L."},
 		{"sixteen ounces or more", "2 lb 18 oz", Mass, "", point,
 			"A pound has 16 oz, so after pounds there are fewer than 16, for example 2 lb 3 oz. Write 50 oz."},
+		{"a whole pound in ounces", "2 lb 16 oz", Mass, "", point,
+			"A pound has 16 oz, so after pounds there are fewer than 16, for example 2 lb 3 oz. Write 48 oz."},
 		{"part pounds before ounces", "2.5 lb 3 oz", Mass, "", point,
 			"Before ounces the pounds are whole, for example 2 lb 3 oz. Write 43 oz."},
 		{"fraction of a pound before ounces", "1/2 lb 3 oz", Mass, "", point,

@@ -202,3 +202,36 @@ func TestNamedMetalIsAskedAbout(t *testing.T) {
 		t.Errorf("asked of a stain wash: %q", got)
 	}
 }
+
+// TestFoodIsKeptOffWhatMayHarm wants each step that lays something on to say what
+// must stay off surfaces for food, and a pot that ends bare to be for none: on a
+// pot for food or drink alone.
+func TestFoodIsKeptOffWhatMayHarm(t *testing.T) {
+	table := stagetest.Table()
+	const keepOff = "Keep it off every surface that food, drink or lips touch."
+	for _, c := range []struct {
+		state, layers, options string
+		kept                   string // the steps that say so, by the medium that they lay on
+		notFood                bool
+	}{
+		{"glaze-fired", "enamel", "", "enamel", false},
+		{"glaze-fired", "enamel", "no food", "", false},
+		{"bisque", "wash, clear glaze", "", "", false},
+		{"bisque", "clear glaze, wash", "", "stain wash", false},
+		{"bisque", "clear glaze, wash", "no food", "", false},
+		{"bisque", "clear glaze, wash, white glaze", "", "", false},
+		{"bisque", "wash", "bare", "", true},
+		{"bisque", "wash", "bare no food", "", false},
+	} {
+		p := planned(t, table, c.state, c.layers, c.options)
+		var kept []string
+		for _, step := range p.Steps {
+			if strings.Contains(step.Caution, keepOff) {
+				kept = append(kept, strings.TrimPrefix(step.Title, "Put on "))
+			}
+		}
+		if got := strings.Join(kept, ", "); got != c.kept || (p.NotFood != "") != c.notFood {
+			t.Errorf("%s, %s: kept off is %q, want %q; not for food: %q", c.layers, c.options, got, c.kept, p.NotFood)
+		}
+	}
+}

@@ -120,7 +120,7 @@ func (t *trial) pass(ctx context.Context, m table.Mutant) error {
 // test runs the tests of a mutant and returns what they said. An end of the
 // context ends them with all that they have started.
 func (t *trial) test(ctx context.Context, m table.Mutant) (said string, err error) {
-	arguments := []string{"test", "-count", "1", "-failfast", "-timeout", "5m", "-vet", "off"}
+	arguments := []string{"test", "-count", "1", "-failfast", "-trimpath", "-ldflags", "-s -w", "-timeout", "5m", "-vet", "off"}
 	if m.Run != "" {
 		arguments = append(arguments, "-run", m.Run)
 	}
