@@ -220,6 +220,8 @@ func TestFoodIsKeptOffWhatMayHarm(t *testing.T) {
 		{"bisque", "clear glaze, wash", "", "stain wash", false},
 		{"bisque", "clear glaze, wash", "no food", "", false},
 		{"bisque", "clear glaze, wash, white glaze", "", "", false},
+		{"unfired-glaze", "wash", "", "stain wash", false},
+		{"leather-hard", "wash", "", "", false},
 		{"bisque", "wash", "bare", "", true},
 		{"bisque", "wash", "bare no food", "", false},
 	} {

@@ -2,6 +2,7 @@ package address
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"testing"
 
@@ -105,6 +106,19 @@ func TestFaults(t *testing.T) {
 }
 
 // TestTargets holds references against where they lead.
+// TestSeveralFilesOfANameAreNotGuessed wants no file to be named as meant where two
+// are as likely.
+func TestSeveralFilesOfANameAreNotGuessed(t *testing.T) {
+	page := &course.Page{File: "units/slip/lesson.md"}
+	one, two := "pictures/kiln/jar.svg", "pictures/bench/jar.svg"
+	if got, want := meant(page, "jar.svg", slices.Values([]string{one})), "Did you mean `../../pictures/kiln/jar.svg`? "; got != want {
+		t.Errorf("of one: %q, want %q", got, want)
+	}
+	if got := meant(page, "jar.svg", slices.Values([]string{one, two})); got != "" {
+		t.Errorf("of two: %q", got)
+	}
+}
+
 func TestTargets(t *testing.T) {
 	source := "## Größe\n\n[a](../wash/strength.md) [b](../../home.md) [c](../wash/strength.md#how) [d](lesson.md) [e](#größe) [f](lesson.md#größe)\n" +
 		"[g](glossary:bisque) [h](state:bisque) [i](calculator:slip-density) [j](calculator:slip-density?mass=1) ![k](../../pictures/jar.svg) ![l](../../pictures/bucket.png)\n"
