@@ -270,6 +270,37 @@ func TestCareOfSeveralRows(t *testing.T) {
 	}
 }
 
+// TestCareOfAnException wants what an exception allows to carry the care of its
+// medium or its way of working beside its own, and what it forbids to carry none.
+func TestCareOfAnException(t *testing.T) {
+	c := harmful(t)
+	d := c.Decoration
+	medium, way := &d.Media[0], &d.Techniques[0]
+	medium.Care, way.Care = course.Care{Hazards: []string{"dust"}}, course.Care{Hazards: []string{"mist"}, Who: course.Instructor}
+	p := newPress(t, c)
+	for _, tt := range []struct {
+		what    string
+		e       course.Exception
+		verdict course.Verdict
+		hazards []string
+		who     string
+	}{
+		{"a product", course.Exception{Medium: medium.ID, Care: course.Care{Hazards: []string{"blade"}}}, course.Yes, []string{"blade", "dust"}, ""},
+		{"a rule about a way", course.Exception{Technique: way.ID}, course.Risky, []string{"mist"}, "who-instructor"},
+		{"what is never", course.Exception{Medium: medium.ID}, course.Never, nil, ""},
+	} {
+		got := p.exceptionCare(place{page: "index.html"}, tt.e, course.Pair{Verdict: tt.verdict})
+		var hazards []string
+		for _, h := range got.Hazards {
+			hazards = append(hazards, h.ID)
+		}
+		slices.Sort(hazards)
+		if !slices.Equal(hazards, tt.hazards) || got.Who != tt.who {
+			t.Errorf("%s: %q by %q, want %q by %q", tt.what, hazards, got.Who, tt.hazards, tt.who)
+		}
+	}
+}
+
 // TestNoHazardsNoPage shows that a course without hazards has no page of them
 // and no link to it.
 func TestNoHazardsNoPage(t *testing.T) {
