@@ -198,6 +198,17 @@ func TestFaultsSayWhyWhereItMayNot(t *testing.T) {
 	}
 }
 
+// TestFaultsAreWords wants signs in the table's sentences to stay signs: they come
+// from a file that anybody may write, and are set as HTML.
+func TestFaultsAreWords(t *testing.T) {
+	i := newPress(t, small(t))
+	pair := course.Pair{Verdict: course.Yes, Fault: "Cracks <b>under</b> 1 mm & more.", Remedy: "Coats < 2."}
+	f := i.tableFaults(course.Medium{ID: "m", On: map[string]course.Pair{"wet": pair}}, place{page: address.Faults})[0]
+	if f.Seen != "Cracks &lt;b&gt;under&lt;/b&gt; 1 mm &amp; more" || f.Means != "Coats &lt; 2." {
+		t.Errorf("%q, %q", f.Seen, f.Means)
+	}
+}
+
 // TestFaultOfTwoStatesStandsOnce wants what goes wrong in the same way in two
 // states to be told once, with a link to each; what has another remedy is
 // another fault.
