@@ -12,7 +12,10 @@
 // with a slash stands for all that begin with it. With -list they are printed,
 // with -stale it is only looked whether each can still be made. It ends with 1
 // where fewer than nine in ten are noticed, or not all of those that are about
-// safety. All of it takes a quarter of an hour on two cores that do nothing else.
+// safety.
+//
+// All of it takes 22 minutes of processor time, which is a quarter of an hour on two
+// cores that do nothing else.
 package main
 
 import (
