@@ -38,6 +38,7 @@ var washDilute = &form.Calculator{
 	},
 	Says:    []string{"stir-before-you", "cups-ladder-go", "water-may-weighed", "means-part-wash"},
 	Hazards: []string{wetColour, washColour},
+	MayHurt: []string{stainPowder},
 	Cares:   []string{"cups-syringe-jug"},
 	Next: []form.Next{
 		{Calculator: "wash-mix", Carry: []form.Carry{{Into: "volume", From: "stock-to-make"}, {Into: "water-parts", From: "water-parts"}}, If: "stock-to-make"},
@@ -162,6 +163,7 @@ func setStock(e *form.Evaluation, stock, strong float64) {
 		return
 	}
 	e.Set("stock-to-make", stock-have)
+	e.Warn(stainPowder) // more strong wash is weighed from powder
 	e.Set("stock-needed", stock)
 	equal := wash.Parts{Stain: 1, Flux: 1, StainDensity: 4.5, FluxDensity: 2.5}
 	if water := equal.WaterFor(strong); water > 0 {

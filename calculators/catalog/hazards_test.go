@@ -24,6 +24,7 @@ func TestAnswersWarnOfWhatTheyAskFor(t *testing.T) {
 		{"colour for a bucket", "calculator=slip-colour&volume=1 L&specific-gravity=1.45&stain=8", "stain-powder"},
 		{"colour for clay", "calculator=clay-colour&clay=1 kg&clay-water=20&stain=8", "stain-powder"},
 		{"a new wash", "calculator=wash-mix&volume=100", "stain-powder wash-colour"},
+		{"more strong wash to make", "calculator=wash-dilute&volume=10&from=25&to=10&each=30&cups=12", "colour wash-colour stain-powder"},
 		{"a thinned wash", "calculator=wash-dilute&volume=40&from=25&to=10", "colour wash-colour"},
 		{"a slip that fits", "calculator=slip-fit&body=12&slip=12&body-so-far=2", ""},
 		{"a slip that lifts", "calculator=slip-fit&body=12&slip=8&body-so-far=0", "dry-powder"},

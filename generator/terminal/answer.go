@@ -32,13 +32,19 @@ func Answer(w io.Writer, a *form.Answer, s form.Settings) error {
 	}
 	section(&b, "Reckoned from", from.lines(false))
 	section(&b, "Notes", points(a.Notes))
-	var next []string
-	for _, n := range a.Next {
-		next = append(next, n.Words+": "+command(onward(n.Request)))
-	}
-	section(&b, "Next", points(next))
+	section(&b, "Next", nextLines(a.Next))
 	_, err := io.WriteString(w, b.String())
 	return err
+}
+
+// nextLines lays out where to go on, each command in one line however long: whoever
+// copies it must not get a line break within a value.
+func nextLines(all []form.Onward) string {
+	var b strings.Builder
+	for _, n := range all {
+		b.WriteString(points([]string{n.Words + ":"}) + "    " + command(onward(n.Request)) + "\n")
+	}
+	return b.String()
 }
 
 // outputLines lays out the outputs of an answer in columns. What a plan says in
