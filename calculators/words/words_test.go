@@ -84,16 +84,43 @@ func TestOverlaysHoldOnlyWhatDiffers(t *testing.T) {
 	}
 }
 
+// british and american are words spelt otherwise on the other side of the sea.
+// Litres and metres stand with what may lie before them: a parameter and a
+// thermometer are spelt alike on both.
+var (
+	british  = regexp.MustCompile(`(?i)\b(colour|(milli|centi|deci|kilo)?(litre|metre)|grey|mould|labelled|callipers|centre)[a-z]*`)
+	american = regexp.MustCompile(`(?i)\b(color(s|ed|ing|less|ful)?|(milli|centi|deci|kilo)?(liter|meter)s?|gray(s|ish|er)?|molds?|molded|labeled|calipers|center(s|ed)?)\b`)
+)
+
 // TestSpellings wants each kind of English to keep to its own spelling.
 func TestSpellings(t *testing.T) {
-	british := regexp.MustCompile(`(?i)\b(colour|litre|grey|mould|labelled|callipers|centre)`)
-	american := regexp.MustCompile(`(?i)\b(color|liter|gray|molds?|labeled|calipers|center)\b`)
 	for _, id := range In("en-US").IDs() {
 		if found := british.FindString(In("en-US").Text(id)); found != "" {
-			t.Errorf("en-US: %s says %q", id, found)
+			t.Errorf("%s says %q in calculators/words/en-US.yaml: spell it there as Americans do, and write it as it is now in calculators/words/en-GB.yaml", id, found)
 		}
 		if found := american.FindString(In("en-GB").Text(id)); found != "" {
-			t.Errorf("en-GB: %s says %q", id, found)
+			t.Errorf("%s says %q in British English: write %s with its British spelling in calculators/words/en-GB.yaml", id, found, id)
+		}
+	}
+}
+
+// TestSpellingsAreTold wants a spelling to be seen in every form of its word,
+// and in no other word.
+func TestSpellingsAreTold(t *testing.T) {
+	for word, want := range map[string]string{
+		"millimetre": "British", "metres": "British", "Colourless": "British", "litres": "British", "grey": "British",
+		"millimeter": "American", "Centimeters": "American", "meter": "American", "colored": "American", "milliliters": "American", "grayish": "American",
+		"parameter": "", "thermometer": "", "diameter": "", "perimeter": "", "literal": "", "metered": "", "symmetrical": "", "central": "",
+	} {
+		got := ""
+		if british.MatchString(word) {
+			got += "British"
+		}
+		if american.MatchString(word) {
+			got += "American"
+		}
+		if got != want {
+			t.Errorf("%q is %q, want %q", word, got, want)
 		}
 	}
 }
