@@ -9,7 +9,7 @@ import (
 )
 
 // FuzzRequest sends anything to the calculators: the answer can always be
-// decoded, stays small, and has either an error or an answer.
+// decoded, stays small, and has either an error or an answer, and no panic.
 func FuzzRequest(f *testing.F) {
 	for _, c := range All() {
 		f.Add(Request(c.Name, c.Example.Given))
@@ -28,6 +28,9 @@ func FuzzRequest(f *testing.F) {
 		refused, answered := strings.Contains(answer, "&error."), strings.Contains(answer, "&headline=")
 		if refused == answered {
 			t.Fatalf("refused %v, answered %v: %s", refused, answered, answer)
+		}
+		if failed := british().Words.Text("form.failed"); strings.Contains(unescape(answer), failed) {
+			t.Fatalf("a panic: %s", unescape(answer))
 		}
 		for _, field := range fields {
 			if !utf8.ValidString(field.Text) {

@@ -39,9 +39,9 @@ func (c *Calculator) Solve(given []Setting, s Settings) (answer *Answer) {
 	s = s.inWords()
 	answer = &Answer{Calculator: c.Name, Language: s.Words.Language}
 	defer func() {
-		if recover() != nil {
+		if why := recover(); why != nil {
 			*answer = Answer{Calculator: c.Name, Language: s.Words.Language}
-			answer.Refuse("calculator", s.Words.Text("form.failed"))
+			answer.Refuse("calculator", s.Words.Text("form.failed")+panicked(c.Name, why))
 		}
 	}()
 	e := &Evaluation{Calculator: c, Settings: s, Answer: answer}
