@@ -1,11 +1,9 @@
 package catalog
 
 import (
+	"cmp"
 	"go/ast"
-	"go/parser"
 	"go/token"
-	"os"
-	"path/filepath"
 	"regexp"
 	"slices"
 	"strconv"
@@ -28,59 +26,56 @@ var keyAt = map[string]int{
 
 // spoken is a call that says something.
 type spoken struct {
-	at         string
-	calculator string // whose file it stands in; empty for what several share
-	group      string // of the calculator's words
-	key        string
-	fills      []string // their names
+	at          string
+	calculators []*form.Calculator // whose file it stands in; none for what several files share
+	group       string             // of the calculator's words
+	key         string
+	fills       []string // their names
 }
 
-// id is the id of what is said.
-func (s spoken) id(calculator string) string {
+// id is the id of what is said. Where several calculators share a file it is
+// that of one which has words for it.
+func (s spoken) id(w *words.Table) string {
 	if strings.Contains(s.key, ".") {
 		return s.key
 	}
-	return calculator + "." + s.group + "." + s.key
+	first := ""
+	for _, c := range s.calculators {
+		id := c.Name + "." + s.group + "." + s.key
+		if has(w, id) {
+			return id
+		}
+		first = cmp.Or(first, id)
+	}
+	return first
 }
 
 // source reads the rooms: every call that says something, and every text that
-// stands in the code, by the calculator whose file it stands in.
+// stands in the code, by the calculators whose file it stands in; of files that
+// declare none, under "".
 func source(t *testing.T) (calls []spoken, literals map[string][]string) {
 	t.Helper()
 	literals = map[string][]string{}
 	for _, room := range rooms {
-		files, err := filepath.Glob(filepath.Join(room, "*.go"))
-		if err != nil || len(files) < 5 {
-			t.Fatal(room, files, err)
-		}
-		for _, file := range files {
-			if strings.HasSuffix(file, "_test.go") {
-				continue
+		for _, file := range readRoom(t, room) {
+			of := []string{}
+			for _, c := range file.calculators() {
+				of = append(of, c.Name)
 			}
-			text, err := os.ReadFile(file)
-			if err != nil {
-				t.Fatal(err)
+			if len(of) == 0 {
+				of = []string{""}
 			}
-			fset := token.NewFileSet()
-			tree, err := parser.ParseFile(fset, file, text, 0)
-			if err != nil {
-				t.Fatal(err)
-			}
-			of := ""
-			for _, c := range all {
-				if strings.Contains(string(text), "form.Calculator{\n\tName: ") && strings.Contains(string(text), `"`+c.Name+`",`) && declares(string(text), c.Name) {
-					of = c.Name
-				}
-			}
-			ast.Inspect(tree, func(n ast.Node) bool {
-				switch n := n.(type) {
-				case *ast.BasicLit:
-					if text, err := strconv.Unquote(n.Value); err == nil && n.Kind == token.STRING {
-						literals[of] = append(literals[of], text, within(room, text), within(room, "measure."+text), within(room, "kind."+text))
+			ast.Inspect(file.tree, func(n ast.Node) bool {
+				if e, ok := n.(ast.Expr); ok {
+					if text, ok := literal(e); ok {
+						for _, name := range of {
+							literals[name] = append(literals[name], text, within(room, text), within(room, "measure."+text), within(room, "kind."+text))
+						}
 					}
-				case *ast.CallExpr:
-					if s, ok := speaks(n); ok {
-						s.at, s.calculator, s.key = fset.Position(n.Pos()).String(), of, within(room, s.key)
+				}
+				if call, ok := n.(*ast.CallExpr); ok {
+					if s, ok := speaks(call); ok {
+						s.at, s.calculators, s.key = file.at(call), file.calculators(), within(room, s.key)
 						calls = append(calls, s)
 					}
 				}
@@ -103,11 +98,6 @@ func within(room, key string) string {
 		return "plan." + key
 	}
 	return key
-}
-
-// declares reports whether a file declares the calculator of that name.
-func declares(text, name string) bool {
-	return regexp.MustCompile(`Name: +("`+name+`"|Plan),\n`).MatchString(text) && (name == Plan) == strings.Contains(text, "const Plan")
 }
 
 // speaks reads a call whose key is written out.
@@ -162,12 +152,12 @@ func TestEverySentenceHasWords(t *testing.T) {
 		t.Errorf("only %d calls say something: this test looks at the wrong place", len(calls))
 	}
 	for _, s := range calls {
-		id := s.id(s.calculator)
-		if s.calculator == "" && (!strings.Contains(s.key, ".") || s.group == "formula") {
+		id := s.id(w)
+		if len(s.calculators) == 0 && (!strings.Contains(s.key, ".") || s.group == "formula") {
 			continue // of several calculators: their answers are looked at below
 		}
 		if !has(w, id) {
-			t.Errorf("%s: %s has no words", s.at, id)
+			t.Errorf("%s: write %s in calculators/words/en-US.yaml", s.at, id)
 			continue
 		}
 		if !w.Has(id) {
@@ -176,31 +166,35 @@ func TestEverySentenceHasWords(t *testing.T) {
 		text := w.Text(id)
 		for _, fill := range s.fills {
 			if !strings.Contains(text, "{"+fill+"}") {
-				t.Errorf("%s: %s is not filled with %s: %s", s.at, id, fill, text)
+				t.Errorf("%s: the code fills {%s}, which %s does not hold: write it there in calculators/words, or take it out here: %s", s.at, fill, id, text)
 			}
 		}
 		for _, fill := range regexp.MustCompile(`\{([^}]*)\}`).FindAllStringSubmatch(text, -1) {
-			if !slices.Contains(s.fills, fill[1]) && !known(s.calculator, fill[1]) {
-				t.Errorf("%s: nothing fills %s of %s", s.at, fill[0], id)
+			if !slices.Contains(s.fills, fill[1]) && !known(s.calculators, fill[1]) {
+				t.Errorf("%s: nothing fills %s of %s: name an input or an output there in calculators/words, or fill it here", s.at, fill[0], id)
 			}
 		}
 	}
 }
 
-// known reports whether a fill-in is an input or an output: of the calculator,
-// or of any where several say it.
-func known(calculator, name string) bool {
-	return slices.ContainsFunc(all, func(c *form.Calculator) bool {
-		return (calculator == "" || c.Name == calculator) && (c.Input(name) != nil || c.Output(name) != nil)
+// known reports whether a fill-in is an input or an output: of one of these
+// calculators, or of any where several files say it.
+func known(calculators []*form.Calculator, name string) bool {
+	if len(calculators) == 0 {
+		calculators = all
+	}
+	return slices.ContainsFunc(calculators, func(c *form.Calculator) bool {
+		return c.Input(name) != nil || c.Output(name) != nil
 	})
 }
 
-// TestEveryWordIsUsed wants all words to be said by somebody.
+// TestEveryWordIsUsed wants all words to be said by somebody. That those have
+// words which a declaration names is for TestDeclarations to say.
 func TestEveryWordIsUsed(t *testing.T) {
-	w, used := words.In(words.Default), declared()
-	for id := range used {
-		if !w.Has(id) {
-			t.Errorf("%s has no words", id)
+	w, used := words.In(words.Default), map[string]bool{}
+	for _, c := range all {
+		for _, id := range declared(c) {
+			used[id] = true
 		}
 	}
 	_, literals := source(t)
@@ -219,47 +213,39 @@ func TestEveryWordIsUsed(t *testing.T) {
 	for _, id := range w.IDs() {
 		phrase := regexp.MustCompile(`\.(one|few|many|other)$`).ReplaceAllString(id, "")
 		if !used[phrase] && !strings.HasPrefix(id, "language.") && !strings.HasPrefix(id, "hazard.") {
-			t.Errorf("nobody says %s: %s", id, w.Text(id))
+			t.Errorf("nobody says %s: name it in the code, or take it out of calculators/words: %s", id, w.Text(id))
 		}
 	}
 }
 
-// declared are the ids of words that the declarations name.
-func declared() map[string]bool {
-	used := map[string]bool{}
-	add := func(ids ...string) {
-		for _, id := range ids {
-			used[id] = true
+// declared are the ids of the words that a declaration names.
+func declared(c *form.Calculator) []string {
+	ids := []string{c.Name + ".title", c.Name + ".purpose", c.Name + ".example", c.Name + ".table.caption"}
+	for _, key := range c.Says {
+		ids = append(ids, c.Name+".note."+key)
+	}
+	for _, key := range c.Cares {
+		ids = append(ids, c.Name+".caution."+key)
+	}
+	for _, n := range c.Next {
+		ids = append(ids, c.Name+".next."+n.Calculator)
+	}
+	for _, o := range c.Outputs {
+		ids = append(ids, c.Name+".answer."+o.Name)
+	}
+	for _, column := range c.Columns {
+		ids = append(ids, c.Name+".column."+column.Name)
+		if column.Either != "" {
+			ids = append(ids, "form.unit."+column.Either)
 		}
 	}
-	for _, c := range all {
-		add(c.Name+".title", c.Name+".purpose", c.Name+".example", c.Name+".table.caption")
-		for _, key := range c.Says {
-			add(c.Name + ".note." + key)
-		}
-		for _, key := range c.Cares {
-			add(c.Name + ".caution." + key)
-		}
-		for _, n := range c.Next {
-			add(c.Name + ".next." + n.Calculator)
-		}
-		for _, o := range c.Outputs {
-			add(c.Name + ".answer." + o.Name)
-		}
-		for _, column := range c.Columns {
-			add(c.Name + ".column." + column.Name)
-			if column.Either != "" {
-				add("form.unit." + column.Either)
-			}
-		}
-		for _, k := range c.Table.Cases {
-			add(c.Name + ".table." + k.ID)
-		}
-		for i := range c.Inputs {
-			add(inputIDs(c, &c.Inputs[i])...)
-		}
+	for _, k := range c.Table.Cases {
+		ids = append(ids, c.Name+".table."+k.ID)
 	}
-	return used
+	for i := range c.Inputs {
+		ids = append(ids, inputIDs(c, &c.Inputs[i])...)
+	}
+	return ids
 }
 
 // inputIDs are the ids of the words of one input.
