@@ -11,7 +11,9 @@ import (
 
 	"slipbook/calculators/form"
 	"slipbook/calculators/letters"
+	"slipbook/calculators/quantity"
 	"slipbook/calculators/stage/stagetest"
+	"slipbook/calculators/words"
 )
 
 // What every declaration owes the pages, the command line and the reader.
@@ -22,84 +24,239 @@ func TestDeclarations(t *testing.T) {
 	seen := map[string]bool{}
 	for _, c := range All() {
 		t.Run(c.Name, func(t *testing.T) {
-			if !kebab.MatchString(c.Name) || seen[c.Name] {
-				t.Errorf("name %q", c.Name)
+			if !kebab.MatchString(c.Name) {
+				t.Errorf("%s: write its name in small letters with hyphens between", c.Name)
+			}
+			if seen[c.Name] {
+				t.Errorf("%s: another calculator has this name: give it one of its own", c.Name)
 			}
 			seen[c.Name] = true
-			if c.Title == "" || !strings.HasSuffix(c.Purpose, ".") || len(c.Notes) == 0 || c.Example.Case == "" || c.Table.Caption == "" {
-				t.Error("title, purpose, notes, example or table is missing")
+			for _, what := range lacking(c) {
+				t.Errorf("%s: %s", c.Name, what)
 			}
-			if len(c.Formulas()) == 0 {
-				t.Error("it shows no formula")
-			}
-			for _, in := range c.Inputs {
-				checkInput(t, c, in)
+			checkWording(t, c)
+			for i := range c.Inputs {
+				checkInput(t, c, &c.Inputs[i])
 			}
 			for _, o := range c.Outputs {
-				if !kebab.MatchString(o.Name) || o.Label == "" || o.Unit == "" || !o.Text && o.Digits < 2 {
-					t.Errorf("output %+v", o)
-				}
+				checkOutput(t, c, o)
 			}
 		})
 	}
 }
 
-func checkInput(t *testing.T, c *Calculator, in Input) {
+// lacking says what a declaration has to have besides, and what it names that is
+// not there. A page or a table of what lacks some of it cannot be made.
+func lacking(c *Calculator) []string {
+	var list []string
+	want := func(has bool, what string) {
+		if !has {
+			list = append(list, what)
+		}
+	}
+	want(c.Work != nil, "add Work to its declaration, the function that reckons, as workClay in clay.go")
+	want(c.Draw != nil, "add Draw to its declaration, the function that draws the answer, as drawClay in clay.go")
+	want(c.Formula != nil, "add its Formula under if form.Pages, the function that gives what its page shows, as clayFormulas in clay.go")
+	want(len(c.Example.Given) > 0, "add its Example under if form.Pages, with what is typed")
+	want(len(c.Says) > 0, "add Says to its declaration, the key of a note that holds whatever the numbers")
+	want(len(c.Inputs) > 0, "add Inputs to its declaration")
+	want(len(c.Outputs) > 0, "add Outputs to its declaration")
+	return append(append(list, tableLacking(c)...), nextLacking(c)...)
+}
+
+// nextLacking says the same of the calculators to go on to.
+func nextLacking(c *Calculator) []string {
+	var list []string
+	for _, n := range c.Next {
+		next := all.Find(n.Calculator)
+		if next == nil {
+			list = append(list, "its Next leads to "+n.Calculator+", which is no calculator")
+			continue
+		}
+		for _, carry := range n.Carry {
+			if next.Input(carry.Into) == nil {
+				list = append(list, "its Next carries into "+carry.Into+", which is no input of "+n.Calculator)
+			}
+			if c.Input(carry.From) == nil && c.Output(carry.From) == nil {
+				list = append(list, "its Next carries "+carry.From+", which is no input or output of it")
+			}
+		}
+	}
+	return list
+}
+
+// tableLacking says the same of the printed table, and of the names in it and in
+// the example.
+func tableLacking(c *Calculator) []string {
+	var list []string
+	if c.Table.Down == "" && len(c.Table.Cases) == 0 || len(c.Table.Show) == 0 {
+		list = append(list, "add its Table under if form.Pages, with Show and either Down or Cases")
+	}
+	for _, name := range []string{c.Table.Down, c.Table.Across} {
+		if name != "" && c.Input(name) == nil {
+			list = append(list, "its Table varies "+name+", which is no input of it")
+		}
+	}
+	for _, name := range append(append([]string{}, c.Table.Show...), c.Weigh...) {
+		if c.Output(name) == nil {
+			list = append(list, "its Table shows, or its Weigh names, "+name+", which is no output of it")
+		}
+	}
+	given := append(append([]Setting{}, c.Example.Given...), c.Table.Also...)
+	for _, k := range c.Table.Cases {
+		given = append(given, k.Given...)
+	}
+	for _, g := range given {
+		if name := strings.TrimSuffix(g.Name, ".unit"); c.Input(name) == nil {
+			list = append(list, "its Example or its Table gives "+name+", which is no input of it")
+		}
+	}
+	return list
+}
+
+// checkWording names what the words of a calculator lack, each by its id.
+func checkWording(t *testing.T, c *Calculator) {
 	t.Helper()
-	if !kebab.MatchString(in.Name) || in.Label == "" || !strings.HasSuffix(in.Help, ".") {
-		t.Errorf("input %q: name, label or help", in.Name)
+	w, said := words.In(words.Default), map[string]bool{}
+	for _, id := range declared(c) {
+		if !w.Has(id) && !said[id] {
+			t.Errorf("write %s in calculators/words/en-US.yaml", id)
+		}
+		said[id] = true
+	}
+	sentences := []string{c.Name + ".purpose", c.Name + ".example"}
+	for i := range c.Inputs {
+		sentences = append(sentences, inputIDs(c, &c.Inputs[i])[1])
+	}
+	for _, id := range sentences {
+		if text := w.Text(id); w.Has(id) && !strings.HasSuffix(text, ".") {
+			t.Errorf("end %s in calculators/words/en-US.yaml with a full stop: %q", id, text)
+		}
+	}
+	if c.Formula != nil && len(c.Formulas()) == 0 {
+		t.Errorf("%s: its Formula gives no formula", c.Name)
+	}
+}
+
+// checkOutput looks at one output.
+func checkOutput(t *testing.T, c *Calculator, o Output) {
+	t.Helper()
+	if !kebab.MatchString(o.Name) {
+		t.Errorf("%s: write the name of its output %q in small letters with hyphens between", c.Name, o.Name)
+	}
+	if o.Unit == "" {
+		t.Errorf("%s: give its output %q a Unit, \"1\" where it has none", c.Name, o.Name)
+	}
+	if !o.Text && o.Digits < 2 {
+		t.Errorf("%s: give its output %q Digits, 2 or more, or Text where it holds words", c.Name, o.Name)
+	}
+}
+
+// onlySaid are units of answers in which nobody types, each with the reason.
+var onlySaid = map[string]string{
+	"oz/pint": "how much a pint weighs is a way to say a specific gravity in older books",
+	"°Bé":     "a degree of a hydrometer, as books on slip and glaze print it",
+	"°Tw":     "a degree of a hydrometer, as books on slip and glaze print it",
+}
+
+// TestUnits wants answers to be in units that package quantity knows, so that
+// what one calculator says can be typed into another.
+func TestUnits(t *testing.T) {
+	said := map[string]bool{}
+	check := func(c *Calculator, what, unit string) {
+		said[unit] = true
+		if knownUnit(unit) == (onlySaid[unit] != "") {
+			t.Errorf("%s: the unit %q of its %s has to be either a line of calculators/quantity/units.go, or one of onlySaid in declaration_test.go with the reason", c.Name, unit, what)
+		}
+	}
+	for _, c := range all {
+		for _, o := range c.Outputs {
+			check(c, "output "+o.Name, o.Unit)
+		}
+		for _, column := range c.Columns {
+			if !column.Text || column.Unit != "" {
+				check(c, "column "+column.Name, column.Unit)
+			}
+		}
+	}
+	for unit := range onlySaid {
+		if !said[unit] {
+			t.Errorf("no answer is in %s: take it out of onlySaid", unit)
+		}
+	}
+}
+
+// knownUnit reports whether a unit of that very writing can be chosen for some
+// kind of quantity.
+func knownUnit(unit string) bool {
+	return slices.ContainsFunc(quantity.Kinds(), func(kind quantity.Kind) bool {
+		q, err := quantity.Read("1", kind, unit, quantity.Style{Decimal: '.'})
+		return err == nil && q.Unit == unit
+	})
+}
+
+func checkInput(t *testing.T, c *Calculator, in *Input) {
+	t.Helper()
+	wrong := func(what string, args ...any) {
+		t.Errorf("%s: its input %q "+what, append([]any{c.Name, in.Name}, args...)...)
+	}
+	if !kebab.MatchString(in.Name) {
+		wrong("needs a name in small letters with hyphens between")
 	}
 	if in.Needed && in.Default != "" {
-		t.Errorf("input %q is needed and has a default", in.Name)
+		wrong("is Needed and has a Default: take one of them out")
 	}
 	if in.Needed && !in.First {
-		t.Errorf("input %q is needed and stands behind “more”", in.Name)
+		wrong("is Needed and stands behind “more”: add First")
 	}
 	if in.Words || in.Bodies || len(in.Choices) > 0 {
-		checkWords(t, in)
+		checkWords(t, *in)
 	} else if in.Low.End == form.NoEnd && in.Name != "from" && in.Name != "to" {
-		t.Errorf("input %q has no lower limit", in.Name)
+		wrong("has no lower limit: add Low, for example form.Limit{End: form.Above}")
 	} else if in.Default != "" {
-		for _, wrong := range c.Solve([]Setting{{Name: in.Name, Text: in.Default}}, british()).Errors {
-			if wrong.Input == in.Name {
-				t.Errorf("input %q: its default %q is refused", in.Name, in.Default)
+		for _, refused := range c.Solve([]Setting{{Name: in.Name, Text: in.Default}}, british()).Errors {
+			if refused.Input == in.Name {
+				wrong("refuses its own Default %q: %s", in.Default, refused.Text)
 			}
 		}
 	}
 	if in.List && in.Most == 0 {
-		t.Errorf("input %q is a list without an end", in.Name)
+		wrong("is a list without an end: add Most")
 	}
-	// Words that confuse a first-year student stay keys and never labels.
-	for _, word := range []string{"plastic", "mass", "tare", "solids", "raw", "greenware", "overglaze"} {
-		if strings.Contains(strings.ToLower(in.Label), word) {
-			t.Errorf("input %q: its label says %q", in.Name, word)
+	for _, word := range confusing {
+		if label := inputIDs(c, in)[0]; in.Label != label && strings.Contains(strings.ToLower(in.Label), word) {
+			wrong("has a label that says %q, which a first-year student does not know: write another in %s", word, label)
 		}
 	}
 }
+
+// confusing are words that confuse a first-year student. They stay keys and
+// never labels.
+var confusing = []string{"plastic", "mass", "tare", "solids", "raw", "greenware", "overglaze"}
 
 // checkWords looks at an input that is words or a choice.
 func checkWords(t *testing.T, in Input) {
 	t.Helper()
 	if in.Words && len(in.Choices) > 0 || in.Whole || in.Low.End != form.NoEnd || in.High.End != form.NoEnd {
-		t.Errorf("input %q is words and something else", in.Name)
+		t.Errorf("input %q is words or a choice: take Whole, Low and High out, and Words where it has Choices", in.Name)
 	}
 	known := func(id string) bool {
 		return slices.ContainsFunc(in.Choices, func(c form.Choice) bool { return c.ID == id })
 	}
 	if in.Default != "" && len(in.Choices) > 0 && !known(in.Default) {
-		t.Errorf("input %q: its default %q is none of the choices", in.Name, in.Default)
+		t.Errorf("input %q: its Default %q is none of its Choices", in.Name, in.Default)
 	}
 	for i, c := range in.Choices {
 		same := func(other form.Choice) bool {
 			return letters.SameWord(other.Label, c.Label) || letters.SameWord(other.ID, c.Label) && other.ID != c.ID
 		}
 		if !kebab.MatchString(c.ID) || c.Label == "" || slices.ContainsFunc(in.Choices[:i], same) {
-			t.Errorf("input %q: choice %+v", in.Name, c)
+			t.Errorf("input %q: its choice %q (%q) needs an ID in small letters with hyphens, and a label that no other choice has", in.Name, c.ID, c.Label)
 		}
 	}
 	for _, id := range in.Said {
 		if !known(id) {
-			t.Errorf("input %q: other words for %q, which is no choice", in.Name, id)
+			t.Errorf("input %q: its Said names %q, which is none of its Choices", in.Name, id)
 		}
 	}
 }
@@ -132,6 +289,9 @@ func TestExamples(t *testing.T) {
 
 func TestPrinted(t *testing.T) {
 	for _, c := range All() {
+		if len(lacking(c)) > 0 {
+			continue // TestDeclarations says what, and what lacks it cannot be printed
+		}
 		p := c.Printed(studio())
 		if len(p.Rows) < 3 {
 			t.Errorf("%s: a table of %d rows", c.Name, len(p.Rows))
