@@ -47,13 +47,14 @@ func (s solved) near(what string, got, want float64) {
 func forAll(t *testing.T, name string, check func(solved)) {
 	t.Helper()
 	random := rand.New(rand.NewPCG(2026, uint64(len(name))))
-	accepted := 0
+	accepted, refused := 0, []form.Phrase{}
 	for try := 0; accepted < 500; try++ {
 		if try > 5000 {
-			t.Fatalf("%s: only %d of %d requests were accepted", name, accepted, try)
+			t.Fatalf("%s: only %d of %d requests were accepted; the last refusal is %q", name, accepted, try, refused)
 		}
 		a := catalog.Solve(name, catalogtest.Sensible(random, catalog.Find(name)), form.Plain())
 		if len(a.Errors) > 0 {
+			refused = a.Errors
 			continue
 		}
 		accepted++
