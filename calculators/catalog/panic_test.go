@@ -5,7 +5,6 @@ import (
 	"os"
 	"path"
 	"runtime"
-	"slices"
 	"strings"
 	"sync"
 	"testing"
@@ -13,25 +12,19 @@ import (
 	"slipbook/calculators/form"
 )
 
-// panics are what calculations panicked with, each once. Some tests take a
-// refusal for an answer; none of them may take a panic for one.
-var panics struct {
-	sync.Mutex
-	said []string
-}
+// panics are what calculations panicked with, by the place, the first of each.
+// Some tests take a refusal for an answer; none of them may take a panic for one.
+var panics sync.Map
 
 func TestMain(m *testing.M) {
 	form.Panicked = func(calculator string, why any) string {
-		said := fmt.Sprintf("%s panics with %q at %s", calculator, fmt.Sprint(why), strings.Join(places(), ", called at "))
-		panics.Lock()
-		defer panics.Unlock()
-		if !slices.Contains(panics.said, said) {
-			panics.said = append(panics.said, said)
-		}
+		place := strings.Join(places(), ", called at ")
+		said := fmt.Sprintf("%s panics with %q at %s", calculator, fmt.Sprint(why), place)
+		panics.LoadOrStore(calculator+place, said)
 		return said
 	}
 	status := m.Run()
-	for _, said := range panics.said {
+	for _, said := range panics.Range {
 		fmt.Println(said)
 		status = max(status, 1)
 	}
