@@ -26,8 +26,16 @@ const (
 // is something to read it with, else Markdown.
 type blockKind struct {
 	name  string
-	named string                                         // in a sentence: "a caution"
-	read  func(*page, *Block, *ast.FencedCodeBlock) bool // reads the YAML; false: it cannot be used, which is reported
+	named string                          // in a sentence: "a caution"
+	read  func(*page, *Block, *body) bool // reads the YAML; false: it cannot be used, which is reported
+
+	warns    bool // it is a caution: the rules want it right before what it guards
+	guarded  bool // a caution before it may guard it
+	teaching bool // only the instructor reads it
+
+	prose []string // of YAML: the keys of its body whose texts people read; the rules of wording read them
+	other []string // of YAML: the other keys, where a text before them ends
+	alone []string // of YAML: those of both that stand only at the begin of a line, since a text may hold such a word and a colon
 
 	wants string // of Markdown: what to write where the words after the name are missing; empty = none are wanted
 	bare  string // of Markdown: what to do with words where there should be none; empty = they may stand
@@ -36,14 +44,15 @@ type blockKind struct {
 
 // blockKinds lists the blocks. How each is printed is the press's.
 var blockKinds = []blockKind{
-	{name: CautionBlock, named: "a caution", body: "Write between its fences what to take care of, and why."},
-	{name: AskedBlock, named: "what students ask", body: "Write the answer between its fences.",
+	{name: CautionBlock, named: "a caution", warns: true, body: "Write between its fences what to take care of, and why."},
+	{name: AskedBlock, named: "what students ask", guarded: true, body: "Write the answer between its fences.",
 		wants: "Write the question on the same line: asked Can I glaze over pencil?"},
-	{name: TeachingBlock, named: "a note for teaching", body: "Write between its fences what the instructor prepares and shows.",
+	{name: TeachingBlock, named: "a note for teaching", teaching: true, body: "Write between its fences what the instructor prepares and shows.",
 		bare: "Write them in the body."},
-	{name: CalculatorBlock, named: "a calculator", read: (*page).calculator},
-	{name: QuestionBlock, named: "a question", read: (*page).question},
-	{name: StagesBlock, named: "a part of the chart", read: (*page).stages},
+	{name: CalculatorBlock, named: "a calculator", read: (*page).calculator, guarded: true},
+	{name: QuestionBlock, named: "a question", read: (*page).question,
+		prose: []string{"ask", "text", "because"}, other: []string{"right", "answers"}, alone: []string{"ask"}},
+	{name: StagesBlock, named: "a part of the chart", read: (*page).stages, guarded: true},
 }
 
 // Kinds lists the names of the handbook's own blocks.
@@ -113,7 +122,7 @@ func (p *page) makeBlocks() {
 			p.leaveOut(n)
 			continue
 		}
-		if !p.ends(n, kind) || !kind.read(p, b, n) {
+		if !p.ends(n, kind) || !kind.read(p, b, &body{p: p, node: n, kind: kind}) {
 			p.leaveOut(n)
 			continue
 		}

@@ -9,16 +9,19 @@ import (
 // body is the YAML inside a fence.
 type body struct {
 	p      *page
+	node   *ast.FencedCodeBlock
+	kind   *blockKind
 	root   source.Value // absent when nothing is written there
 	before int          // reports on the page before the body was read
 }
 
-// readBody reads the YAML of a fence, which findings call so. It is false when
-// it is no YAML, which is then reported.
-func (p *page) readBody(n *ast.FencedCodeBlock, called string) (*body, bool) {
-	b := &body{p: p, before: p.text.Reported()}
-	b.root = p.text.YAMLAt(lines(n, p.Source), called, func(at int) int { return p.placeIn(n, at) })
-	return b, b.sound()
+// read reads the YAML, which findings call so. It is false when it is no YAML,
+// which is then reported.
+func (b *body) read(called string) bool {
+	p := b.p
+	b.before = p.text.Reported()
+	b.root = p.text.YAMLAt(lines(b.node, p.Source), called, func(at int) int { return p.placeIn(b.node, at) })
+	return b.sound()
 }
 
 // sound reports whether nothing was found wrong with the body so far.

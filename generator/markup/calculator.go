@@ -4,15 +4,13 @@ import (
 	"fmt"
 	"strings"
 
-	"github.com/yuin/goldmark/ast"
-
 	"slipbook/generator/finding"
 )
 
 // calculator reads the inputs that a calculator block fills in. Whether there
 // are such a calculator and such inputs is for proof to say; here stands
 // only what the block must look like.
-func (p *page) calculator(b *Block, n *ast.FencedCodeBlock) bool {
+func (p *page) calculator(b *Block, in *body) bool {
 	switch names := strings.Fields(b.Words); {
 	case len(names) == 0:
 		p.find(b.Offset, finding.BlockWords, "a calculator without its name", "Write the name on the same line: calculator slip-density.")
@@ -22,9 +20,11 @@ func (p *page) calculator(b *Block, n *ast.FencedCodeBlock) bool {
 			"Write one name; inputs go into the body, one “name: value” a line.")
 		return false
 	}
-	in, ok := p.readBody(n, "the calculator")
-	if !ok || in.root.Absent() {
-		return ok
+	if !in.read("the calculator") {
+		return false
+	}
+	if in.root.Absent() {
+		return true
 	}
 	for _, pair := range in.root.Pairs() {
 		b.Fill = append(b.Fill, Setting{Name: pair.Word(), Value: pair.Value.Text(), NameOffset: pair.Key.At(), ValueOffset: pair.Value.At()})

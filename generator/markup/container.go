@@ -9,12 +9,11 @@ import (
 	"github.com/yuin/goldmark/util"
 )
 
-// container is one of the handbook's own blocks whose body is Markdown: a
-// caution, what students ask, or a note for teaching. It is parsed as a
-// container, like a quote, between the same fences that CommonMark sees: its
-// links, definitions, footnotes and headings are then the page's own, and every
-// position in it is a position in the file. Other Markdown viewers show it as a
-// code block.
+// container is one of the handbook's own blocks whose body is Markdown. It is
+// parsed as a container, like a quote, between the same fences that CommonMark
+// sees: its links, definitions, footnotes and headings are then the page's own,
+// and every position in it is a position in the file. Other Markdown viewers show
+// it as a code block.
 type container struct {
 	ast.BaseBlock
 	kind     string // the word after the fence

@@ -27,7 +27,7 @@ func (p *page) checkLinks() {
 		switch n := n.(type) {
 		case *xast.FootnoteLink:
 			p.checkNested(n)
-			if c := within(n); c != nil && c.kind == TeachingBlock {
+			if c := within(n); c != nil && kindOf(c.kind).teaching {
 				p.find(position(n), finding.BlockPlace, "a footnote in a note for teaching", "Students’ pages leave the note out, and would keep the footnote: write its words here.")
 			}
 		case *ast.AutoLink:

@@ -60,14 +60,14 @@ const (
 
 // Block is one of the handbook's own fenced blocks, its body read.
 type Block struct {
-	Kind   string    // "caution", "asked", "teaching", "calculator", "question" or "stages"
+	Kind   string    // its name, one of Kinds
 	Words  string    // the rest of the info string after Kind
 	Offset int       // of the info string in the page's source
 	Number int       // 1 for the first block of its kind on the page
-	Pieces []Piece   // caution, asked, teaching: the body
-	Fill   []Setting // calculator: the inputs filled in, in the order written
-	Ask    *Question // question
-	Part   *Part     // stages
+	Pieces []Piece   // of a block of Markdown: the body
+	Fill   []Setting // of a calculator: the inputs filled in, in the order written
+	Ask    *Question // of a question
+	Part   *Part     // of a part of the chart
 }
 
 // Setting is one "input: value" line of a calculator block.

@@ -40,10 +40,10 @@ type PassageKind uint8
 const (
 	RunningWords PassageKind = iota // of a paragraph, a list item, a definition, a table cell
 	HeadingLine                     // of a heading
-	TitleLine                       // of a caution, or what students ask
+	TitleLine                       // behind the name of a block of Markdown: what a caution warns of, what students ask
 	CaptionLine                     // under a picture
 	PictureWords                    // for whoever cannot see the picture
-	QuestionLine                    // of a question: what it asks, an answer, the reason
+	BodyLine                        // in a block of YAML: what a question asks, an answer, the reason
 )
 
 // Linked is a piece of Prose.Text that is a link's words.

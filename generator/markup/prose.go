@@ -59,11 +59,7 @@ func (r *reader) blocks(n ast.Node) {
 			r.prose.Steps = r.prose.Steps || c.IsOrdered() && r.own == 0
 			r.blocks(c)
 		case *ast.FencedCodeBlock:
-			if string(c.Language(r.source)) == QuestionBlock {
-				r.question(c)
-			} else {
-				r.guarded()
-			}
+			r.fence(c)
 		case *ast.CodeBlock:
 			r.guarded()
 		default:
@@ -72,13 +68,25 @@ func (r *reader) blocks(n ast.Node) {
 	}
 }
 
-// container reads a caution, what students ask, or a note for teaching.
+// fence reads a block of YAML; of a sample there is nothing to read.
+func (r *reader) fence(n *ast.FencedCodeBlock) {
+	kind := kindOf(string(n.Language(r.source)))
+	if kind == nil || kind.guarded {
+		r.guarded()
+	}
+	if kind != nil && len(kind.prose) > 0 {
+		r.body(n, kind)
+	}
+}
+
+// container reads a block of Markdown.
 func (r *reader) container(c *container) {
-	if c.kind == AskedBlock {
+	kind := kindOf(c.kind)
+	if kind.guarded {
 		r.guarded()
 	}
 	before := r.teaching
-	r.teaching = before || c.kind == TeachingBlock
+	r.teaching = before || kind.teaching
 	after := c.infoAt + len(c.kind)
 	if at := bytes.Index(r.source[after:], []byte(c.words)); c.words != "" && at >= 0 {
 		start := r.begin(after + at)
@@ -90,7 +98,7 @@ func (r *reader) container(c *container) {
 	r.blocks(c)
 	r.own--
 	r.teaching = before
-	if c.kind == CautionBlock {
+	if kind.warns {
 		r.waiting = append(r.waiting, waiting{len(r.prose.Cautions), r.level})
 		r.prose.Cautions = append(r.prose.Cautions, Caution{Title: c.words, Offset: c.infoAt, First: first, Last: len(r.prose.Passages)})
 	}

@@ -1,8 +1,6 @@
 package markup
 
 import (
-	"github.com/yuin/goldmark/ast"
-
 	"slipbook/generator/finding"
 	"slipbook/generator/source"
 )
@@ -11,12 +9,11 @@ import (
 const questionHelp = "A question has “ask:” and “answers:”, each answer “text:”, “because:” and, where it is right, “right: true”."
 
 // question reads a self-check question.
-func (p *page) question(b *Block, n *ast.FencedCodeBlock) bool {
+func (p *page) question(b *Block, in *body) bool {
 	if !p.noWords(b, "Write them after “ask:” in the body.") {
 		return false
 	}
-	in, ok := p.readBody(n, "the question")
-	if !ok {
+	if !in.read("the question") {
 		return false
 	}
 	if in.root.Absent() {

@@ -1,8 +1,6 @@
 package markup
 
 import (
-	"github.com/yuin/goldmark/ast"
-
 	"slipbook/generator/finding"
 	"slipbook/generator/source"
 )
@@ -13,12 +11,11 @@ const stagesHelp = "It names what to show, one a line: “medium: coloured-slip�
 // stages reads which part of the decoration table a stages block shows. Whether
 // there are such a medium, state and technique is for proof to say; here
 // stands only what the block must look like.
-func (p *page) stages(b *Block, n *ast.FencedCodeBlock) bool {
+func (p *page) stages(b *Block, in *body) bool {
 	if !p.noWords(b, "Write what to show into the body, for example “medium: coloured-slip”.") {
 		return false
 	}
-	in, ok := p.readBody(n, "the stages block")
-	if !ok {
+	if !in.read("the stages block") {
 		return false
 	}
 	f := in.root.Fields("medium", "state", "technique")
