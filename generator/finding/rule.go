@@ -84,6 +84,7 @@ var (
 	BlockPlace   = rule("block-place", Error, "A caution, what students ask and a note for teaching hold words, lists, pictures and samples, but no other block of the handbook; a note for teaching has no footnotes.")
 	BlockWords   = rule("block-words", Error, "A block's opening line says what its kind needs, and nothing else.")
 	BlockBody    = rule("block-body", Error, "A block's body is written the way its kind asks.")
+	PlainWords   = rule("plain-words", Error, "The texts in a block of YAML are plain words, without marks of Markdown.")
 	TooDeep      = rule("too-deep", Error, "Quotes and lists are nested at most 50 deep.")
 	TableRow     = rule("table-row", Error, "Every row of a table has a cell for each of its columns.")
 	TooLong      = rule("too-long", Error, "A paragraph, table or heading is short enough to read.")

@@ -174,6 +174,15 @@ func TestBodyFindings(t *testing.T) {
 				"4:34 value-form: `right` cannot be `yes` | Write one of: true, false.\n" +
 				"5:3 value-kind: this is one line of text, but an item of `answers` wants a set of keys with values | Write each key on a line of its own, as `key: value`.\n" +
 				"6:25 unknown-key: `hint` is not a key that is known here | The keys are: text, because, right."},
+		{"marks of Markdown", "> ```question\n> ask: Why **China** [clay](glossary:china-clay)?\n> answers:\n> - text: \"a: `b` and `c`\" # **d**\n>   right: true\n>   because: >\n>     See ![the\n>     jar](x.svg).\n> - {text: a * b, because: \"\\x2a*\"}\n> ```",
+			"2:12 plain-words: `ask` is printed as it stands, and has the marks of words in bold type | Write plain words, without **.\n" +
+				"2:22 plain-words: `ask` is printed as it stands, and has the marks of a link or a picture | Write plain words here; links and pictures belong into the text around the block.\n" +
+				"4:15 plain-words: `text` is printed as it stands, and has the marks of code | Write plain words, without `; what has to stand out may stand in “quotation marks”.\n" +
+				"7:11 plain-words: `because` is printed as it stands, and has the marks of a link or a picture | Write plain words here; links and pictures belong into the text around the block.\n" +
+				"9:28 plain-words: `because` is printed as it stands, and has the marks of words in bold type | Write plain words, without **."},
+		{"marks beside other faults", "```question\nask: \"[a](b)\"\nanswers: []\n```",
+			"2:7 plain-words: `ask` is printed as it stands, and has the marks of a link or a picture | Write plain words here; links and pictures belong into the text around the block.\n" +
+				"3:10 block-body: a question with fewer than two answers | Add an answer that is often given and wrong, with the reason why it is."},
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {

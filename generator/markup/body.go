@@ -21,7 +21,9 @@ func (b *body) read(called string) bool {
 	p := b.p
 	b.before = p.text.Reported()
 	b.root = p.text.YAMLAt(lines(b.node, p.Source), called, func(at int) int { return p.placeIn(b.node, at) })
-	return b.sound()
+	sound := b.sound()
+	b.checkMarks()
+	return sound
 }
 
 // sound reports whether nothing was found wrong with the body so far.

@@ -19,6 +19,9 @@ const (
 	sayBracket = "Write [words](address), or \\[ if you mean the bracket itself."
 )
 
+// sayKnown lists the words that may stand behind an opening fence.
+var sayKnown = "Known are " + strings.Join(append(Kinds(), languages...), ", ") + "; plain text needs no word."
+
 // TestFindings holds everything that can be wrong against its words and its
 // place. The words are the interface of this package with the instructor.
 func TestFindings(t *testing.T) {
@@ -94,9 +97,9 @@ func TestFindings(t *testing.T) {
 
 		// Fences.
 		{"unknown word", "> ```recipe x\n> a\n> ```",
-			`1:6 fence-kind: "recipe" is neither a block of the handbook nor a known language | Known are caution, asked, teaching, calculator, question, stages, batch, yaml, markdown, shell, text; plain text needs no word.`},
+			`1:6 fence-kind: "recipe" is neither a block of the handbook nor a known language | ` + sayKnown},
 		{"misspelt word, with the use of a footnote inside", "```cuation Dust\na[^b]\n```\n\n[^b]: c\n\n[d]: ../../home.md",
-			`1:4 fence-kind: "cuation" is neither a block of the handbook nor a known language | ` + "Did you mean `caution`? Known are caution, asked, teaching, calculator, question, stages, batch, yaml, markdown, shell, text; plain text needs no word."},
+			`1:4 fence-kind: "cuation" is neither a block of the handbook nor a known language | ` + "Did you mean `caution`? " + sayKnown},
 		{"words after a language", "```yaml title\n```", `1:9 block-words: words after the language "yaml" | Take them out; a sample has no heading.`},
 		{"fence never closed", "a\n\n> ```yaml\n> b: c\n\nd", "3:3 fence-end: this fence is never closed | " + sayFence},
 		{"calculator never closed", "a\n\n```calculator slip-density\nmass: 9\n\nb", "3:1 fence-end: a calculator is never closed | " + sayFence},

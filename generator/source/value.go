@@ -156,6 +156,23 @@ func eachText(n *yaml.Node, take func(text string)) {
 	}
 }
 
+// EachAt hands out every text at one of some keys, as one line, and the value it
+// is, however deep; a list there is a list of them. It reports nothing.
+func (v Value) EachAt(keys []string, take func(v Value, text string)) {
+	switch {
+	case v.IsText() && slices.Contains(keys, v.name):
+		take(v, strings.Join(strings.Fields(v.node.Value), " "))
+	case v.IsList():
+		for _, item := range v.List() {
+			item.EachAt(keys, take)
+		}
+	case v.IsMapping():
+		for i := 0; i+1 < len(v.node.Content); i += 2 {
+			Value{doc: v.doc, node: v.node.Content[i+1], name: v.node.Content[i].Value, above: v.above}.EachAt(keys, take)
+		}
+	}
+}
+
 // Choice returns a text that is one of a few words.
 func (v Value) Choice(words ...string) string {
 	text := v.Text()
