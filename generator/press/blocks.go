@@ -1,7 +1,9 @@
 package press
 
 import (
+	"fmt"
 	"html/template"
+	"slices"
 	"strconv"
 
 	"slipbook/generator/address"
@@ -22,6 +24,22 @@ func blockViews() map[string]blockView {
 		markup.QuestionBlock:   (*setting).question,
 		markup.StagesBlock:     (*setting).stagesBlock,
 	}
+}
+
+// checkViews finds the first block that is read and that no view shows, or the other
+// way round: the two lists stand in two packages.
+func checkViews(kinds []string, views map[string]blockView) error {
+	for _, kind := range kinds {
+		if views[kind] == nil {
+			return fmt.Errorf("block %q has no view: add it to blockViews in press/blocks.go", kind)
+		}
+	}
+	for kind := range views {
+		if !slices.Contains(kinds, kind) {
+			return fmt.Errorf("blockViews in press/blocks.go has a view of %q, which is no block: add it to blockKinds in markup/block.go", kind)
+		}
+	}
+	return nil
 }
 
 // cautionView is a caution as its piece prints it.

@@ -34,8 +34,12 @@ const (
 // Open reads a theme from its folder. Every fault that can be seen without
 // printing is an error: a template that does not parse or that is missing, a word
 // that words.yaml lacks, an element that only a screen shows and that ends where
-// the book cannot leave it out.
+// the book cannot leave it out. So is a block that the press itself has no view
+// of, since no page with one could be printed.
 func Open(theme fs.FS) (*Theme, error) {
+	if err := checkViews(markup.Kinds(), blockViews()); err != nil {
+		return nil, err
+	}
 	t := &Theme{}
 	if err := t.read(theme); err != nil {
 		return nil, fmt.Errorf("theme: %w", err)

@@ -78,8 +78,14 @@ func copyTheme(t *testing.T) fstest.MapFS {
 	if err != nil {
 		t.Fatal(err)
 	}
+	return folderOf(t, theme)
+}
+
+// folderOf reads a folder whole.
+func folderOf(t *testing.T, theme fs.FS) fstest.MapFS {
+	t.Helper()
 	files := fstest.MapFS{}
-	err = fs.WalkDir(theme, ".", func(name string, d fs.DirEntry, err error) error {
+	err := fs.WalkDir(theme, ".", func(name string, d fs.DirEntry, err error) error {
 		if err != nil || d.IsDir() {
 			return err
 		}
