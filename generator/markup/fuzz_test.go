@@ -18,6 +18,7 @@ func FuzzParse(f *testing.F) {
 		"```question\nask: a\nanswers:\n- {text: b, because: c, right: true}\n- {text: d, because: e}\n```\n", "```yaml x\na: [b]\n", "![a](../../pictures/jar.svg \"b\")\n\nc ![d](../../pictures/bucket.png)", "[a](javascript:b) <data:c> [d](glossary:bisque) [e](../wash/strength.md#f)",
 		"\ufeffa\r\n\r\n```caution\r\nb\r\n```\r\n", "```caution\n```caution\n```calculator\n```\n", "\x00\xff[\xfe](\x80)\n```yaml\n\x01\n```", "\"'a' -- b...\" << c >>", ">>>>- > 1. a\n", "```\t caution\tx\n", "~~~calculator a\n\tb: c\n~~~\n",
 		"```stages\nmedium: coloured-slip\nstate: leather-hard\ntechnique: <b>\n```\n", "> - ```stages x\n>   state: [a]\n", "~~~stages\nmedium:\nway: x\n~~~\n",
+		"> ```question\n> ask: >\n>\t a **b** ![c](d\n> answers: [{text: \"\\x60e`\"}, [because: ü`f`]]\n> ```\n",
 	} {
 		f.Add([]byte(seed))
 	}

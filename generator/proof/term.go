@@ -122,7 +122,7 @@ type termUses struct {
 type termUse struct{ term, offset, end int }
 
 // used returns the terms that a lesson links to, and those that stand in words
-// that could have been links: not in headings, captions and questions, nor in
+// that could have been links: not in headings, captions and blocks of YAML, nor in
 // footnotes, which nobody reads first. What only the instructor reads counts for
 // neither.
 func (g *glossary) used(p *markup.Prose) termUses {
