@@ -9,6 +9,7 @@ import (
 	"strings"
 
 	"slipbook/generator/finding"
+	"slipbook/generator/pool"
 	"slipbook/generator/source"
 )
 
@@ -89,13 +90,26 @@ func (l *loader) listing(folder string) listing {
 	if listed, ok := l.listed[folder]; ok {
 		return listed
 	}
-	entries, err := fs.ReadDir(l.fsys, folder)
-	if err != nil {
-		l.unreadable(folder, err)
+	l.listAll([]string{folder})
+	return l.listed[folder]
+}
+
+// listAll lists folders, several at once.
+func (l *loader) listAll(folders []string) {
+	type result struct {
+		entries []fs.DirEntry
+		err     error
 	}
-	listed := slices.DeleteFunc(entries, func(e fs.DirEntry) bool { return strings.HasPrefix(e.Name(), ".") })
-	l.listed[folder] = listed
-	return listed
+	read := pool.Map(len(folders), func(n int) result {
+		entries, err := fs.ReadDir(l.fsys, folders[n])
+		return result{entries, err}
+	})
+	for n, folder := range folders {
+		if read[n].err != nil {
+			l.unreadable(folder, read[n].err)
+		}
+		l.listed[folder] = slices.DeleteFunc(read[n].entries, func(e fs.DirEntry) bool { return strings.HasPrefix(e.Name(), ".") })
+	}
 }
 
 func (l listing) has(name string) bool { return l.entry(name) != nil }

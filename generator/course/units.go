@@ -18,6 +18,13 @@ func (l *loader) pages(units []named, known bool) {
 	folders := l.listing(unitsFolder)
 	taken := addresses{}
 	jobs := append(l.home(), l.style()...)
+	var there []string
+	for _, n := range units {
+		if folders.has(n.id) {
+			there = append(there, path.Join(unitsFolder, n.id))
+		}
+	}
+	l.listAll(there)
 	for _, n := range units {
 		if u := l.unit(n, folders, taken); u != nil {
 			jobs = append(jobs, loadJob{kind: UnitPage, file: path.Join(unitsFolder, u.ID, unitFile), address: unitAddress(u.ID), unit: u, entry: l.listing(path.Join(unitsFolder, u.ID)).entry(unitFile)})

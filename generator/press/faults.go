@@ -41,6 +41,7 @@ type faultsSource struct {
 	medium  *course.Medium
 	unit    *course.Unit
 	lessons []*course.Page
+	size    int // bytes that what they say is thought to take
 }
 
 // faultsSheets is the page of what goes wrong, or nothing while nothing is
@@ -48,7 +49,7 @@ type faultsSource struct {
 func (i *impression) faultsSheets() []sheet {
 	return gathering[faultsSource]{
 		address: address.Faults, title: i.say("faults"), description: i.say("faults-description"), parts: i.faultsSources(),
-		size: i.faultsSize, name: faultsSource.name, view: i.faults,
+		size: func(s faultsSource) int { return s.size }, name: faultsSource.name, view: i.faults,
 		found: func(s faultsSource, address string) {
 			i.faultsAt[address] = append(i.faultsAt[address], s)
 			if s.medium != nil {
@@ -78,7 +79,10 @@ func (i *impression) faultsSources() []faultsSource {
 		}
 		all = append(all, source)
 	}
-	return slices.DeleteFunc(all, func(s faultsSource) bool { return i.faultsSize(s) == 0 })
+	for n := range all {
+		all[n].size = i.faultsSize(all[n])
+	}
+	return slices.DeleteFunc(all, func(s faultsSource) bool { return s.size == 0 })
 }
 
 // aroundFault is how many bytes a fault is thought to take beside its words.

@@ -53,14 +53,16 @@ type reading struct {
 	uses     termUses
 }
 
-// readingKey tells apart what a reading depends on. A source is told by its place in
-// memory: a course keeps the sources of lessons that stay the same with what their
-// opening blocks say, and to sum all of them up would take longer than the rest.
+// readingKey tells apart what a reading depends on. The source of a lesson is told by
+// its place in memory: a course keeps those that stay the same, and to sum all of
+// them up would take longer than the rest of a save.
 type readingKey struct {
-	source   *byte // the first; nil where it is empty
-	size     int
+	lesson   *byte             // the first of a lesson
+	source   [sha256.Size]byte // of another page
+	head     string            // likewise
 	kind     course.PageKind
 	medium   string
+	noHead   bool
 	noText   bool
 	language string
 	rules    [sha256.Size]byte
@@ -85,7 +87,12 @@ func newRules(c *course.Course) *rules {
 // read reads a page and holds its words to the rules, or takes what was read of
 // the same source before. The prose is as large as the page, and is not kept.
 func (r *Reader) read(rules *rules, page *course.Page) *reading {
-	key := readingKey{first(page.Source), len(page.Source), page.Kind, page.Head.Medium, page.NoText, rules.language, rules.digest}
+	key := readingKey{kind: page.Kind, medium: page.Head.Medium, noHead: page.NoHead, noText: page.NoText, language: rules.language, rules: rules.digest}
+	if page.Kind == course.LessonPage && len(page.Source) > 0 {
+		key.lesson = &page.Source[0]
+	} else {
+		key.source, key.head = sha256.Sum256(page.Source), fmt.Sprint(page.Head)
+	}
 	if kept, ok := r.readings.Get(key); ok {
 		return kept
 	}
@@ -99,13 +106,6 @@ func (r *Reader) read(rules *rules, page *course.Page) *reading {
 	}
 	r.readings.Put(key, made)
 	return made
-}
-
-func first(source []byte) *byte {
-	if len(source) == 0 {
-		return nil
-	}
-	return &source[0]
 }
 
 // checkWords holds the words of a page to the rules that it can be held to by
