@@ -29,7 +29,7 @@ func ofCourse(t *testing.T, c *form.Calculator) form.Settings {
 	t.Helper()
 	s := form.Plain()
 	if c.NeedsTable {
-		lessons, findings := course.Load(os.DirFS("../content"))
+		lessons, findings := new(course.Reader).Load(os.DirFS("../content"))
 		if findings.Stop() {
 			t.Fatal(findings)
 		}

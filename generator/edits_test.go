@@ -102,7 +102,7 @@ func (w *writer) handbook() *handbook {
 
 func (w *writer) look(string) (fs.FS, error) { return w.theme, nil }
 
-func (w *writer) load() (*course.Course, finding.List) { return course.Load(w.content) }
+func (w *writer) load() (*course.Course, finding.List) { return new(course.Reader).Load(w.content) }
 
 // outcome is what an edition came to.
 type outcome struct {

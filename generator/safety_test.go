@@ -220,7 +220,7 @@ func (b *bench) twoLayers(n int) []wish {
 // demoTable is the decoration table of the demo course.
 func demoTable(t *testing.T) *course.Decoration {
 	t.Helper()
-	c, found := course.Load(os.DirFS("../content"))
+	c, found := new(course.Reader).Load(os.DirFS("../content"))
 	if len(found) > 0 {
 		t.Fatal(found)
 	}
@@ -378,6 +378,14 @@ func (b *bench) nearest(t *testing.T, w wish, text string) wish {
 func TestEveryPlanCarriesItsHazards(t *testing.T) {
 	b := newBench(demoTable(t))
 	all := everywhere(append(b.single(), b.worked()...))
+	if raced { // every tenth: what is said is tried without the detector
+		for n := range len(all) / 10 {
+			all[n] = all[10*n]
+		}
+		b.sweep(t, all[:len(all)/10])
+		b.sweep(t, b.twoLayers(150))
+		return
+	}
 	met := b.sweep(t, all)
 	if len(all) < 8000 || met.plans < 4000 || met.conflicts < 1000 || met.keptOff < 500 || met.notFood < 1000 || met.carried < 15000 || met.risky < 500 {
 		t.Errorf("%d wishes: %+v", len(all), met)

@@ -112,7 +112,24 @@ formatted() {
 }
 
 vetted() {
-	go vet ./... && go vet -tags judges ./...
+	go vet ./... && go vet -tags judges ./... && go vet ./testdata/mutations
+}
+
+# linted runs the linter with every file of the module. Its version, and that of the
+# next, stand in tools.mod, apart from what the program is made of.
+linted() {
+	go tool -modfile=testdata/tools.mod staticcheck -tags judges ./...
+}
+
+# alive wants every function to be called by the program. The helpers of tests are
+# packages of their own; Respond is called by the reactor, which is built for another
+# system; Kinds is what tests of several packages go through.
+alive() {
+	unused=$(go tool -modfile=testdata/tools.mod deadcode ./...) || return 1
+	unused=$(printf '%s\n' "$unused" | grep -v -e 'test/' -e 'func: Respond$' -e 'func: Kinds$') || return 0
+	[ -z "$unused" ] && return
+	printf 'nothing calls these:\n%s\n' "$unused"
+	return 1
 }
 
 modules() {
@@ -158,6 +175,8 @@ step 'tools of the system' tools
 step 'judges from npm' judges
 step 'gofmt' formatted
 step 'go vet, with and without judges' vetted
+step 'staticcheck' linted
+step 'deadcode' alive
 step 'go mod verify, go mod tidy' modules
 step 'go build' go build ./...
 step 'tsc: the scripts of the theme' testdata/node_modules/.bin/tsc --noEmit -p themes/studio/scripts

@@ -126,7 +126,7 @@ func TestRefusals(t *testing.T) {
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
-			fields, err := form.Fields(string(Respond([]byte(test.request), studio())))
+			fields, err := fieldsOf(string(Respond([]byte(test.request), studio())))
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -214,7 +214,7 @@ func TestUnderstoodElsewhere(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		fields, err := form.Fields(string(Respond([]byte(test.request), s)))
+		fields, err := fieldsOf(string(Respond([]byte(test.request), s)))
 		if err != nil {
 			t.Fatal(err)
 		}

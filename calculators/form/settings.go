@@ -41,9 +41,6 @@ const (
 	OfStain Subject = "stain" // percent over dry base
 )
 
-// Subjects lists them.
-func Subjects() []Subject { return []Subject{OfSlip, OfWash, OfStain} }
-
 // Sums returns the settings that a calculator which does not plan can need: its
 // page carries no more. Words and table travel beside it.
 func (s Settings) Sums(c *Calculator) Settings {

@@ -168,9 +168,6 @@ func decode(text string, most int) ([]Setting, error) {
 	return fields, nil
 }
 
-// Fields reads an encoded answer or encoded settings, name by name in order.
-func Fields(encoded string) ([]Setting, error) { return decode(encoded, mostSettings) }
-
 // unescape undoes escape. Bytes that are no UTF-8 become the replacement
 // character, so that no message can carry them on.
 func unescape(text string) string {

@@ -156,15 +156,6 @@ func Join(parts []string, sep string) string {
 // ReplaceAll is s with every old, which is not empty, replaced.
 func ReplaceAll(s, old, with string) string { return Join(Split(s, old), with) }
 
-// Repeat is s n times, n at least 0.
-func Repeat(s string, n int) string {
-	var b []byte
-	for range n {
-		b = append(b, s...)
-	}
-	return string(b)
-}
-
 // The rest have no namesake in strings, or one that asks the tables of Unicode.
 
 // space reports whether a byte is an ASCII space.

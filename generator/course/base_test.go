@@ -21,7 +21,7 @@ func overBase(t *testing.T, text string) *course.Course {
 	files := coursetest.Small()
 	files[table] = &fstest.MapFile{Data: []byte(text)}
 	files[hazards] = &fstest.MapFile{Data: []byte(taught)}
-	c, found := course.Load(files)
+	c, found := new(course.Reader).Load(files)
 	if len(found) > 0 {
 		t.Fatal(findings(found))
 	}
@@ -39,7 +39,7 @@ func TestBaseIsSound(t *testing.T) {
 		}
 		files[name] = &fstest.MapFile{Data: append([]byte("base: no\n"), text...)}
 	}
-	c, found := course.Load(files)
+	c, found := new(course.Reader).Load(files)
 	if got := findings(found); !strings.HasPrefix(got, "hazards.yaml:1:1: warning: no lesson is named for these hazards: raw-metal, ") || len(found) != 1 {
 		t.Error(got) // a program knows no course's lessons
 	}

@@ -19,7 +19,7 @@ func withBench(t *testing.T, lines string) (*course.Course, string) {
 	t.Helper()
 	files := coursetest.Small()
 	edit{setting, "units:\n", lines + "units:\n"}.apply(t, files)
-	c, found := course.Load(files)
+	c, found := new(course.Reader).Load(files)
 	useAll(c)
 	return c, findings(found)
 }
@@ -79,7 +79,7 @@ func TestHazardsStandOnce(t *testing.T) {
 	files := coursetest.Small()
 	delete(files, "hazards.yaml")
 	delete(files, table)
-	c, _ := course.Load(files)
+	c, _ := new(course.Reader).Load(files)
 	got := c.Answers()
 	for _, declared := range catalog.All() {
 		if d := cmp.Diff(form.Settings{Words: catalog.WordsIn("en-GB")}.CautionsOf(declared), got.CautionsOf(declared)); d != "" {
@@ -94,7 +94,7 @@ func TestHazardsStandOnce(t *testing.T) {
 		}
 	}
 	files["hazards.yaml"] = &fstest.MapFile{Data: []byte("hazards:\n  - {id: dry-powder, do: Only the instructor weighs.}\n")}
-	c, _ = course.Load(files)
+	c, _ = new(course.Reader).Load(files)
 	if batch := catalog.Find("slip-batch"); !strings.HasSuffix(c.Answers().CautionsOf(batch)[0], "can cause cancer. Only the instructor weighs.") {
 		t.Errorf("the course's words are not said: %q", c.Answers().CautionsOf(batch))
 	}

@@ -14,7 +14,7 @@ import (
 
 func demo(t *testing.T) *course.Course {
 	t.Helper()
-	c, found := course.Load(os.DirFS("../../content"))
+	c, found := new(course.Reader).Load(os.DirFS("../../content"))
 	if len(found) > 0 {
 		t.Fatal(findings(found))
 	}

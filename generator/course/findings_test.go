@@ -59,7 +59,7 @@ func TestFindings(t *testing.T) {
 			for _, e := range tt.edits {
 				e.apply(t, files)
 			}
-			c, found := course.Load(files)
+			c, found := new(course.Reader).Load(files)
 			if d := cmp.Diff(tt.want, findings(found)); d != "" {
 				t.Error(d)
 			}

@@ -132,7 +132,7 @@ func FuzzYAML(f *testing.F) {
 	}
 	f.Fuzz(func(t *testing.T, text string, kind uint8) {
 		file := sheets[int(kind)%len(sheets)]
-		c, found := Load(fstest.MapFS{settingsFile: {}, file: {Data: []byte(text)}})
+		c, found := new(Reader).Load(fstest.MapFS{settingsFile: {}, file: {Data: []byte(text)}})
 		var here finding.List
 		for _, f := range found {
 			if f.File == file {

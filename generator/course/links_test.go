@@ -33,7 +33,7 @@ func linked(t *testing.T, name, to string) finding.List {
 		t.Fatal(err)
 	}
 	defer root.Close()
-	_, found := course.Load(root.FS())
+	_, found := new(course.Reader).Load(root.FS())
 	return found
 }
 

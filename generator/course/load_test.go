@@ -18,7 +18,7 @@ import (
 )
 
 func TestLoadSmall(t *testing.T) {
-	c, found := course.Load(coursetest.Small())
+	c, found := new(course.Reader).Load(coursetest.Small())
 	if len(found) > 0 {
 		t.Fatal(findings(found))
 	}
@@ -89,7 +89,7 @@ func TestOpeningBlockIsBlanked(t *testing.T) {
 		files := coursetest.Small()
 		const body = "\nText after, é.\n"
 		files["home.md"] = &fstest.MapFile{Data: []byte(head + body)}
-		c, found := course.Load(files)
+		c, found := new(course.Reader).Load(files)
 		if len(found) > 0 {
 			t.Fatal(findings(found))
 		}
@@ -118,7 +118,7 @@ func TestLoadOfNoCourse(t *testing.T) {
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
-			c, found := course.Load(tt.fsys)
+			c, found := new(course.Reader).Load(tt.fsys)
 			if d := cmp.Diff(tt.want, findings(found)); d != "" {
 				t.Error(d)
 			}
@@ -137,7 +137,7 @@ func TestLoadOfLargeFiles(t *testing.T) {
 	const do = "    Divide it, or make it smaller; no page of a handbook needs so much.\n"
 	want := "home.md:1:1: error: the file is larger than 2 MiB (unreadable-file)\n" + do +
 		"pictures/a.png:1:1: error: the file is larger than 5 MiB (unreadable-file)\n" + do
-	_, found := course.Load(files)
+	_, found := new(course.Reader).Load(files)
 	if d := cmp.Diff(want, findings(found)); d != "" {
 		t.Error(d)
 	}
@@ -153,7 +153,7 @@ func TestLoadOfManyFaults(t *testing.T) {
 		fmt.Fprintf(&b, "key%d: x\n", i)
 	}
 	files["glossary.yaml"] = &fstest.MapFile{Data: []byte(b.String())}
-	_, found := course.Load(files)
+	_, found := new(course.Reader).Load(files)
 	if len(found) != 201 {
 		t.Fatalf("%d findings, want 201", len(found))
 	}
@@ -177,7 +177,7 @@ func TestTablesThatThePlannerCannotTake(t *testing.T) {
 			fmt.Fprintf(&b, "  - {id: engobe-%d, kind: product, name: Engobe %d of the house that nobody makes, medium: coloured-slip, words: [the engobe of the house number %d], states: {bone-dry: {verdict: yes, reason: It is made for bone-dry clay and says so on the label of its bucket., short: Its label says so.}}}\n", i, i, i)
 		}
 		files["decoration.yaml"] = &fstest.MapFile{Data: []byte(b.String() + "base: no\n")}
-		_, found := course.Load(files)
+		_, found := new(course.Reader).Load(files)
 		if got := findings(found); !strings.HasPrefix(got, c.want) || (got == "") != (c.want == "") {
 			t.Errorf("%d products: %s", c.products, got)
 		}
@@ -196,7 +196,7 @@ func TestPagesTogether(t *testing.T) {
 	}
 	unit := files["units/slip/unit.md"]
 	unit.Data = bytes.Replace(unit.Data, []byte("lessons:\n"), []byte("lessons:\n"+list), 1)
-	_, found := course.Load(files)
+	_, found := new(course.Reader).Load(files)
 	if got := findings(found); !strings.Contains(got, "units/slip/more-18.md:1:1: error: up to this one, all pages together are larger than 32 MiB (unreadable-file)\n    Divide the course in two.\n") {
 		t.Errorf("got %s", got[:min(len(got), 3000)])
 	}
@@ -218,7 +218,7 @@ func (u unreadable) Open(name string) (fs.File, error) {
 func (u unreadable) Stat(name string) (fs.FileInfo, error) { return fs.Stat(u.FS, name) }
 
 func TestLoadOfUnreadableFile(t *testing.T) {
-	_, found := course.Load(unreadable{coursetest.Small(), "units/slip/mix.md"})
+	_, found := new(course.Reader).Load(unreadable{coursetest.Small(), "units/slip/mix.md"})
 	const want = "units/slip/mix.md:1:1: error: the file cannot be read: permission denied (unreadable-file)\n    Check its name and who may read it.\n"
 	if d := cmp.Diff(want, findings(found)); d != "" {
 		t.Error(d)
@@ -261,12 +261,12 @@ func many(units, lessons int) fstest.MapFS {
 
 func TestLoadIsDeterministic(t *testing.T) {
 	files := many(5, 40)
-	c, found := course.Load(files)
+	c, found := new(course.Reader).Load(files)
 	if len(found) != 5 || len(c.Pages()) != 1+5+200 {
 		t.Fatalf("%d findings, %d pages", len(found), len(c.Pages()))
 	}
 	for range 5 {
-		again, foundAgain := course.Load(files)
+		again, foundAgain := new(course.Reader).Load(files)
 		if findings(found) != findings(foundAgain) {
 			t.Fatal("findings differ from one time to the next")
 		}
@@ -285,7 +285,7 @@ func TestLoadReadsThroughTheFileSystemAlone(t *testing.T) {
 	edit{"course.yaml", "- wash", "- wash\n  - ..\n  - /etc\n  - ../../etc"}.apply(t, files)
 	edit{slip, "- measure", "- measure\n  - ../../../etc/passwd\n  - ."}.apply(t, files)
 	asked := &recording{FS: files}
-	course.Load(asked)
+	new(course.Reader).Load(asked)
 	for _, name := range asked.names {
 		if !fs.ValidPath(name) || strings.Contains(name, "etc") {
 			t.Errorf("asked for %q", name)
@@ -315,7 +315,7 @@ func BenchmarkLoad(b *testing.B) {
 	files := many(20, 100)
 	b.ReportAllocs()
 	for b.Loop() {
-		c, _ := course.Load(files)
+		c, _ := new(course.Reader).Load(files)
 		if len(c.Pages()) != 2021 {
 			b.Fatal(len(c.Pages()))
 		}

@@ -42,7 +42,7 @@ func exif(order binary.AppendByteOrder, up uint16) []byte {
 // photoOf loads one picture as a course does.
 func photoOf(t *testing.T, name string, data []byte) *Picture {
 	t.Helper()
-	c, found := Load(fstest.MapFS{"course.yaml": {Data: []byte("title: x\n")}, name: {Data: data}})
+	c, found := new(Reader).Load(fstest.MapFS{"course.yaml": {Data: []byte("title: x\n")}, name: {Data: data}})
 	for _, f := range found {
 		if f.File == name {
 			t.Errorf("found %v", f)

@@ -74,7 +74,7 @@ func TestPictures(t *testing.T) {
 	for _, tt := range tests {
 		files[tt.name] = &fstest.MapFile{Data: tt.data}
 	}
-	c, found := Load(files)
+	c, found := new(Reader).Load(files)
 	said := map[string]string{}
 	for _, f := range found {
 		said[f.File] = f.Text
@@ -103,7 +103,7 @@ func TestPicturesTogether(t *testing.T) {
 	for i := range mostPoints/16_000_000 + 1 {
 		files[fmt.Sprintf("pictures/a%02d.png", i)] = &fstest.MapFile{Data: b.Bytes()}
 	}
-	_, found := Load(files)
+	_, found := new(Reader).Load(files)
 	wantSize(t, found, "pictures/a25.png:1:1: error: up to this one, all pictures together have more than 400 million points (picture-size)")
 
 	files = fstest.MapFS{"course.yaml": {Data: []byte("title: x\n")}}
@@ -111,7 +111,7 @@ func TestPicturesTogether(t *testing.T) {
 	for i := range mostPictureBytes/pictureLimit + 2 {
 		files[fmt.Sprintf("pictures/b%02d.png", i)] = &fstest.MapFile{Data: heavy}
 	}
-	_, found = Load(files)
+	_, found = new(Reader).Load(files)
 	wantSize(t, found, "pictures/b51.png:1:1: error: up to this one, all pictures together are larger than 256 MiB (picture-size)")
 }
 

@@ -19,7 +19,7 @@ func loaded(t *testing.T, edits ...edit) *course.Course {
 	for _, e := range edits {
 		e.apply(t, files)
 	}
-	c, found := course.Load(files)
+	c, found := new(course.Reader).Load(files)
 	if len(found) > 0 {
 		t.Fatal(findings(found))
 	}

@@ -5,7 +5,6 @@ import (
 	"io/fs"
 	"time"
 
-	"slipbook/generator/finding"
 	"slipbook/generator/pool"
 	"slipbook/generator/source"
 )
@@ -116,6 +115,3 @@ func (l *loader) known(files []string) (links []Link, ok bool) {
 	}
 	return links, true
 }
-
-// Load reads the course in a content folder with nothing kept; see Reader.Load.
-func Load(fsys fs.FS) (*Course, finding.List) { return new(Reader).Load(fsys) }

@@ -51,7 +51,7 @@ func TestReaderReadsOnlyWhatChanged(t *testing.T) {
 	if now.opened[other] != 1 || now.opened[lesson] != 0 {
 		t.Errorf("opened %v", now.opened)
 	}
-	want, wanted := course.Load(files)
+	want, wanted := new(course.Reader).Load(files)
 	if !reflect.DeepEqual(found, wanted) || !reflect.DeepEqual(got.Pages(), want.Pages()) {
 		t.Errorf("not what a fresh start reads; findings %v, want %v", found, wanted)
 	}
@@ -69,7 +69,7 @@ func TestReaderKeepsNothingThatIsFresh(t *testing.T) {
 	text[len(text)-3]++
 	files[lesson] = &fstest.MapFile{Data: text, ModTime: now}
 	got, _ := r.Load(files)
-	want, _ := course.Load(files)
+	want, _ := new(course.Reader).Load(files)
 	if !reflect.DeepEqual(got.Pages(), want.Pages()) {
 		t.Error("a change within a moment does not show")
 	}
@@ -87,14 +87,14 @@ func TestReaderSaysWhatIsGone(t *testing.T) {
 	delete(files, "units/slip/measure.md")
 	for range 2 {
 		_, found := r.Load(files)
-		_, wanted := course.Load(files)
+		_, wanted := new(course.Reader).Load(files)
 		if len(wanted) == 0 || !reflect.DeepEqual(found, wanted) {
 			t.Errorf("found %v, want %v", found, wanted)
 		}
 	}
 	files["units/slip/unit.md"], files["units/slip/measure.md"] = unit, lesson
 	got, found := r.Load(files)
-	want, _ := course.Load(files)
+	want, _ := new(course.Reader).Load(files)
 	if len(found) > 0 || !reflect.DeepEqual(got.Pages(), want.Pages()) {
 		t.Errorf("back again: %v", found)
 	}
@@ -115,7 +115,7 @@ func TestReaderKeepsPhotos(t *testing.T) {
 	if now.opened[kept] != 0 || now.opened[changed] != 1 {
 		t.Errorf("opened %v", now.opened)
 	}
-	want, wanted := course.Load(files)
+	want, wanted := new(course.Reader).Load(files)
 	if !reflect.DeepEqual(found, wanted) || !reflect.DeepEqual(got.Pictures, want.Pictures) || got.Pictures[changed].Width != 5 {
 		t.Errorf("not what a fresh start reads; findings %v, want %v", found, wanted)
 	}

@@ -37,9 +37,6 @@ var all = []Notice{
 	{"x/sys", "golang.org/x/sys", "BSD 3-Clause", false, "sys"},
 }
 
-// All returns the notices of all code in the program, Go's first.
-func All() []Notice { return all }
-
 // Published returns the notices of the code that a handbook's readers load.
 func Published() []Notice {
 	var published []Notice

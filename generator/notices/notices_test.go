@@ -69,7 +69,7 @@ func original(t *testing.T, n Notice) string {
 // TestTextsAreThoseOfTheCode fails when a library came in a newer version with
 // other words, and says how to copy them.
 func TestTextsAreThoseOfTheCode(t *testing.T) {
-	for _, n := range All() {
+	for _, n := range all {
 		want := original(t, n)
 		if *update {
 			if err := os.WriteFile(filepath.Join("texts", n.file+".txt"), []byte(want), 0o644); err != nil {
@@ -97,7 +97,7 @@ func TestEveryLibraryHasItsNotice(t *testing.T) {
 		}
 	}
 	loaded := goSays(t, []string{"GOOS=wasip1", "GOARCH=wasm"}, "list", "-deps", "-f", modules, "./calculators/wasm")
-	for _, n := range All() {
+	for _, n := range all {
 		if !used[n.Module] {
 			t.Errorf("%s has a notice and is not in the program", n.Name)
 		}
@@ -116,7 +116,7 @@ func TestWrite(t *testing.T) {
 	if err := Write(&out); err != nil {
 		t.Fatal(err)
 	}
-	for _, n := range All() {
+	for _, n := range all {
 		if !strings.Contains(out.String(), "== "+n.Name+" ("+n.Module+"), "+n.Licence+"\n\n"+n.Text()) {
 			t.Errorf("the notice of %s is missing", n.Name)
 		}
@@ -124,7 +124,7 @@ func TestWrite(t *testing.T) {
 }
 
 func TestParagraphsLoseNoWord(t *testing.T) {
-	for _, n := range All() {
+	for _, n := range all {
 		if got, want := strings.Fields(strings.Join(n.Paragraphs(), " ")), strings.Fields(n.Text()); !slices.Equal(got, want) {
 			t.Errorf("%s: %d words of %d", n.Name, len(got), len(want))
 		}

@@ -17,7 +17,7 @@ import (
 // but the demo course's decoration table and clays.
 func calculatorPress(t *testing.T, decimal byte) *impression {
 	t.Helper()
-	demo, _ := course.Load(os.DirFS("../../content"))
+	demo, _ := new(course.Reader).Load(os.DirFS("../../content"))
 	return newPress(t, &course.Course{Language: "en-GB", Decimal: decimal, Measures: "metric", Decoration: demo.Decoration, Bodies: demo.Bodies})
 }
 

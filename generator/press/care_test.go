@@ -484,7 +484,7 @@ func TestEveryEntryOfTheDemoHasItsHazards(t *testing.T) {
 	if _, err := fs.Stat(content, "course.yaml"); err != nil {
 		t.Fatal(err)
 	}
-	c, found := course.Load(content)
+	c, found := new(course.Reader).Load(content)
 	if found.Stop() {
 		t.Fatal(found)
 	}

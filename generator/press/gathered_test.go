@@ -40,7 +40,7 @@ func gatheredCourse(t *testing.T) *course.Course {
 	style := *home
 	style.Data = []byte("---\ntitle: For those who write\n---\n\nWords.\n")
 	files["style.md"] = &style
-	c, found := course.Load(files)
+	c, found := new(course.Reader).Load(files)
 	if found.Stop() {
 		t.Fatalf("%v", found)
 	}

@@ -26,7 +26,7 @@ import (
 // the test may change.
 func small(t testing.TB) *course.Course {
 	t.Helper()
-	c, found := course.Load(coursetest.Small())
+	c, found := new(course.Reader).Load(coursetest.Small())
 	if found.Stop() {
 		t.Fatalf("the small course has faults: %v", found)
 	}

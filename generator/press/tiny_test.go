@@ -25,7 +25,7 @@ import (
 // somewhere.
 func TestAnotherThemePrintsEverything(t *testing.T) {
 	tiny := opened(t, tinyTheme(t))
-	demo, found := course.Load(os.DirFS("../../content"))
+	demo, found := new(course.Reader).Load(os.DirFS("../../content"))
 	if found.Stop() {
 		t.Fatal(found)
 	}

@@ -39,7 +39,7 @@ func largeCourse(t *testing.T) *course.Course {
 // TestChaptersAreAboutAsLargeAsThought holds what binds the book to the chapters of
 // the demo course.
 func TestChaptersAreAboutAsLargeAsThought(t *testing.T) {
-	c, _ := course.Load(os.DirFS("../../content"))
+	c, _ := new(course.Reader).Load(os.DirFS("../../content"))
 	i, err := newImpression(studio(t), read(t, c), shared(), Copy{})
 	if err != nil {
 		t.Fatal(err)

@@ -15,7 +15,7 @@ import (
 // calculator does not give, and to lead to the calculator with its boxes filled
 // in.
 func TestFigures(t *testing.T) {
-	c, _ := course.Load(coursetest.Small())
+	c, _ := new(course.Reader).Load(coursetest.Small())
 	for _, test := range []struct{ calculator, request, words, fault string }{
 		{"wash-dilute", "volume=40+mL&from=25&to=10", "60 mL", ""},
 		{"wash-dilute", "volume=40+mL&from=25&to=10", "60 mL for 40 mL", ""},

@@ -34,7 +34,7 @@ func TestDrawnTooMuch(t *testing.T) {
 			list += fmt.Sprintf(", more-%d", i)
 		}
 		files["units/slip/unit.md"] = &fstest.MapFile{Data: []byte("---\ntitle: Slip\nlessons: [mix, measure" + list + "]\n---\n")}
-		loaded, loading := course.Load(files)
+		loaded, loading := new(course.Reader).Load(files)
 		var r Reader
 		_, found := r.Read(loaded, loading)
 		var got []string

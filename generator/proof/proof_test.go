@@ -17,7 +17,7 @@ import (
 func proofread(t *testing.T, files fstest.MapFS) (*Reading, finding.List) {
 	t.Helper()
 	var r Reader
-	return r.Read(course.Load(files))
+	return r.Read(new(course.Reader).Load(files))
 }
 
 // What the lessons of the small course lack of the rules of a course.
@@ -173,7 +173,7 @@ func TestWarningsStopNothing(t *testing.T) {
 // TestFindingsOfLoading shows that what loading found stays, in its place among
 // the rest, and that the caller's list is left as it was.
 func TestFindingsOfLoading(t *testing.T) {
-	c, _ := course.Load(sound(t))
+	c, _ := new(course.Reader).Load(sound(t))
 	c.Home.Source = []byte("[a](b.md)\n")
 	loading := finding.List{
 		{File: "z.md", Line: 1, Column: 1, Rule: finding.Unreadable, Text: "t", Do: "d"},

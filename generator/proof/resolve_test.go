@@ -28,7 +28,7 @@ func lined() *source.Text {
 func at(f finding.Finding) int { return f.Line - 1 }
 
 func TestUnknownCalculator(t *testing.T) {
-	c, _ := course.Load(coursetest.Small())
+	c, _ := new(course.Reader).Load(coursetest.Small())
 	text := lined()
 	resolverOf(t, c).block(&markup.Block{Kind: markup.CalculatorBlock, Words: "slip-destiny", Offset: 41, Number: 1}, text)
 	if len(text.Found) != 1 {
@@ -41,7 +41,7 @@ func TestUnknownCalculator(t *testing.T) {
 }
 
 func TestFaultsOfFilling(t *testing.T) {
-	c, _ := course.Load(coursetest.Small())
+	c, _ := new(course.Reader).Load(coursetest.Small())
 	text := lined()
 	resolverOf(t, c).block(&markup.Block{Kind: markup.CalculatorBlock, Words: "slip-density", Offset: 2, Number: 1, Fill: []markup.Setting{
 		{Name: "weight", Value: "12", NameOffset: 10, ValueOffset: 18},
@@ -99,7 +99,7 @@ func TestStagesBlockReportsWhatTheTableLacks(t *testing.T) {
 			{2, `the decoration table has no state "dry"`, "Write one of: wet, leather-hard, bone-dry, bisque, unfired-glaze, glaze-fired."}}},
 	} {
 		t.Run(test.name, func(t *testing.T) {
-			c, _ := course.Load(coursetest.Small())
+			c, _ := new(course.Reader).Load(coursetest.Small())
 			text := lined()
 			resolverOf(t, c).block(test.block, text)
 			wantFound(t, text.Found, finding.UnknownName, test.want...)
@@ -111,7 +111,7 @@ func TestStagesBlockReportsWhatTheTableLacks(t *testing.T) {
 // told so.
 func TestStagesBlockOfAnEmptyTable(t *testing.T) {
 	for _, empty := range []*course.Decoration{nil, {}} {
-		c, _ := course.Load(coursetest.Small())
+		c, _ := new(course.Reader).Load(coursetest.Small())
 		c.Decoration = empty
 		text := lined()
 		resolverOf(t, c).block(stagesBlock("", "", "trailing"), text)

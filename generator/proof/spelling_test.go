@@ -159,13 +159,13 @@ func TestProgramsOwnTableIsBritish(t *testing.T) {
 		}
 		files[name] = &fstest.MapFile{Data: append([]byte("base: no\n"), text...)}
 	}
-	c, _ := course.Load(files)
+	c, _ := new(course.Reader).Load(files)
 	if found := british().checkTables(c); len(found) > 0 {
 		t.Error(strings.Join(texts(found), "\n"))
 	}
 	files["decoration.yaml"].Data, files["hazards.yaml"].Data = []byte("exceptions: []\n"), []byte("hazards: []\n")
 	change(t, files, "course.yaml", "language: en-GB", "language: en-US")
-	c, _ = course.Load(files)
+	c, _ = new(course.Reader).Load(files)
 	for _, f := range american().checkTables(c) {
 		if f.File != "glossary.yaml" {
 			t.Error(f.String())

@@ -16,7 +16,7 @@ import (
 // settings returns the demo course's own constants, as its pages use them.
 func settings(t *testing.T) engine.Settings {
 	t.Helper()
-	c, findings := course.Load(os.DirFS(root + "/content"))
+	c, findings := new(course.Reader).Load(os.DirFS(root + "/content"))
 	if findings.Stop() {
 		t.Fatalf("the demo course has errors: %v", findings)
 	}
