@@ -416,6 +416,8 @@ func (r *reader) nothing(words, left []string, metal string) error {
 		return nil
 	case metal != "":
 		return r.t.refuse("refuse.metal-alone", "typed", spoken(words))
+	case r.t.namesState(words):
+		return r.t.refuse("refuse.state-alone", "typed", spoken(words), "media", r.t.mediaNames())
 	case len(left) > 0 && len(without(left, colours, nil)) == 0:
 		return r.t.refuse("refuse.colour-alone", "typed", spoken(words), "media", r.t.mediaNames())
 	}
@@ -423,6 +425,20 @@ func (r *reader) nothing(words, left []string, metal string) error {
 		return r.t.refuse("refuse.no-medium-but", "typed", spoken(words), "near", near, "media", r.t.mediaNames())
 	}
 	return r.t.refuse("refuse.no-medium", "typed", spoken(words), "media", r.t.mediaNames())
+}
+
+// namesState reports whether some of the words say what a pot is now.
+func (t *Table) namesState(words []string) bool {
+	for k := range words {
+		for _, s := range t.States {
+			for _, phrase := range append([]string{s.Name, s.ID}, s.Words...) {
+				if begins(words[k:], phrase) > 0 {
+					return true
+				}
+			}
+		}
+	}
+	return false
 }
 
 // further adds ways of working to the layer before, or works the clay itself

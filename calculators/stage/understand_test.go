@@ -55,6 +55,8 @@ func TestLayers(t *testing.T) {
 		"underglaze without glaze":                              "error: In “underglaze without glaze” something is ruled out.",
 		"trailed":                                               "error: “trailed” is a way of working, and names no medium.",
 		"engobe wiped back":                                     "error: Wiping back is not a way of working with engobe.",
+		"My pot is bisque and I want a wash":                    "error: “my pot is bisque” says what the pot is now. Say that under “Your pot is now”, and write here only what goes on it:",
+		"leather-hard":                                          "error: “leather hard” says what the pot is now. Say that under “Your pot is now”, and write here only what goes on it:",
 		"pale blue, slip":                                       "error: “pale blue” is a colour. Write beside it what it is in:",
 		"mud":                                                   "error: “mud” names no medium of the table.",
 		"slip underglaze":                                       "error: In “slip underglaze” there are two layers",
