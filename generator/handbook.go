@@ -13,6 +13,7 @@ import (
 	"slipbook/generator/course"
 	"slipbook/generator/finding"
 	"slipbook/generator/press"
+	"slipbook/generator/press/theme"
 	"slipbook/generator/proof"
 	"slipbook/themes"
 )
@@ -26,7 +27,7 @@ type handbook struct {
 	reader  proof.Reader                          // keeps what it found in pages that stay the same
 	theme   func(language string) (fs.FS, error)  // in a language
 	copy    press.Copy
-	look    *press.Theme      // read when first needed, then kept as long as the theme stays the same
+	look    *theme.Theme      // read when first needed, then kept as long as the theme stays the same
 	shared  *assets.Bundle    // made with it: lessons do not change it
 	made    [sha256.Size]byte // the digest of the theme of which both were made
 }

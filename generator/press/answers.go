@@ -42,7 +42,7 @@ func (i *impression) answersSheets() []sheet {
 		}
 	}
 	return gathering[*course.Unit]{
-		address: address.Answers, title: i.say("answers"), description: i.say("answers-description"), parts: asking,
+		address: address.Answers, title: i.Say("answers"), description: i.Say("answers-description"), parts: asking,
 		size: func(u *course.Unit) int {
 			size := 0
 			for _, a := range i.askedIn(u) {
@@ -87,7 +87,7 @@ func unitName(u *course.Unit) string {
 // answers makes the view of a page with what is asked in some units.
 func (i *impression) answers(at place, g gatheredPage, units []*course.Unit) (pageView, error) {
 	v := answersView{
-		framed:  framed{Shell: i.shell(at, about{kind: "answers", title: g.title, description: i.say("answers-description"), gathered: true})},
+		framed:  framed{Shell: i.shell(at, about{kind: "answers", title: g.title, description: i.Say("answers-description"), gathered: true})},
 		Further: g.links(at),
 	}
 	number := 0

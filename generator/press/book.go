@@ -5,6 +5,7 @@ import (
 	"html/template"
 
 	"slipbook/generator/address"
+	"slipbook/generator/press/theme"
 )
 
 // The book is the whole handbook to print, with contents and numbered chapters.
@@ -52,11 +53,11 @@ type chapterView struct {
 // bookSheets are the pages of the book: one, or, of a large course, the contents
 // and the volumes.
 func (i *impression) bookSheets() []sheet {
-	title := i.say("book")
-	sheets := []sheet{{address: address.Book, kind: &bookKind, title: title, description: i.say("book-description"), view: i.bookPage}}
+	title := i.Say("book")
+	sheets := []sheet{{address: address.Book, kind: &bookKind, title: title, description: i.Say("book-description"), view: i.bookPage}}
 	for _, v := range i.book.volumes {
 		if v.address != address.Book {
-			sheets = append(sheets, sheet{address: v.address, kind: &volumeKind, title: title + ", " + v.title, description: i.say("book-description"),
+			sheets = append(sheets, sheet{address: v.address, kind: &volumeKind, title: title + ", " + v.title, description: i.Say("book-description"),
 				view: func(at place) (pageView, error) { return i.volumePage(at, v) }})
 		}
 	}
@@ -65,11 +66,11 @@ func (i *impression) bookSheets() []sheet {
 
 // bookPage makes the view of the book.
 func (i *impression) bookPage(at place) (pageView, error) {
-	v := bookView{framed: framed{Shell: i.bookShell(at, i.say("book"), i.say("book-description"))}}
+	v := bookView{framed: framed{Shell: i.bookShell(at, i.Say("book"), i.Say("book-description"))}}
 	for _, p := range i.book.parts {
 		part := bookPart{Number: p.number, Title: p.title}
 		for _, c := range p.chapters {
-			line := bookLine{i.book.chapters[c.address].number, c.title, target(i.book.address("", c.address))}
+			line := bookLine{i.book.chapters[c.address].number, c.title, theme.Target(i.book.address("", c.address))}
 			if c == p.opening {
 				part.Title, part.Address = c.title, line.Address
 			} else {
@@ -86,7 +87,7 @@ func (i *impression) bookPage(at place) (pageView, error) {
 
 // volumePage makes the view of a volume of a large book.
 func (i *impression) volumePage(at place, v *volume) (pageView, error) {
-	view := volumeView{framed: framed{Shell: i.bookShell(at, i.say("book")+", "+v.title, i.say("book-description"))}, Book: at.to(address.Book)}
+	view := volumeView{framed: framed{Shell: i.bookShell(at, i.Say("book")+", "+v.title, i.Say("book-description"))}, Book: at.to(address.Book)}
 	view.Chapters = i.chapters(v, &view.framed)
 	return view, nil
 }
@@ -108,7 +109,7 @@ func (i *impression) chapters(v *volume, of *framed) []chapterView {
 			if err != nil {
 				return err
 			}
-			return fill(out, i.inBook, s.kind.template, view)
+			return fill(out, i.InBook, s.kind.template, view)
 		})})
 	}
 	return chapters

@@ -7,6 +7,7 @@ import (
 	"slipbook/generator/address"
 	"slipbook/generator/assets"
 	"slipbook/generator/markup"
+	"slipbook/generator/press/theme"
 	"slipbook/generator/proof"
 )
 
@@ -98,7 +99,7 @@ func (i *impression) partsToLookUp() []plannedPart {
 		if kind.part == "" || kind.part == unitsPart {
 			continue
 		}
-		title := i.say(kind.part)
+		title := i.Say(kind.part)
 		for k := range i.sheets {
 			s := &i.sheets[k]
 			if s.kind != kind {
@@ -192,7 +193,7 @@ func wordsSize(page *proof.Page, pieces []markup.Piece) int {
 // styleBook makes the style sheets of the book's pages.
 func (i *impression) styleBook(b *bookPlan) {
 	add := func(page string, chapters []*sheet) {
-		style := b.style(i.say("book-contents"), chapters)
+		style := b.style(i.Say("book-contents"), chapters)
 		at := assets.Address("chapters.css", style)
 		b.styles[at], b.styleOf[page] = style, at
 	}
@@ -209,7 +210,7 @@ func lessonNumber(unit string, n int) string { return unit + "." + strconv.Itoa(
 
 // address returns what a place of the handbook is called in the chapter that a
 // page is, or in the contents: within the book if the book holds it, with the
-// number of its chapter behind numberSign unless it is the same chapter, a hazard
+// number of its chapter behind theme.NumberSign unless it is the same chapter, a hazard
 // or a word of the trade, whose chapters everybody finds; else the page beside the
 // book, as for a calculator to be filled in.
 func (b *bookPlan) address(page, to string) string {
@@ -232,5 +233,5 @@ func (b *bookPlan) address(page, to string) string {
 	if file == page || (file == address.Glossary || file == address.Hazards) && fragment != "" {
 		return within
 	}
-	return within + numberSign + chapter.number
+	return within + theme.NumberSign + chapter.number
 }

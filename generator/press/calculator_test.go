@@ -31,7 +31,7 @@ func printCalculator(t *testing.T, i *impression, name string, number int, fill 
 	if err != nil {
 		t.Fatal(err)
 	}
-	html, err := execute(i.pages, "calculator", view)
+	html, err := execute(i.Pages, "calculator", view)
 	if err != nil {
 		t.Fatal(err)
 	}

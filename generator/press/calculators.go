@@ -23,7 +23,7 @@ type calculatorPageView struct {
 
 // calculatorsSheets is the list of the calculators.
 func (i *impression) calculatorsSheets() []sheet {
-	title, description := i.say("calculators"), i.say("calculators-description")
+	title, description := i.Say("calculators"), i.Say("calculators-description")
 	return []sheet{{address: address.Calculators, title: title, description: description, view: func(at place) (pageView, error) {
 		return calculatorsView{framed{Shell: i.shell(at, about{kind: "calculators", title: title, description: description})}, i.calculatorLinks(at)}, nil
 	}}}

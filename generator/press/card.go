@@ -49,7 +49,7 @@ func (i *impression) cardSheets() []sheet {
 	}
 	var sheets []sheet
 	for _, m := range i.table.Media {
-		sheets = append(sheets, sheet{address: address.Card(m.ID), title: i.say("card-title", m.Name), description: i.say("card-description", m.Name),
+		sheets = append(sheets, sheet{address: address.Card(m.ID), title: i.Say("card-title", m.Name), description: i.Say("card-description", m.Name),
 			view: func(at place) (pageView, error) { return i.card(m, at) }})
 	}
 	return sheets
@@ -58,7 +58,7 @@ func (i *impression) cardSheets() []sheet {
 // card makes the card of a medium.
 func (i *impression) card(m course.Medium, at place) (pageView, error) {
 	v := cardView{
-		framed: framed{Shell: i.shell(at, about{kind: "card", title: i.say("card-title", m.Name), description: i.say("card-description", m.Name), medium: m.ID, gathered: true})},
+		framed: framed{Shell: i.shell(at, about{kind: "card", title: i.Say("card-title", m.Name), description: i.Say("card-description", m.Name), medium: m.ID, gathered: true})},
 		Cards:  at.to(address.Cards),
 		About:  m.About,
 
@@ -80,7 +80,7 @@ func (i *impression) card(m course.Medium, at place) (pageView, error) {
 			return nil, err
 		}
 	}
-	v.Size = i.print.Card.size(v.letters())
+	v.Size = cardSize(i.Print.Card, v.letters())
 	return v, nil
 }
 

@@ -4,13 +4,14 @@ import (
 	"unicode/utf8"
 
 	"slipbook/generator/course"
+	"slipbook/generator/press/theme"
 )
 
 // size returns the class of the largest type in which pieces of text, each on lines
 // of its own, are one sheet of two columns, A4 or US Letter, whatever the course
 // holds: the more there is, the smaller the type.
-func (p cardPrint) size(letters []int) string {
-	return largest(p.Sizes, func(points float64) bool {
+func cardSize(p theme.CardPrint, letters []int) string {
+	return theme.Largest(p.Sizes, func(points float64) bool {
 		lines, fit := 0.0, p.Column/(p.Letter*points)
 		for _, n := range letters {
 			lines += p.Between + float64(1+int(float64(max(0, n-1))/fit))

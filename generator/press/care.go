@@ -178,6 +178,6 @@ func (p *impression) workCare(medium, technique, state string) []course.Care {
 // writtenCare prints the care in a form, as the theme's pieces do it on a page.
 func (p *impression) writtenCare(form string, c care) ([]byte, error) {
 	var out bytes.Buffer
-	err := p.pages.ExecuteTemplate(&out, form, c)
+	err := p.Pages.ExecuteTemplate(&out, form, c)
 	return bytes.TrimSpace(out.Bytes()), err
 }

@@ -511,7 +511,7 @@ func TestEveryEntryOfTheDemoHasItsHazards(t *testing.T) {
 		if !slices.Equal(ids, shown) {
 			t.Errorf("%s shows the hazards %q, want %q", where, shown, ids)
 		}
-		if words := i.words[whoWords[who]]; words != "" && !strings.Contains(piece, words) {
+		if words := i.Word(whoWords[who]); words != "" && !strings.Contains(piece, words) {
 			t.Errorf("%s does not say %q", where, words)
 		}
 	}

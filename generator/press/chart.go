@@ -79,7 +79,7 @@ func (i *impression) chartSheets() []sheet {
 	if len(i.table.States) == 0 {
 		return nil
 	}
-	title, description := i.say("chart"), i.say("chart-description")
+	title, description := i.Say("chart"), i.Say("chart-description")
 	return []sheet{{address: address.Chart, title: title, description: description, view: func(at place) (pageView, error) {
 		v := chartView{
 			framed: framed{Shell: i.shell(at, about{kind: "chart", title: title, description: description, gathered: true})},
@@ -89,7 +89,7 @@ func (i *impression) chartSheets() []sheet {
 			Others: i.chartOthers(at),
 			Safety: i.care(at, i.tableCares()...),
 		}
-		v.Size = i.print.Chart.size(v)
+		v.Size = chartSize(i.Print.Chart, v)
 		return v, nil
 	}}}
 }
@@ -99,7 +99,7 @@ func (i *impression) chartSheets() []sheet {
 func (i *impression) chartStates(at place) []chartState {
 	var states []chartState
 	for n, s := range i.table.States {
-		c := chartState{State: *i.stateLink(n, at), Drawing: i.icons["state-"+s.ID]}
+		c := chartState{State: *i.stateLink(n, at), Drawing: i.Icons["state-"+s.ID]}
 		for _, m := range i.table.Media {
 			c.Media = append(c.Media, i.mediumIn(m, s, at))
 		}

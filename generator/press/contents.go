@@ -15,7 +15,7 @@ type contentsView struct {
 
 // contentsSheets is the page of contents.
 func (i *impression) contentsSheets() []sheet {
-	title, description := i.say("contents"), i.say("contents-description")
+	title, description := i.Say("contents"), i.Say("contents-description")
 	return []sheet{{address: address.Contents, title: title, description: description, view: func(at place) (pageView, error) {
 		return contentsView{
 			framed:      framed{Shell: i.shell(at, about{kind: "contents", title: title, description: description})},
@@ -41,7 +41,7 @@ func (i *impression) extraLinks(at place) []link {
 		{address.Teaching, "teaching-page"},
 	} {
 		if i.there[e.address] {
-			links = append(links, link{Title: i.say(e.key), Address: at.to(e.address)})
+			links = append(links, link{Title: i.Say(e.key), Address: at.to(e.address)})
 		}
 	}
 	if page := i.course.Style; page != nil {

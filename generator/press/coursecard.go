@@ -40,20 +40,20 @@ func (i *impression) courseCardSheets() []sheet {
 	if len(i.table.States) == 0 {
 		return nil
 	}
-	return []sheet{{address: address.Cards, title: i.say("cards"), description: i.say("cards-description"), view: i.courseCard}}
+	return []sheet{{address: address.Cards, title: i.Say("cards"), description: i.Say("cards-description"), view: i.courseCard}}
 }
 
 // courseCard makes the view of that card.
 func (i *impression) courseCard(at place) (pageView, error) {
 	v := courseCardView{
-		framed: framed{Shell: i.shell(at, about{kind: "course-card", title: i.say("cards"), description: i.say("cards-description"), gathered: true})},
+		framed: framed{Shell: i.shell(at, about{kind: "course-card", title: i.Say("cards"), description: i.Say("cards-description"), gathered: true})},
 		Cones:  i.course.Cones,
 		Bodies: i.course.Bodies,
 		Units:  i.unitEntries(at),
 	}
 	v.Shell.Strip = nil
 	for n, s := range i.table.States {
-		v.States = append(v.States, cardState{*i.stateLink(n, at), i.icons["state-"+s.ID], s.Tell})
+		v.States = append(v.States, cardState{*i.stateLink(n, at), i.Icons["state-"+s.ID], s.Tell})
 	}
 	for _, m := range i.table.Media {
 		row := cardRow{
@@ -71,7 +71,7 @@ func (i *impression) courseCard(at place) (pageView, error) {
 		v.Cards = append(v.Cards, link{Title: m.Name, Address: at.to(address.Card(m.ID))})
 	}
 	v.Safety = i.courseSafety(at)
-	v.Size = i.print.Card.size(v.letters())
+	v.Size = cardSize(i.Print.Card, v.letters())
 	return v, nil
 }
 

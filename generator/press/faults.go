@@ -48,7 +48,7 @@ type faultsSource struct {
 // said of it.
 func (i *impression) faultsSheets() []sheet {
 	return gathering[faultsSource]{
-		address: address.Faults, title: i.say("faults"), description: i.say("faults-description"), parts: i.faultsSources(),
+		address: address.Faults, title: i.Say("faults"), description: i.Say("faults-description"), parts: i.faultsSources(),
 		size: func(s faultsSource) int { return s.size }, name: faultsSource.name, view: i.faults,
 		found: func(s faultsSource, address string) {
 			i.faultsAt[address] = append(i.faultsAt[address], s)
@@ -131,7 +131,7 @@ func (i *impression) faultsCare(s faultsSource) []course.Care {
 // faults makes the view of a page with some of the parts.
 func (i *impression) faults(at place, g gatheredPage, sources []faultsSource) (pageView, error) {
 	v := faultsView{
-		framed:  framed{Shell: i.shell(at, about{kind: "faults", title: g.title, description: i.say("faults-description"), gathered: true})},
+		framed:  framed{Shell: i.shell(at, about{kind: "faults", title: g.title, description: i.Say("faults-description"), gathered: true})},
 		Further: g.links(at),
 	}
 	for _, s := range sources {

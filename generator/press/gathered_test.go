@@ -140,7 +140,7 @@ func TestCardSize(t *testing.T) {
 		for k := range pieces {
 			pieces[k] = 80
 		}
-		size := studio(t).print.Card.size(pieces)
+		size := cardSize(studio(t).Print.Card, pieces)
 		if size < last || size == "" {
 			t.Errorf("%d pieces: %q after %q", n, size, last)
 		}
@@ -162,10 +162,10 @@ func TestCardTakesNoMoreThanItsSheet(t *testing.T) {
 	}{{"card-1", 94, 51}, {"card-2", 101, 55}, {"card-3", 112, 61}, {"card-4", 122, 67}, {"card-5", 135, 74}} {
 		for letters, most := range map[int]int{40: c.one, 120: c.two} {
 			pieces := slices.Repeat([]int{letters}, most)
-			if got := studio(t).print.Card.size(pieces); got != c.class {
+			if got := cardSize(studio(t).Print.Card, pieces); got != c.class {
 				t.Errorf("%d pieces of %d letters are set as %s, want %s", most, letters, got, c.class)
 			}
-			if got := studio(t).print.Card.size(append(pieces, letters)); got <= c.class {
+			if got := cardSize(studio(t).Print.Card, append(pieces, letters)); got <= c.class {
 				t.Errorf("%d pieces of %d letters are set as %s, and do not fit", most+1, letters, got)
 			}
 		}

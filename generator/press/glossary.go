@@ -33,7 +33,7 @@ type termView struct {
 
 // glossarySheets is the glossary.
 func (i *impression) glossarySheets() []sheet {
-	title, description := i.say("glossary"), i.say("glossary-description")
+	title, description := i.Say("glossary"), i.Say("glossary-description")
 	return []sheet{{address: address.Glossary, title: title, description: description, view: func(at place) (pageView, error) {
 		return glossaryView{framed{Shell: i.shell(at, about{kind: "glossary", title: title, description: description})}, i.letters(at)}, nil
 	}}}

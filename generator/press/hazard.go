@@ -36,7 +36,7 @@ func (i *impression) hazardsSheets() []sheet {
 	if len(i.table.Hazards) == 0 {
 		return nil
 	}
-	title, description := i.say("hazards"), i.say("hazards-description")
+	title, description := i.Say("hazards"), i.Say("hazards-description")
 	return []sheet{{address: address.Hazards, title: title, description: description, view: func(at place) (pageView, error) {
 		v := hazardsView{framed: framed{Shell: i.shell(at, about{kind: "hazards", title: title, description: description})}}
 		v.Shell.Strip = nil

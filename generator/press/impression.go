@@ -13,13 +13,14 @@ import (
 	"slipbook/generator/address"
 	"slipbook/generator/assets"
 	"slipbook/generator/course"
+	"slipbook/generator/press/theme"
 	"slipbook/generator/proof"
 )
 
 // impression is one printing of the whole handbook: a theme, what was read of
 // the course, and the shared files that pages load.
 type impression struct {
-	*Theme
+	*theme.Theme
 	reading     *proof.Reading
 	course      *course.Course
 	addresses   *address.Map
@@ -56,7 +57,7 @@ type sheet struct {
 }
 
 // newImpression gathers what pages are made of, and lists the pages.
-func newImpression(t *Theme, r *proof.Reading, b *assets.Bundle, c Copy) (*impression, error) {
+func newImpression(t *theme.Theme, r *proof.Reading, b *assets.Bundle, c Copy) (*impression, error) {
 	i := &impression{
 		Theme: t, reading: r, course: r.Course, addresses: r.Addresses, settings: r.Settings, table: r.Course.Decoration, bundle: b, forTeaching: c.Teaching, blocks: blockViews(), calculators: catalog.In(r.Course.Language),
 		order:     r.Pages,
@@ -78,7 +79,7 @@ func newImpression(t *Theme, r *proof.Reading, b *assets.Bundle, c Copy) (*impre
 		i.place[page.Page], i.documents[page.Page] = n, page
 	}
 	for _, s := range i.table.States {
-		if _, ok := i.icons["state-"+s.ID]; !ok {
+		if _, ok := i.Icons["state-"+s.ID]; !ok {
 			return nil, fmt.Errorf("theme: no drawing icons/state-%s.svg for the state %q", s.ID, s.ID)
 		}
 	}
@@ -150,11 +151,11 @@ func (i *impression) printOne(s sheet) ([]byte, error) {
 		return nil, err
 	}
 	return output(func(page *bytes.Buffer) error {
-		if err := i.pages.ExecuteTemplate(page, frameHead, frame); err != nil {
+		if err := i.Pages.ExecuteTemplate(page, frameHead, frame); err != nil {
 			return err
 		}
 		page.WriteString(string(top))
-		if err := fill(page, i.pages, s.kind.template, view); err != nil {
+		if err := fill(page, i.Pages, s.kind.template, view); err != nil {
 			return err
 		}
 		page.WriteString(string(end))
@@ -172,12 +173,12 @@ type aroundKey struct{ template, folder, kind, medium string }
 func (i *impression) around(part string, s sheet, frame shell) (template.HTML, error) {
 	key := aroundKey{part, path.Dir(s.address), s.kind.template, frame.medium}
 	if frame.unlike {
-		return execute(i.pages, part, frame)
+		return execute(i.Pages, part, frame)
 	}
 	if html, ok := i.kept.Load(key); ok {
 		return html.(template.HTML), nil
 	}
-	html, err := execute(i.pages, part, frame)
+	html, err := execute(i.Pages, part, frame)
 	if err == nil {
 		i.kept.Store(key, html)
 	}
@@ -187,9 +188,9 @@ func (i *impression) around(part string, s sheet, frame shell) (template.HTML, e
 // templatesAt returns the templates that print at a place.
 func (i *impression) templatesAt(at place) *template.Template {
 	if at.book != nil {
-		return i.inBook
+		return i.InBook
 	}
-	return i.pages
+	return i.Pages
 }
 
 // shownPictures returns the files of the pictures that pages show beside their

@@ -37,7 +37,7 @@ type mediumWay struct {
 func (i *impression) mediumSheets() []sheet {
 	sheets := make([]sheet, len(i.table.Media))
 	for n, m := range i.table.Media {
-		sheets[n] = sheet{address: address.Medium(m.ID), title: m.Name, description: i.say("medium-description", m.Name),
+		sheets[n] = sheet{address: address.Medium(m.ID), title: m.Name, description: i.Say("medium-description", m.Name),
 			view: func(at place) (pageView, error) { return i.mediumPage(m, at) }}
 	}
 	return sheets
@@ -46,7 +46,7 @@ func (i *impression) mediumSheets() []sheet {
 // mediumPage makes the view of a medium.
 func (i *impression) mediumPage(m course.Medium, at place) (pageView, error) {
 	v := mediumView{
-		framed:  framed{Shell: i.shell(at, about{kind: "medium", title: m.Name, description: i.say("medium-description", m.Name), medium: m.ID})},
+		framed:  framed{Shell: i.shell(at, about{kind: "medium", title: m.Name, description: i.Say("medium-description", m.Name), medium: m.ID})},
 		About:   m.About,
 		Safety:  i.care(at, m.Care),
 		States:  i.mediumStates(m, at),

@@ -13,7 +13,7 @@ type notFoundView struct {
 
 // notFoundSheets is the page for addresses that lead nowhere.
 func (i *impression) notFoundSheets() []sheet {
-	title, description := i.say("notfound"), i.say("notfound-description")
+	title, description := i.Say("notfound"), i.Say("notfound-description")
 	return []sheet{{address: address.NotFound, title: title, description: description, view: func(at place) (pageView, error) {
 		s := i.shell(at, about{kind: "notfound", title: title, description: description})
 		s.Strip, s.Script = nil, ""

@@ -14,7 +14,7 @@ type noticesView struct {
 
 // noticesSheets is that page.
 func (i *impression) noticesSheets() []sheet {
-	title, description := i.say("notices"), i.say("notices-description")
+	title, description := i.Say("notices"), i.Say("notices-description")
 	return []sheet{{address: address.Notices, title: title, description: description, view: func(at place) (pageView, error) {
 		v := noticesView{framed{Shell: i.shell(at, about{kind: "notices", title: title, description: description})}, notices.Published()}
 		v.Shell.Strip = nil

@@ -336,7 +336,7 @@ func (i *impression) said(c care) []string {
 		all = append(all, h.Title)
 	}
 	if c.Who != "" {
-		all = append(all, i.words[c.Who])
+		all = append(all, i.Word(c.Who))
 	}
 	return all
 }
@@ -361,7 +361,7 @@ func (i *impression) whole(o owed, piece []byte) error {
 		wanted = slices.Concat(wanted, o.care.Wear, o.care.Places)
 	}
 	if o.care.Who != "" && (o.form == careWhole || o.form == careWho || o.form == careMark) {
-		wanted = append(wanted, i.words[o.care.Who])
+		wanted = append(wanted, i.Word(o.care.Who))
 	}
 	text := html.UnescapeString(string(piece))
 	for _, words := range wanted {

@@ -14,10 +14,6 @@ type place struct {
 	book *bookPlan // nil on the page itself
 }
 
-// numberSign parts the address of another chapter from its number, in views of
-// the book alone: its templates part the two (inBook).
-const numberSign = "\t"
-
 // to returns what a place on the handbook is called from here, from an address
 // counted from the root, which may carry a query and a fragment.
 func (at place) to(to string) string {

@@ -23,6 +23,7 @@ import (
 	"slices"
 
 	"slipbook/generator/assets"
+	"slipbook/generator/press/theme"
 	"slipbook/generator/proof"
 )
 
@@ -42,7 +43,7 @@ type Edition struct {
 // Print prepares the edition of a course in a theme. No finding of the reading may
 // stop the work: every reference leads somewhere. An error is a fault of the theme,
 // or two pages of one address.
-func Print(t *Theme, r *proof.Reading, b *assets.Bundle, c Copy) (*Edition, error) {
+func Print(t *theme.Theme, r *proof.Reading, b *assets.Bundle, c Copy) (*Edition, error) {
 	i, err := newImpression(t, r, b, c)
 	if err != nil {
 		return nil, err

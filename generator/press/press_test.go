@@ -18,6 +18,7 @@ import (
 	"slipbook/generator/course/coursetest"
 	"slipbook/generator/finding"
 	"slipbook/generator/pool"
+	"slipbook/generator/press/theme"
 	"slipbook/generator/proof"
 	"slipbook/themes"
 )
@@ -34,7 +35,7 @@ func small(t testing.TB) *course.Course {
 }
 
 // opened reads a theme.
-func opened(t testing.TB, theme fs.FS) *Theme {
+func opened(t testing.TB, theme fs.FS) *theme.Theme {
 	t.Helper()
 	opened, err := Open(theme)
 	if err != nil {
@@ -44,7 +45,7 @@ func opened(t testing.TB, theme fs.FS) *Theme {
 }
 
 // studio reads the studio theme.
-func studio(t testing.TB) *Theme {
+func studio(t testing.TB) *theme.Theme {
 	t.Helper()
 	theme, err := themes.Open("studio", "en-GB")
 	if err != nil {
@@ -121,7 +122,7 @@ func forTeaching(t testing.TB, c *course.Course) edition {
 }
 
 // tryPrint prints a course in a theme, which may go wrong.
-func tryPrint(t testing.TB, theme *Theme, c *course.Course, copy Copy) (edition, error) {
+func tryPrint(t testing.TB, theme *theme.Theme, c *course.Course, copy Copy) (edition, error) {
 	t.Helper()
 	e, err := Print(theme, read(t, c), shared(), copy)
 	if err != nil {

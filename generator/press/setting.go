@@ -11,6 +11,7 @@ import (
 
 	"slipbook/generator/course"
 	"slipbook/generator/markup"
+	"slipbook/generator/press/theme"
 	"slipbook/generator/proof"
 )
 
@@ -84,9 +85,9 @@ func (s *setting) heading(h *markup.Heading, end bool) {
 // link sets where a link within the handbook begins or ends. In the book the
 // number of the chapter that it leads to stands behind its words.
 func (s *setting) link(r *markup.Ref, end bool) {
-	to, number, _ := strings.Cut(s.at.to(s.of.Targets[r.Number].Address), numberSign)
+	to, number, _ := strings.Cut(s.at.to(s.of.Targets[r.Number].Address), theme.NumberSign)
 	if end {
-		s.out.WriteString(string(chapterTo(number)) + "</a>")
+		s.out.WriteString(string(theme.ChapterTo(number)) + "</a>")
 		return
 	}
 	s.out.WriteString(`<a href="`)
@@ -111,11 +112,11 @@ func (s *setting) note(n *markup.Note) {
 	case n.Kind == markup.NoteMark:
 		fmt.Fprintf(s.out, `<sup id="%s"><a href="#%s" class="note-mark" role="doc-noteref">%d</a></sup>`, from, entry, n.Number)
 	case s.at.book == nil: // on paper nothing leads back
-		words := s.say("note-back")
+		words := s.Say("note-back")
 		if n.Places > 1 {
-			words = s.say("note-back-place", n.Place)
+			words = s.Say("note-back-place", n.Place)
 		}
-		name := s.say("note-back-name", words, n.Number)
+		name := s.Say("note-back-name", words, n.Number)
 		fmt.Fprintf(s.out, "\u00a0"+`<a href="#%s" class="note-back" role="doc-backlink" aria-label="%s">%s</a>`, from, escape(name), escape(words))
 	}
 }

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"slipbook/generator/course"
+	"slipbook/generator/press/theme"
 )
 
 // setPage is a lesson with all that is set otherwise in the book or among words of
@@ -91,7 +92,7 @@ func TestSetInTheBook(t *testing.T) {
 		`<sup id="`+own+`note.1.from.1"><a href="#`+own+`note.1" class="note-mark" role="doc-noteref">1</a></sup>`,
 		`<li id="`+own+`note.1">`+"\n",
 	)
-	if strings.Contains(html, "note-back") || strings.Contains(html, numberSign) {
+	if strings.Contains(html, "note-back") || strings.Contains(html, theme.NumberSign) {
 		t.Errorf("on paper nothing leads back, and no sign is printed: %s", html)
 	}
 }

@@ -3,22 +3,24 @@ package press
 import (
 	"slices"
 	"unicode/utf8"
+
+	"slipbook/generator/press/theme"
 )
 
 // size returns the class of the largest type in which the chart is one sheet, A4
 // or US Letter on its side, whatever an instructor adds to the table: the more
 // there is, the smaller the type; of a chart too large for any, the smallest.
-func (p chartPrint) size(v chartView) string {
-	return largest(p.Sizes, func(points float64) bool { return p.height(v, points) <= p.Height })
+func chartSize(p theme.ChartPrint, v chartView) string {
+	return theme.Largest(p.Sizes, func(points float64) bool { return chartHeight(p, v, points) <= p.Height })
 }
 
 // height estimates how high the printed chart is, in points, in type of a size.
-func (p chartPrint) height(v chartView, size float64) float64 {
+func chartHeight(p theme.ChartPrint, v chartView, size float64) float64 {
 	larger := p.Sizes[0].Points / size
 	height := p.Around
 	for _, part := range v.Parts {
 		for _, row := range part.Rows {
-			height += float64(p.rowLines(row, larger))*size*p.Leading + p.RowPadding
+			height += float64(rowLines(p, row, larger))*size*p.Leading + p.RowPadding
 		}
 	}
 	var notes, hazards []int
@@ -33,15 +35,15 @@ func (p chartPrint) height(v chartView, size float64) float64 {
 
 // rowLines counts the lines of a row, in type so many times smaller than the
 // largest.
-func (p chartPrint) rowLines(r chartRow, larger float64) int {
+func rowLines(p theme.ChartPrint, r chartRow, larger float64) int {
 	lines := linesOf(r.Name.Title, r.Safety.markLetters(), p.NameLetters*larger)
 	for _, c := range r.Cells {
-		n := p.lineLines(c.line, larger)
+		n := lineLines(p, c.line, larger)
 		if c.Verdict == "" {
 			n = 0
 		}
 		for _, o := range c.Others {
-			n += p.lineLines(o, larger)
+			n += lineLines(p, o, larger)
 		}
 		lines = max(lines, n)
 	}
@@ -49,7 +51,7 @@ func (p chartPrint) rowLines(r chartRow, larger float64) int {
 }
 
 // lineLines counts the lines of one verdict in a cell, likewise.
-func (p chartPrint) lineLines(l line, larger float64) int {
+func lineLines(p theme.ChartPrint, l line, larger float64) int {
 	word := len(l.Verdict) + 1
 	if l.Name != "" {
 		word += count(l.Name) + 2

@@ -18,14 +18,14 @@ func filled(rows, letters int) chartView {
 // step and never larger again.
 func TestSheetSize(t *testing.T) {
 	var order []string
-	chart := studio(t).print.Chart
+	chart := studio(t).Print.Chart
 	for _, size := range chart.Sizes {
 		order = append(order, size.Class)
 	}
 	met := map[string]bool{}
 	last := 0
 	for rows := range 90 {
-		now := slices.Index(order, chart.size(filled(rows, 30)))
+		now := slices.Index(order, chartSize(chart, filled(rows, 30)))
 		if now < last {
 			t.Errorf("%d rows are set in larger type than fewer", rows)
 		}
@@ -38,15 +38,15 @@ func TestSheetSize(t *testing.T) {
 }
 
 func TestHeightCountsWhatWraps(t *testing.T) {
-	chart := studio(t).print.Chart
+	chart := studio(t).Print.Chart
 	size := chart.Sizes[0].Points
-	one, two := chart.height(filled(1, 20), size), chart.height(filled(1, 40), size)
+	one, two := chartHeight(chart, filled(1, 20), size), chartHeight(chart, filled(1, 40), size)
 	if got := two - one; got < size*chart.Leading-0.01 || got > size*chart.Leading+0.01 {
 		t.Errorf("a second line takes %.2f points, want %.2f", got, size*chart.Leading)
 	}
 	v := filled(1, 20)
 	v.Others = make([]chartOther, 4)
-	if got, want := chart.height(v, size)-one, 3*size*chart.NoteLeading; math.Abs(got-want) > 0.01 {
+	if got, want := chartHeight(chart, v, size)-one, 3*size*chart.NoteLeading; math.Abs(got-want) > 0.01 {
 		t.Errorf("four notes in threes with their heading take %.2f points, want %.2f", got, want)
 	}
 }

@@ -73,7 +73,7 @@ var verdicts = []struct {
 func (i *impression) stateSheets() []sheet {
 	sheets := make([]sheet, len(i.table.States))
 	for n, s := range i.table.States {
-		sheets[n] = sheet{address: address.State(s.ID), title: s.Name, description: i.say("state-description", s.Name),
+		sheets[n] = sheet{address: address.State(s.ID), title: s.Name, description: i.Say("state-description", s.Name),
 			view: func(at place) (pageView, error) { return i.statePage(n, at) }}
 	}
 	return sheets
@@ -87,11 +87,11 @@ func (i *impression) statePage(n int, at place) (pageView, error) {
 		return nil, err
 	}
 	v := stateView{
-		framed: framed{Shell: i.shell(at, about{kind: "state", title: s.Name, description: i.say("state-description", s.Name), state: s.ID,
+		framed: framed{Shell: i.shell(at, about{kind: "state", title: s.Name, description: i.Say("state-description", s.Name), state: s.ID,
 			desk: plan != nil, plan: plan != nil})},
 		Number:     n + 1,
 		Of:         len(i.table.States),
-		Drawing:    i.icons["state-"+s.ID],
+		Drawing:    i.Icons["state-"+s.ID],
 		Short:      s.Short,
 		Tell:       s.Tell,
 		Between:    s.Between,
@@ -143,7 +143,7 @@ func (i *impression) neighbours(n int, at place) []neighbour {
 		if l := i.stateLink(to, at); l != nil {
 			s := i.table.States[to]
 			between := i.table.States[min(n, to)].Between
-			all = append(all, neighbour{*l, i.icons["state-"+s.ID], s.Tell, between})
+			all = append(all, neighbour{*l, i.Icons["state-"+s.ID], s.Tell, between})
 		}
 	}
 	return all

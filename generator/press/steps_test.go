@@ -25,7 +25,7 @@ func TestStepsOnACardCarryTheirHazards(t *testing.T) {
 			cautions := ""
 			for n, step := range shortSteps(plan.Steps, "en-GB") {
 				var out bytes.Buffer
-				if err := p.pages.ExecuteTemplate(&out, "step-short", step); err != nil {
+				if err := p.Pages.ExecuteTemplate(&out, "step-short", step); err != nil {
 					t.Fatal(err)
 				}
 				root, err := html.Parse(&out)
@@ -101,7 +101,7 @@ func TestStepSaysWhateverItHas(t *testing.T) {
 	p := newPress(t, small(t))
 	printed := func(form string, s stepView) string {
 		var out bytes.Buffer
-		if err := p.pages.ExecuteTemplate(&out, form, s); err != nil {
+		if err := p.Pages.ExecuteTemplate(&out, form, s); err != nil {
 			t.Fatal(err)
 		}
 		return out.String()
@@ -146,7 +146,7 @@ func TestPairSaysWhateverItHas(t *testing.T) {
 		"an exception":        {Exceptions: []exception{{Kind: "exception-body", Name: "Paper clay", Pair: course.Pair{Verdict: course.Risky, Reason: "Only this."}}}},
 	} {
 		var out bytes.Buffer
-		if err := p.pages.ExecuteTemplate(&out, "told", f); err != nil {
+		if err := p.Pages.ExecuteTemplate(&out, "told", f); err != nil {
 			t.Fatal(err)
 		}
 		if !strings.Contains(out.String(), "Only this.") {

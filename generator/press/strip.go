@@ -25,17 +25,6 @@ type mark struct {
 	Here                 bool           // the page is this state's own
 }
 
-// verdictWords are the keys of the words that pages say for the verdicts.
-var verdictWords = map[course.Verdict]string{
-	course.Yes:   "verdict-yes",
-	course.Label: "verdict-label",
-	course.Risky: "verdict-risky",
-	course.Never: "verdict-never",
-}
-
-// verdict says a verdict in a word.
-func (w words) verdict(v course.Verdict) (string, error) { return w.say(verdictWords[v]) }
-
 // strip makes the strip of a page, or nil when the course has no states and
 // where the first box of a calculator should stand in the first screen.
 func (i *impression) strip(a about, at place) *strip {
@@ -52,7 +41,7 @@ func (i *impression) strip(a about, at place) *strip {
 			Name:    state.Name,
 			Short:   state.Short,
 			Address: at.to(address.State(state.ID)),
-			Drawing: i.icons["state-"+state.ID],
+			Drawing: i.Icons["state-"+state.ID],
 			Here:    state.ID == a.state,
 		}
 		if named {

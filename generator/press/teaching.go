@@ -37,7 +37,7 @@ func (i *impression) teachingSheets() []sheet {
 	if !i.forTeaching {
 		return nil
 	}
-	title, description := i.say("teaching-page"), i.say("teaching-description")
+	title, description := i.Say("teaching-page"), i.Say("teaching-description")
 	g := gathering[*course.Unit]{
 		address: address.Teaching, title: title, description: description, size: i.teachingSize, name: unitName,
 		view: func(at place, g gatheredPage, units []*course.Unit) (pageView, error) {

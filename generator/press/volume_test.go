@@ -52,7 +52,7 @@ func TestChaptersAreAboutAsLargeAsThought(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			body, err := output(func(out *bytes.Buffer) error { return fill(out, i.inBook, chapter.kind.template, view) })
+			body, err := output(func(out *bytes.Buffer) error { return fill(out, i.InBook, chapter.kind.template, view) })
 			if err != nil {
 				t.Fatal(err)
 			}

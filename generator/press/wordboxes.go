@@ -70,7 +70,7 @@ func (p *impression) wordBox(b *boxView, c *form.Calculator, in *form.Input, fil
 func (p *impression) options(in *form.Input, standing, chosen string) []optionView {
 	var options []optionView
 	if standing == "" {
-		options = append(options, optionView{Label: p.say("calculator-choose")})
+		options = append(options, optionView{Label: p.Say("calculator-choose")})
 	}
 	for _, c := range p.settings.ChoicesFor(in) {
 		same := strings.EqualFold(chosen, c.ID) || strings.EqualFold(chosen, c.Label)

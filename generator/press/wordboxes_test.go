@@ -183,7 +183,7 @@ func TestStepsSayWhatProtectsFirst(t *testing.T) {
 	p.settings.Table = stagetest.Table()
 	answer := catalog.Solve("stage-plan", []form.Setting{{Name: "state", Text: "glaze-fired"}, {Name: "layers", Text: "enamel sprayed, decal"}}, p.settings)
 	var out bytes.Buffer
-	if err := p.pages.ExecuteTemplate(&out, "plan", steps(answer, "calculator.1", inLesson)); err != nil {
+	if err := p.Pages.ExecuteTemplate(&out, "plan", steps(answer, "calculator.1", inLesson)); err != nil {
 		t.Fatal(err)
 	}
 	root, err := html.Parse(&out)

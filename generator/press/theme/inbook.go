@@ -1,4 +1,4 @@
-package press
+package theme
 
 import (
 	"fmt"
@@ -14,25 +14,30 @@ import (
 // of a link stands the number of the chapter that it leads to. Nothing that was
 // printed is read again for it.
 
+// NumberSign parts the address of another chapter from its number, in views of
+// the book alone: its templates part the two.
+const NumberSign = "\t"
+
 // The functions that the book's templates call beside those that a theme writes.
 const (
 	targetIn  = "target"  // of an address of a view: where it leads
 	chapterIn = "chapter" // of the same: the number of the chapter there, as HTML
 )
 
-func target(to string) string {
-	to, _, _ = strings.Cut(to, numberSign)
+// Target returns the address without the number of its chapter.
+func Target(to string) string {
+	to, _, _ = strings.Cut(to, NumberSign)
 	return to
 }
 
 func chapter(to string) template.HTML {
-	_, number, _ := strings.Cut(to, numberSign)
-	return chapterTo(number)
+	_, number, _ := strings.Cut(to, NumberSign)
+	return ChapterTo(number)
 }
 
-// chapterTo is the number behind a link to another chapter, since paper cannot be
+// ChapterTo is the number behind a link to another chapter, since paper cannot be
 // pressed.
-func chapterTo(number string) template.HTML {
+func ChapterTo(number string) template.HTML {
 	if number == "" {
 		return ""
 	}

@@ -1,4 +1,4 @@
-package press
+package theme
 
 import (
 	"html/template"
@@ -9,18 +9,19 @@ import (
 // asSet prints a template as a theme would have it, for pages or for the book.
 func asSet(t *testing.T, source string, book bool, view any) (string, error) {
 	t.Helper()
-	theme := &Theme{words: words{"odd": `a < b & "c"`, "plain": "Plain"}, screen: map[string]bool{"trail": true},
-		icons: map[string]template.HTML{"trail": "<svg>trail</svg>", "kept": "<svg>kept</svg>"}}
-	parsed, err := template.New("").Funcs(theme.functions()).Parse(`{{define "piece"}}` + source + `{{end}}`)
+	look := &Theme{words: words{"odd": `a < b & "c"`, "plain": "Plain"}, screen: map[string]bool{"trail": true},
+		Icons: map[string]template.HTML{"trail": "<svg>trail</svg>", "kept": "<svg>kept</svg>"}}
+	parsed, err := template.New("").Funcs(look.functions()).Parse(`{{define "piece"}}` + source + `{{end}}`)
 	if err != nil {
 		t.Fatal(err)
 	}
-	made, err := theme.edition(parsed, book)
+	made, err := look.edition(parsed, book)
 	if err != nil {
 		return "", err
 	}
-	html, err := execute(made, "piece", view)
-	return string(html), err
+	var html strings.Builder
+	err = made.ExecuteTemplate(&html, "piece", view)
+	return html.String(), err
 }
 
 // odd is a view for pieces of a template.

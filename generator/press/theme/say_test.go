@@ -1,4 +1,4 @@
-package press
+package theme
 
 import (
 	"testing"
@@ -7,7 +7,7 @@ import (
 )
 
 func TestDuration(t *testing.T) {
-	p := newPress(t, small(t))
+	p := studio(t)
 	for _, c := range []struct {
 		minutes course.Duration
 		want    string
@@ -33,7 +33,7 @@ func TestDuration(t *testing.T) {
 }
 
 func TestDate(t *testing.T) {
-	p := newPress(t, small(t))
+	p := studio(t)
 	for _, c := range []struct{ iso, want string }{
 		{"2026-11-04", "4 November 2026"},
 		{"2026-02", "February 2026"},

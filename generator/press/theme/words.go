@@ -1,4 +1,4 @@
-package press
+package theme
 
 import (
 	"fmt"
@@ -49,9 +49,9 @@ func (w words) say(key string, values ...any) (string, error) {
 	return text, nil
 }
 
-// needed are the words that the press itself prints, with how many values each
+// Needed are the words that the press itself prints, with how many values each
 // takes: a theme must have them.
-var needed = map[string]int{
+var Needed = map[string]int{
 	"answers": 0, "answers-description": 0, "book": 0, "book-contents": 0, "book-description": 0, "calculator-choose": 0,
 	"calculators": 0, "calculators-description": 0, "card-description": 1, "card-title": 1, "cards": 0, "cards-description": 0,
 	"chart": 0, "chart-description": 0, "chart-media": 0, "contents": 0, "contents-description": 0, "extra": 0,
@@ -63,20 +63,23 @@ var needed = map[string]int{
 // checkNeeded reports the first of those words, in the order of the alphabet,
 // that cannot be said.
 func (w words) checkNeeded() error {
-	for _, key := range slices.Sorted(maps.Keys(needed)) {
-		if _, err := w.say(key, make([]any, needed[key])...); err != nil {
+	for _, key := range slices.Sorted(maps.Keys(Needed)) {
+		if _, err := w.say(key, make([]any, Needed[key])...); err != nil {
 			return err
 		}
 	}
 	return nil
 }
 
-// say returns the words of one of the needed keys. Open has seen that they can
+// Word returns the words of a key as they are; empty where there are none.
+func (t *Theme) Word(key string) string { return t.words[key] }
+
+// Say returns the words of one of the needed keys. Open has seen that they can
 // be said, so a fault is one of the program.
-func (t *Theme) say(key string, values ...any) string {
+func (t *Theme) Say(key string, values ...any) string {
 	text, err := t.words.say(key, values...)
-	if _, known := needed[key]; err != nil || !known {
-		panic(fmt.Sprintf("press: the words %q are not listed as needed: %v", key, err))
+	if _, known := Needed[key]; err != nil || !known {
+		panic(fmt.Sprintf("press: the words %q are not listed as Needed: %v", key, err))
 	}
 	return text
 }

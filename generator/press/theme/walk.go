@@ -1,4 +1,4 @@
-package press
+package theme
 
 import "text/template/parse"
 

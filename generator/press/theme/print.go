@@ -1,4 +1,4 @@
-package press
+package theme
 
 import (
 	"fmt"
@@ -10,22 +10,22 @@ import (
 // printFile says how large what must fit one printed sheet is.
 const printFile = "print.yaml"
 
-// printing is what the program must know of a theme's style sheets to set what
+// Printing is what the program must know of a theme's style sheets to set what
 // has to fit one sheet: the figures, in points unless they say otherwise.
-type printing struct {
-	Chart chartPrint `yaml:"chart"`
-	Card  cardPrint  `yaml:"card"`
+type Printing struct {
+	Chart ChartPrint `yaml:"chart"`
+	Card  CardPrint  `yaml:"card"`
 }
 
-// typeSize is a size of type, with the class that sets it.
-type typeSize struct {
+// TypeSize is a size of type, with the class that sets it.
+type TypeSize struct {
 	Class  string  `yaml:"class"`
 	Points float64 `yaml:"points"`
 }
 
-// chartPrint is the chart on its side.
-type chartPrint struct {
-	Sizes       []typeSize `yaml:"sizes"` // the largest first
+// ChartPrint is the chart on its side.
+type ChartPrint struct {
+	Sizes       []TypeSize `yaml:"sizes"` // the largest first
 	Height      float64    `yaml:"height"`
 	Around      float64    `yaml:"around"` // title, key, headings
 	RowPadding  float64    `yaml:"row-padding"`
@@ -37,9 +37,9 @@ type chartPrint struct {
 	NoteLetters float64    `yaml:"note-letters"` // under the table, in one of three columns
 }
 
-// cardPrint is a recap card upright, in two columns.
-type cardPrint struct {
-	Sizes   []typeSize `yaml:"sizes"` // the largest first
+// CardPrint is a recap card upright, in two columns.
+type CardPrint struct {
+	Sizes   []TypeSize `yaml:"sizes"` // the largest first
 	Height  float64    `yaml:"height"`
 	Column  float64    `yaml:"column"`
 	Leading float64    `yaml:"leading"` // of a line, in sizes of the type
@@ -48,8 +48,8 @@ type cardPrint struct {
 }
 
 // readPrinting reads the figures of a theme.
-func readPrinting(theme fs.FS) (printing, error) {
-	var p printing
+func readPrinting(theme fs.FS) (Printing, error) {
+	var p Printing
 	data, err := fs.ReadFile(theme, printFile)
 	if err == nil {
 		err = yaml.Load(data, &p, yaml.WithKnownFields())
@@ -78,9 +78,9 @@ func readPrinting(theme fs.FS) (printing, error) {
 	return p, nil
 }
 
-// largest returns the class of the largest size for which something fits; of what
+// Largest returns the class of the largest size for which something fits; of what
 // fits in none, the smallest.
-func largest(sizes []typeSize, fits func(points float64) bool) string {
+func Largest(sizes []TypeSize, fits func(points float64) bool) string {
 	class := ""
 	for _, size := range sizes {
 		if class = size.Class; fits(size.Points) {

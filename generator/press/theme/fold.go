@@ -1,4 +1,4 @@
-package press
+package theme
 
 import (
 	"html/template"
@@ -29,7 +29,7 @@ func (t *Theme) edition(parsed *template.Template, book bool) (*template.Templat
 // fold sets the words and drawings that a piece of a template asks for by name,
 // and that are the same on every page, into the template itself. A large course
 // prints thousands of pages; looking the same words up on each of them was a
-// quarter of the printing.
+// quarter of the Printing.
 func (t *Theme) fold(l *parse.ListNode, book bool) {
 	for i, n := range l.Nodes {
 		if text, ok := t.constant(n, book); ok {

@@ -1,4 +1,10 @@
-package press
+// Package theme is a look: the templates, words, drawings and sizes of print that
+// pages are made with. It exists so that a theme which lacks something is an error
+// before anything is printed, and so that one set of templates serves a page on a
+// screen and a chapter of the book.
+//
+// theme knows no course and no view; what pages hold is the press's.
+package theme
 
 import (
 	"fmt"
@@ -7,47 +13,32 @@ import (
 	"path"
 	"strings"
 	"text/template/parse"
-
-	"slipbook/generator/markup"
 )
 
 // Theme is a look: its templates, words and drawings, read and checked. It knows
 // no course, and is only read once it is made.
 type Theme struct {
-	pages  *template.Template // for pages
-	inBook *template.Template // the same for chapters of the book
+	Pages  *template.Template // for pages
+	InBook *template.Template // the same for chapters of the book
+	Print  Printing
+	Icons  map[string]template.HTML // by name without ".svg"
 	words  words
-	print  printing
-	icons  map[string]template.HTML // by name without ".svg"
-	screen map[string]bool          // those that only a screen shows
+	screen map[string]bool // the drawings that only a screen shows
 }
-
-// The pieces that stand before and after the words of every page; they take the
-// page's shell. Of frameHead each page has its own; what frameTop and frameEnd
-// print must depend on the kind of page, its folder and its strip alone.
-const (
-	frameHead = "frame-head"
-	frameTop  = "frame-top"
-	frameEnd  = "frame-end"
-)
 
 // Open reads a theme from its folder. Every fault that can be seen without
 // printing is an error: a template that does not parse or that is missing, a word
 // that words.yaml lacks, an element that only a screen shows and that ends where
-// the book cannot leave it out. So is a block that the press itself has no view
-// of, since no page with one could be printed.
-func Open(theme fs.FS) (*Theme, error) {
-	if err := checkViews(markup.Kinds(), blockViews()); err != nil {
-		return nil, err
-	}
+// the book cannot leave it out. wanted are the templates that it must have.
+func Open(folder fs.FS, wanted []string) (*Theme, error) {
 	t := &Theme{}
-	if err := t.read(theme); err != nil {
+	if err := t.read(folder, wanted); err != nil {
 		return nil, fmt.Errorf("theme: %w", err)
 	}
 	return t, nil
 }
 
-func (t *Theme) read(theme fs.FS) error {
+func (t *Theme) read(theme fs.FS, wanted []string) error {
 	data, err := fs.ReadFile(theme, "words.yaml")
 	if err != nil {
 		return err
@@ -58,10 +49,10 @@ func (t *Theme) read(theme fs.FS) error {
 	if err := t.words.checkNeeded(); err != nil {
 		return err
 	}
-	if t.print, err = readPrinting(theme); err != nil {
+	if t.Print, err = readPrinting(theme); err != nil {
 		return err
 	}
-	if t.icons, t.screen, err = readIcons(theme); err != nil {
+	if t.Icons, t.screen, err = readIcons(theme); err != nil {
 		return err
 	}
 	parsed, err := template.New("").Option("missingkey=error").Funcs(t.functions()).
@@ -69,35 +60,21 @@ func (t *Theme) read(theme fs.FS) error {
 	if err != nil {
 		return err
 	}
-	if err := lacks(parsed); err != nil {
-		return err
+	for _, name := range wanted {
+		if parsed.Lookup(name) == nil {
+			return fmt.Errorf("it has no template %q", name)
+		}
 	}
 	for _, one := range parsed.Templates() {
 		if err := t.checkWords(one.Tree); err != nil {
 			return err
 		}
 	}
-	if t.inBook, err = t.edition(parsed, true); err != nil {
+	if t.InBook, err = t.edition(parsed, true); err != nil {
 		return err
 	}
-	t.pages, err = t.edition(parsed, false)
+	t.Pages, err = t.edition(parsed, false)
 	return err
-}
-
-// lacks reports the first template that every theme must have and this one lacks.
-func lacks(t *template.Template) error {
-	wanted := []string{frameHead, frameTop, frameEnd, bookKind.template, volumeKind.template, "calculator-standing",
-		careMark, careWho, careLine, careWhole, careKey, careShort}
-	for _, kind := range pageKinds {
-		wanted = append(wanted, kind.template)
-	}
-	wanted = append(wanted, markup.Kinds()...)
-	for _, name := range wanted {
-		if t.Lookup(name) == nil {
-			return fmt.Errorf("it has no template %q", name)
-		}
-	}
-	return nil
 }
 
 // readIcons reads the theme's drawings. They stand inside pages as they are:
@@ -132,14 +109,14 @@ func (t *Theme) functions() template.FuncMap {
 		"date":        t.words.date,
 		"verdict":     t.words.verdict,
 		"icon":        t.icon,
-		targetIn:      target,
+		targetIn:      Target,
 		chapterIn:     chapter,
 	}
 }
 
 // icon returns one of the theme's drawings.
 func (t *Theme) icon(name string) (template.HTML, error) {
-	drawing, ok := t.icons[name]
+	drawing, ok := t.Icons[name]
 	if !ok {
 		return "", fmt.Errorf("the theme has no drawing icons/%s.svg", name)
 	}
@@ -149,13 +126,13 @@ func (t *Theme) icon(name string) (template.HTML, error) {
 // checkWords finds the first word that a template asks for and words.yaml
 // lacks. It sees only keys written out in the template; the press itself
 // reports the others when it prints.
-func (p *Theme) checkWords(t *parse.Tree) error {
-	if t == nil {
+func (t *Theme) checkWords(tree *parse.Tree) error {
+	if tree == nil {
 		return nil
 	}
-	for _, key := range wordsOf(t.Root) {
-		if _, ok := p.words[key]; !ok {
-			return fmt.Errorf("template %q asks for the word %q, which words.yaml lacks", t.Name, key)
+	for _, key := range wordsOf(tree.Root) {
+		if _, ok := t.words[key]; !ok {
+			return fmt.Errorf("template %q asks for the word %q, which words.yaml lacks", tree.Name, key)
 		}
 	}
 	return nil

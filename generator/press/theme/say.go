@@ -1,4 +1,4 @@
-package press
+package theme
 
 import (
 	"fmt"
@@ -56,3 +56,14 @@ func (w words) date(iso string) (string, error) {
 	}
 	return iso, nil
 }
+
+// verdictWords are the keys of the words that pages say for the verdicts.
+var verdictWords = map[course.Verdict]string{
+	course.Yes:   "verdict-yes",
+	course.Label: "verdict-label",
+	course.Risky: "verdict-risky",
+	course.Never: "verdict-never",
+}
+
+// verdict says a verdict in a word.
+func (w words) verdict(v course.Verdict) (string, error) { return w.say(verdictWords[v]) }
