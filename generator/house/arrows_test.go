@@ -15,7 +15,7 @@ var floors = []string{
 	"calculators/form", "calculators/catalog", "calculators/stage/stagetest", "calculators/stage/stagetest/oracle",
 	"calculators/catalog/catalogtest", "calculators/wasm",
 	"themes", "generator/finding", "generator/notices", "generator/pool", "generator/source", "generator/course", "generator/course/coursetest",
-	"generator/markup", "generator/address", "generator/proof", "generator/assets", "generator/assets/carry", "generator/press/theme", "generator/press",
+	"generator/markup", "generator/address", "generator/proof", "generator/assets", "generator/assets/carry", "generator/press/theme", "generator/press/desk", "generator/press",
 	"generator/shelf", "generator/preview", "generator/terminal", "generator", "generator/house", "generator/trial",
 }
 
@@ -38,7 +38,8 @@ var arrows = map[string]string{
 	"generator/assets/carry":             "generator/assets",
 	"generator/course":                   "generator/finding generator/pool generator/source",
 	"generator/markup":                   "generator/finding generator/source",
-	"generator/press":                    "generator/address generator/assets generator/course generator/markup generator/notices generator/press/theme generator/proof",
+	"generator/press":                    "generator/address generator/assets generator/course generator/markup generator/notices generator/press/desk generator/press/theme generator/proof",
+	"generator/press/desk":               "generator/address generator/markup",
 	"generator/press/theme":              "generator/course",
 	"generator/preview":                  "generator/finding",
 	"generator/proof":                    "generator/address generator/course generator/finding generator/markup generator/pool generator/source",

@@ -7,11 +7,11 @@ import (
 
 	"slipbook/calculators/catalog"
 	"slipbook/calculators/form"
-	"slipbook/calculators/formula"
 	"slipbook/calculators/stage"
 	"slipbook/generator/address"
 	"slipbook/generator/course"
 	"slipbook/generator/markup"
+	"slipbook/generator/press/desk"
 )
 
 // calculatorView is a calculator as its piece prints it: the form, and what
@@ -28,14 +28,14 @@ type calculatorView struct {
 	Cautions []string // besides
 	Notes    []string
 
-	First, More []choiceView // boxes in sight at once, and behind "more"
-	Main, Aside []outputView // answers in sight, and behind "other scales"
-	Columns     []columnView
+	First, More []desk.Choice // boxes in sight at once, and behind "more"
+	Main, Aside []desk.Output // answers in sight, and behind "other scales"
+	Columns     []desk.Column
 	Steps       bool   // its rows are the steps of a plan
 	Home        string // where the handbook's root is, from this page; of a plan, as the two below
 	You         string // what an answer calls the reader, who does most steps
-	Blank       stepView
-	Sheet       *sheetView // nil when nothing is weighed
+	Blank       desk.Step
+	Sheet       *desk.Sheet // nil when nothing is weighed
 
 	Standing template.HTML // what no lesson changes: example, formulas, table
 }
@@ -43,22 +43,9 @@ type calculatorView struct {
 // standingView is the part of a calculator that is the same wherever it stands.
 type standingView struct {
 	Own      bool
-	Example  exampleView
-	Formulas []formulaView
-	Table    tableView
-}
-
-// outputView is the place of one answer.
-type outputView struct {
-	Name, Label, Unit string
-	Words             bool // holds words, not a number
-	Headed            bool // the headline says it, too
-}
-
-// columnView is the heading of one column of rows.
-type columnView struct {
-	Name, Label, Unit string
-	Words             bool // holds words, not numbers
+	Example  desk.Example
+	Formulas []desk.Formula
+	Table    desk.Table
 }
 
 // homeFrom is where the handbook's root is, from where the calculators' folder
@@ -68,36 +55,6 @@ func homeFrom(folder string) string {
 		return "../"
 	}
 	return strings.TrimSuffix(folder, address.CalculatorFolder)
-}
-
-// sheetView is the button to a mixing sheet, with what is weighed in the order
-// in which it goes into the bucket, and what of it alone. An answer with rows
-// has its own order.
-type sheetView struct{ Order, Alone string }
-
-func sheetOf(c *form.Calculator) *sheetView {
-	if len(c.Weigh) == 0 && !c.WeighRows {
-		return nil
-	}
-	v := &sheetView{Order: strings.Join(c.Weigh, " ")}
-	for _, name := range c.Weigh {
-		if c.Output(name).Alone {
-			v.Alone = name
-		}
-	}
-	return v
-}
-
-// formulaView is one formula with its letters explained.
-type formulaView struct {
-	Math  template.HTML
-	Where []symbolView
-}
-
-// symbolView is a letter of a formula, or several, with what is meant.
-type symbolView struct {
-	Letter template.HTML
-	Means  string
 }
 
 // calculatorView makes the view of a calculator. fill is what a lesson filled
@@ -116,20 +73,18 @@ func (i *impression) calculatorView(c *form.Calculator, fill []markup.Setting, n
 		Title:    c.Title,
 		Purpose:  markup.Bind(c.Purpose),
 		Care:     i.care(at, course.Care{Hazards: c.Hazards}),
-		Cautions: bound(c.Cautions),
-		Notes:    bound(c.Notes),
+		Cautions: desk.Bound(c.Cautions),
+		Notes:    desk.Bound(c.Notes),
 		Standing: standing,
 	}
 	if at.book != nil { // where nothing can be filled in
 		return v, nil
 	}
 	v.Settings, v.Folder, v.Home = i.settings.Sums(c).Encode(), folder, homeFrom(folder)
-	v.Columns, v.Steps, v.Blank = columns(c), c.Steps, stepView{Blank: true}
-	v.You, v.Sheet = catalog.Doer(i.course.Language, stage.Student), sheetOf(c)
-	v.First, v.More = i.choices(c, fill, v.ID)
-	leadOn(c, folder, v.First)
-	leadOn(c, folder, v.More)
-	v.Main, v.Aside = outputs(c)
+	v.Columns, v.Steps, v.Blank = desk.Columns(c), c.Steps, desk.Step{Blank: true}
+	v.You, v.Sheet = catalog.Doer(i.course.Language, stage.Student), desk.SheetOf(c)
+	v.First, v.More = i.forms().Boxes(c, fill, v.ID, folder)
+	v.Main, v.Aside = desk.Outputs(c)
 	return v, nil
 }
 
@@ -182,12 +137,10 @@ func (i *impression) standing(c *form.Calculator, number int, at place) (templat
 		return html.(template.HTML), nil
 	}
 	v := standingView{
-		Own:     number == 0,
-		Example: i.example(c, at.id(address.CalculatorID(number)), at),
-		Table:   printedTable(c, c.Printed(i.settings)),
-	}
-	for _, f := range c.Formulas() {
-		v.Formulas = append(v.Formulas, shownFormula(f))
+		Own:      number == 0,
+		Example:  i.forms().Example(c, at.id(address.CalculatorID(number)), key.folder, func(lesson string) string { return lessonFrom(at, lesson) }),
+		Formulas: desk.Formulas(c),
+		Table:    i.forms().Table(c),
 	}
 	html, err := execute(i.templatesAt(at), "calculator-standing", v)
 	if err == nil && at.book == nil {
@@ -196,68 +149,17 @@ func (i *impression) standing(c *form.Calculator, number int, at place) (templat
 	return html, err
 }
 
-// shownFormula makes the view of a formula.
-func shownFormula(f formula.Formula) formulaView {
-	v := formulaView{Math: template.HTML(f.MathML())}
-	for _, s := range f.Where {
-		v.Where = append(v.Where, symbolView{letters(s.Letter), s.Means})
-	}
-	return v
+// forms are what the calculators of the course are shown with.
+func (i *impression) forms() desk.Desk {
+	return desk.Desk{Settings: i.settings, Choose: i.Say("calculator-choose")}
 }
 
-// letters sets what follows an underline below the line: "V_1, V_2".
-func letters(text string) template.HTML {
-	var b strings.Builder
-	for n, piece := range strings.Split(template.HTMLEscapeString(text), "_") {
-		if n == 0 {
-			b.WriteString(piece)
-			continue
-		}
-		end := strings.IndexAny(piece+" ", " ,;")
-		b.WriteString("<sub>" + piece[:end] + "</sub>" + piece[end:])
+// lessonFrom returns where a lesson is from a step: on a page the long way round
+// by the handbook's root, which is the same from all pages of one depth, so that
+// what was printed of a calculator can be kept.
+func lessonFrom(at place, lesson string) string {
+	if at.book != nil {
+		return at.to(lesson)
 	}
-	return template.HTML(b.String())
-}
-
-// outputs parts the places of the answers into those in sight and the others.
-func outputs(c *form.Calculator) (inSight, aside []outputView) {
-	for _, o := range c.Outputs {
-		v := outputView{o.Name, markup.Bind(o.Label), shownUnit(o.Unit), o.Text, o.Headed}
-		if o.Aside {
-			aside = append(aside, v)
-		} else {
-			inSight = append(inSight, v)
-		}
-	}
-	return inSight, aside
-}
-
-// bound are texts in which a number and its unit stay together.
-func bound(texts []string) []string {
-	all := make([]string, len(texts))
-	for n, text := range texts {
-		all[n] = markup.Bind(text)
-	}
-	return all
-}
-
-// shownUnit is a unit as it stands beside a number; "1" is none.
-func shownUnit(unit string) string {
-	if unit == "1" {
-		return ""
-	}
-	return unit
-}
-
-// columns are the headings of a calculator's rows, with their units.
-func columns(c *form.Calculator) []columnView {
-	headed := make([]columnView, len(c.Columns))
-	for i, column := range c.Columns {
-		v := columnView{Name: column.Name, Label: column.Label, Unit: shownUnit(column.Unit), Words: column.Text}
-		if v.Unit != "" {
-			v.Label += ", " + v.Unit
-		}
-		headed[i] = v
-	}
-	return headed
+	return homeFrom(at.to(address.CalculatorFolder)) + lesson
 }

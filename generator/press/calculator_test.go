@@ -123,7 +123,7 @@ func TestWorkedExampleFillsTheForm(t *testing.T) {
 	wantHolds(t, printCalculator(t, p, "slip-density", 1),
 		`href="?calculator=slip-density&amp;mass=212.4&amp;mass.unit=g&amp;tare=62.4&amp;tare.unit=g&amp;volume=100&amp;volume.unit=mL#calculator.1"`)
 	for _, c := range catalog.All() {
-		link := p.example(c, "calculator.1", inLesson).Link
+		link := p.forms().Example(c, "calculator.1", "../calculators/", func(string) string { return "" }).Link
 		request, _, _ := strings.Cut(strings.TrimPrefix(link, "?"), "#")
 		answer := string(catalog.Respond([]byte(request), p.settings))
 		if strings.Contains(answer, "error.") || !strings.Contains(answer, "headline=") {
@@ -139,19 +139,6 @@ func TestOwnPageHasHeadings(t *testing.T) {
 	wantHolds(t, among, `aria-labelledby="calculator.1.name"`, "<details")
 	if strings.Contains(among, "<h2") {
 		t.Error("a calculator in a lesson has headings, which may skip a level there")
-	}
-}
-
-func TestLettersBelowTheLine(t *testing.T) {
-	for text, want := range map[string]string{
-		"d":        "d",
-		"V_1, V_2": "V<sub>1</sub>, V<sub>2</sub>",
-		"u_M":      "u<sub>M</sub>",
-		"a<b":      "a&lt;b",
-	} {
-		if got := string(letters(text)); got != want {
-			t.Errorf("%q became %q, want %q", text, got, want)
-		}
 	}
 }
 

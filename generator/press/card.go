@@ -6,6 +6,7 @@ import (
 	"slipbook/calculators/stage"
 	"slipbook/generator/address"
 	"slipbook/generator/course"
+	"slipbook/generator/press/desk"
 	"slipbook/generator/proof"
 )
 
@@ -29,7 +30,7 @@ type cardView struct {
 	Best    *link
 	Tell    string // how to tell the best state
 	Ways    []line // of working it in its best state
-	Plan    []stepView
+	Plan    []desk.Step
 	Looks   []looksView
 	Faults  []faultView
 	Lessons []link
@@ -138,7 +139,7 @@ func (i *impression) someCare(m course.Medium) []course.Care {
 
 // cardPlan is the order of work from the best state on, as the planner returns it,
 // each step with its hazards in the short form.
-func (i *impression) cardPlan(m course.Medium) []stepView {
+func (i *impression) cardPlan(m course.Medium) []desk.Step {
 	t := i.settings.Table
 	if t == nil {
 		return nil
@@ -161,5 +162,5 @@ func (i *impression) cardPlan(m course.Medium) []stepView {
 	if p.Conflict != nil {
 		return nil
 	}
-	return shortSteps(p.Steps, i.course.Language)
+	return desk.ShortSteps(p.Steps, i.course.Language)
 }

@@ -4,6 +4,7 @@ import (
 	"unicode/utf8"
 
 	"slipbook/generator/course"
+	"slipbook/generator/press/desk"
 	"slipbook/generator/press/theme"
 )
 
@@ -39,7 +40,7 @@ func (v cardView) letters() []int {
 		all = append(all, count(l.Name+l.Short)+12+l.Safety.markLetters())
 	}
 	for _, step := range v.Plan {
-		all = append(all, step.letters()...)
+		all = append(all, stepLetters(step)...)
 	}
 	for _, l := range v.Looks {
 		letters := count(l.Lesson.Title) + 2
@@ -133,4 +134,13 @@ func count(text string) int {
 		}
 	}
 	return n
+}
+
+// stepLetters counts what a step takes on one sheet.
+func stepLetters(s desk.Step) []int {
+	all := []int{count(s.What) + 3}
+	for _, text := range s.Guards() {
+		all = append(all, count(text)+len("Take care: "))
+	}
+	return all
 }

@@ -10,6 +10,7 @@ import (
 	"slipbook/calculators/catalog"
 	"slipbook/calculators/stage"
 	"slipbook/generator/course"
+	"slipbook/generator/press/desk"
 )
 
 // TestStepsOnACardCarryTheirHazards plans each medium of the demo course from
@@ -23,7 +24,7 @@ func TestStepsOnACardCarryTheirHazards(t *testing.T) {
 		for state := range table.States {
 			plan := table.Plan(stage.Wish{State: state, Body: -1, Food: true, Layers: []stage.Layer{{Medium: medium}}})
 			cautions := ""
-			for n, step := range shortSteps(plan.Steps, "en-GB") {
+			for n, step := range desk.ShortSteps(plan.Steps, "en-GB") {
 				var out bytes.Buffer
 				if err := p.Pages.ExecuteTemplate(&out, "step-short", step); err != nil {
 					t.Fatal(err)
@@ -85,13 +86,13 @@ func TestCardPlansForFood(t *testing.T) {
 
 // stepTexts are the texts of a step by the name under which a script fills each
 // in.
-var stepTexts = map[string]func(*stepView, string){
-	"title": func(s *stepView, text string) { s.Title = text }, "what": func(s *stepView, text string) { s.What = text },
-	"wear": func(s *stepView, text string) { s.Wear = text }, "place": func(s *stepView, text string) { s.Place = text },
-	"who": func(s *stepView, text string) { s.Who = text }, "caution": func(s *stepView, text string) { s.Caution = text },
-	"risk": func(s *stepView, text string) { s.Risk = text },
-	"ask":  func(s *stepView, text string) { s.Ask = text }, "wait": func(s *stepView, text string) { s.Wait = text },
-	"why": func(s *stepView, text string) { s.Why = text }, "trouble": func(s *stepView, text string) { s.Trouble = text },
+var stepTexts = map[string]func(*desk.Step, string){
+	"title": func(s *desk.Step, text string) { s.Title = text }, "what": func(s *desk.Step, text string) { s.What = text },
+	"wear": func(s *desk.Step, text string) { s.Wear = text }, "place": func(s *desk.Step, text string) { s.Place = text },
+	"who": func(s *desk.Step, text string) { s.Who = text }, "caution": func(s *desk.Step, text string) { s.Caution = text },
+	"risk": func(s *desk.Step, text string) { s.Risk = text },
+	"ask":  func(s *desk.Step, text string) { s.Ask = text }, "wait": func(s *desk.Step, text string) { s.Wait = text },
+	"why": func(s *desk.Step, text string) { s.Why = text }, "trouble": func(s *desk.Step, text string) { s.Trouble = text },
 }
 
 // TestStepSaysWhateverItHas gives a step one text at a time, and wants each to
@@ -99,16 +100,16 @@ var stepTexts = map[string]func(*stepView, string){
 // stands before what to do. The step that a script fills in has a place for each.
 func TestStepSaysWhateverItHas(t *testing.T) {
 	p := newPress(t, small(t))
-	printed := func(form string, s stepView) string {
+	printed := func(form string, s desk.Step) string {
 		var out bytes.Buffer
 		if err := p.Pages.ExecuteTemplate(&out, form, s); err != nil {
 			t.Fatal(err)
 		}
 		return out.String()
 	}
-	blank := printed("plan-title", stepView{Blank: true}) + printed("plan-step", stepView{Blank: true})
+	blank := printed("plan-title", desk.Step{Blank: true}) + printed("plan-step", desk.Step{Blank: true})
 	for name, put := range stepTexts {
-		s := stepView{Who: catalog.Doer("en-GB", stage.Student), You: catalog.Doer("en-GB", stage.Student), What: "Do this."}
+		s := desk.Step{Who: catalog.Doer("en-GB", stage.Student), You: catalog.Doer("en-GB", stage.Student), What: "Do this."}
 		if name == "who" {
 			s.Who = catalog.Doer("en-GB", stage.Instructor)
 		}
@@ -128,7 +129,7 @@ func TestStepSaysWhateverItHas(t *testing.T) {
 			t.Errorf("a card does not say %s: %s", name, card)
 		}
 	}
-	guarded := stepView{Wear: "a mask", Lesson: "../safety/dust.html", What: "Do this."}
+	guarded := desk.Step{Wear: "a mask", Lesson: "../safety/dust.html", What: "Do this."}
 	if page := printed("plan-step", guarded); !strings.Contains(page, `href="../safety/dust.html"`) || !strings.Contains(blank, "data-lesson") {
 		t.Errorf("no way to the lesson: %s", page)
 	}

@@ -14,50 +14,8 @@ import (
 	"slipbook/calculators/stage"
 	"slipbook/calculators/stage/stagetest"
 	"slipbook/generator/markup"
+	"slipbook/generator/press/desk"
 )
-
-func TestChoicesOfAnInput(t *testing.T) {
-	p := calculatorPress(t, '.')
-	plan := catalog.Find("stage-plan")
-	for _, tt := range []struct{ name, input, filled, chosen, first string }{
-		{"needed and blank", "state", "", "", ""},
-		{"filled in by its id", "state", "bone-dry", "bone-dry", ""},
-		{"filled in by its label", "state", "Bone dry", "bone-dry", ""},
-		{"a default stands", "places", "", "same", "same"},
-		{"filled in over a default", "places", "different", "different", "same"},
-	} {
-		t.Run(tt.name, func(t *testing.T) {
-			box := p.box(plan, plan.Input(tt.input), tt.filled, "calculator.1")
-			if got := box.Choices[0].ID; got != tt.first {
-				t.Errorf("the first choice is %q, want %q", got, tt.first)
-			}
-			chosen := ""
-			for _, c := range box.Choices {
-				if c.Chosen {
-					chosen += c.ID
-				}
-			}
-			if chosen != tt.chosen {
-				t.Errorf("chosen: %q, want %q", chosen, tt.chosen)
-			}
-		})
-	}
-}
-
-func TestChoiceAmongAlternativesMayStayBlank(t *testing.T) {
-	fit := catalog.Find("slip-fit")
-	for i := range fit.Inputs {
-		in := &fit.Inputs[i]
-		if !in.Bodies || in.Group == "" {
-			continue
-		}
-		if box := calculatorPress(t, '.').box(fit, in, "", "calculator.1"); box.Choices[0].ID != "" || box.Default != "" {
-			t.Errorf("%s cannot be left to its alternative: %+v", in.Name, box.Choices)
-		}
-		return
-	}
-	t.Error("slip-fit has no choice among its alternatives: this test looks at the wrong place")
-}
 
 // TestClaysAreOffered wants the course's clays to be offered where a number is
 // asked that they fill in, and no empty chooser where it names none.
@@ -183,7 +141,7 @@ func TestStepsSayWhatProtectsFirst(t *testing.T) {
 	p.settings.Table = stagetest.Table()
 	answer := catalog.Solve("stage-plan", []form.Setting{{Name: "state", Text: "glaze-fired"}, {Name: "layers", Text: "enamel sprayed, decal"}}, p.settings)
 	var out bytes.Buffer
-	if err := p.Pages.ExecuteTemplate(&out, "plan", steps(answer, "calculator.1", inLesson)); err != nil {
+	if err := p.Pages.ExecuteTemplate(&out, "plan", desk.Steps(answer, "calculator.1", func(lesson string) string { return lessonFrom(inLesson, lesson) })); err != nil {
 		t.Fatal(err)
 	}
 	root, err := html.Parse(&out)
@@ -229,5 +187,26 @@ func TestOnlyPlansLoadTheTable(t *testing.T) {
 		if has := strings.Contains(string(data), "assets/table-"); has != wants {
 			t.Errorf("%s loads the decoration table: %t", address, has)
 		}
+	}
+}
+
+// TestBoxesLeadOn wants a box that asks for a shrinkage to lead to the test
+// bars, from wherever the form stands, and to a calculator that exists.
+func TestBoxesLeadOn(t *testing.T) {
+	p := calculatorPress(t, '.')
+	wantHolds(t, printCalculator(t, p, "shrinkage-size", 1), `<a href="../calculators/shrinkage-test.html">`)
+	leads := 0
+	for _, c := range catalog.All() {
+		for _, in := range c.Inputs {
+			if in.Finds == "" {
+				continue
+			}
+			if leads++; catalog.Find(in.Finds) == nil || in.Finds == c.Name {
+				t.Errorf("%s of %s leads to %q", in.Name, c.Name, in.Finds)
+			}
+		}
+	}
+	if leads < 3 {
+		t.Errorf("only %d boxes lead on", leads)
 	}
 }

@@ -1,4 +1,9 @@
-package press
+// Package desk makes what a page shows of a calculator: the boxes of its form, a
+// worked example, a table for the wall, the steps of a plan. It exists so that all
+// that a template prints of a calculator is worked out in one place, from its
+// declaration and what the course sets; where it stands in the handbook is the
+// press's.
+package desk
 
 import (
 	"fmt"
@@ -13,14 +18,20 @@ import (
 // every instructor asks for.
 const firstBoxes = 3
 
-// choiceView is one input, or a group of alternatives with "or" between them.
-type choiceView struct{ Sides [][]boxView }
+// Desk is what all calculators of a course are shown with.
+type Desk struct {
+	Settings form.Settings // what they must know of the course
+	Choose   string        // the words of a chooser while nothing is chosen
+}
+
+// Choice is one input, or a group of alternatives with "or" between them.
+type Choice struct{ Sides [][]Box }
 
 // Several reports whether there is a choice at all.
-func (c choiceView) Several() bool { return len(c.Sides) > 1 }
+func (c Choice) Several() bool { return len(c.Sides) > 1 }
 
-// boxView is one input of a form.
-type boxView struct {
+// Box is one input of a form.
+type Box struct {
 	ID      string
 	Name    string
 	Label   string
@@ -30,33 +41,34 @@ type boxView struct {
 	Default string // as typed, in the course's style
 	Group   string
 	Side    string
-	List    bool       // of numbers: a box each
-	Most    int        // of a list, and of rows: how many it may have
-	Step    string     // what − and + change it by, where that is no matter of how it was typed
-	Unit    string     // the only unit; empty for none and for several
-	Units   []unitView // to choose from; empty unless several
-	Values  []valueView
-	Choices []optionView // instead of numbers: one of these
-	Words   bool         // instead of numbers: words
-	Rows    *rowsView    // of words that name layers: what to choose them at
+	List    bool   // of numbers: a box each
+	Most    int    // of a list, and of rows: how many it may have
+	Step    string // what − and + change it by, where that is no matter of how it was typed
+	Unit    string // the only unit; empty for none and for several
+	Units   []Unit // to choose from; empty unless several
+	Values  []Value
+	Choices []Option // instead of numbers: one of these
+	Words   bool     // instead of numbers: words
+	Rows    *Rows    // of words that name layers: what to choose them at
 }
 
-// unitView is one unit of a chooser.
-type unitView struct {
+// Unit is one unit of a chooser.
+type Unit struct {
 	ID     string
 	Chosen bool
 }
 
-// valueView is one box to type in.
-type valueView struct {
+// Value is one box to type in.
+type Value struct {
 	ID, Box, Name, Mode string
 	Count               int // in a list, from 1
 	Text                string
 }
 
-// choices makes the boxes of a form, groups of alternatives together, parted
-// into those in sight and those behind "more". id is the calculator's.
-func (p *impression) choices(c *form.Calculator, fill []markup.Setting, id string) (first, more []choiceView) {
+// Boxes returns the boxes of a form, groups of alternatives together, parted into
+// those in sight and those behind "more". fill is what a lesson filled in, id the
+// calculator's, folder where the calculators' own pages are from the page.
+func (d Desk) Boxes(c *form.Calculator, fill []markup.Setting, id, folder string) (first, more []Choice) {
 	filled := map[string]string{}
 	for _, f := range fill {
 		filled[f.Name] = strings.TrimSpace(f.Value)
@@ -64,28 +76,30 @@ func (p *impression) choices(c *form.Calculator, fill []markup.Setting, id strin
 	var last *form.Input
 	for n := range c.Inputs {
 		in := &c.Inputs[n]
-		if !p.offered(in) {
+		if !d.offered(in) {
 			continue
 		}
 		part := &more
 		if in.First {
 			part = &first
 		}
-		box := p.box(c, in, filled[in.Name], id)
+		box := d.box(c, in, filled[in.Name], id)
 		switch {
 		case last == nil || in.Group == "" || in.Group != last.Group || in.First != last.First:
-			*part = append(*part, choiceView{[][]boxView{{box}}})
+			*part = append(*part, Choice{[][]Box{{box}}})
 		default:
 			join(&(*part)[len(*part)-1], box)
 		}
 		last = in
 	}
+	leadOn(c, folder, first)
+	leadOn(c, folder, more)
 	return first, more
 }
 
 // leadOn sets in the boxes of a calculator the way to the calculators that find
 // out what somebody may not know. folder is where those are from the page.
-func leadOn(c *form.Calculator, folder string, choices []choiceView) {
+func leadOn(c *form.Calculator, folder string, choices []Choice) {
 	for _, choice := range choices {
 		for _, side := range choice.Sides {
 			for i := range side {
@@ -98,21 +112,21 @@ func leadOn(c *form.Calculator, folder string, choices []choiceView) {
 }
 
 // join adds a box to a group: to its last side, or as a new one.
-func join(c *choiceView, box boxView) {
+func join(c *Choice, box Box) {
 	last := len(c.Sides) - 1
 	if c.Sides[last][0].Side == box.Side {
 		c.Sides[last] = append(c.Sides[last], box)
 		return
 	}
-	c.Sides = append(c.Sides, []boxView{box})
+	c.Sides = append(c.Sides, []Box{box})
 }
 
 // box makes the view of one input. A value that the lesson filled in stands in
 // the box with its unit chosen; else a constant stands there, and what differs
 // from pot to pot is blank. The default of an alternative is not written into
 // its box, since the catalog lets it stand in when the whole group is blank.
-func (p *impression) box(c *form.Calculator, in *form.Input, filled, id string) boxView {
-	b := boxView{
+func (d Desk) box(c *form.Calculator, in *form.Input, filled, id string) Box {
+	b := Box{
 		ID:    id + "." + in.Name,
 		Name:  in.Name,
 		Label: markup.Bind(in.Label),
@@ -123,13 +137,13 @@ func (p *impression) box(c *form.Calculator, in *form.Input, filled, id string) 
 		Step:  in.Step(),
 	}
 	if in.Group == "" {
-		b.Default = p.defaultOf(in)
+		b.Default = d.defaultOf(in)
 	} else {
 		b.Side = sideOf(in)
-		b.Still = p.alternatives(c, in)
+		b.Still = d.alternatives(c, in)
 	}
 	if inWords(in) {
-		p.wordBox(&b, c, in, filled)
+		d.wordBox(&b, c, in, filled)
 		return b
 	}
 	texts := []string{b.Default}
@@ -144,7 +158,7 @@ func (p *impression) box(c *form.Calculator, in *form.Input, filled, id string) 
 	}
 	b.Unit, b.Units = unitsFor(in.Kind, unit)
 	for n, text := range texts {
-		v := valueView{ID: b.ID, Box: b.ID, Name: in.Name, Mode: keypad(in), Count: n + 1, Text: text}
+		v := Value{ID: b.ID, Box: b.ID, Name: in.Name, Mode: keypad(in), Count: n + 1, Text: text}
 		if n > 0 {
 			v.ID = fmt.Sprintf("%s.%d", b.ID, n+1)
 		}
@@ -168,11 +182,11 @@ func sideOf(in *form.Input) string {
 }
 
 // alternatives words what of a group is still to fill: “Volume” or “People”.
-func (p *impression) alternatives(c *form.Calculator, of *form.Input) string {
+func (d Desk) alternatives(c *form.Calculator, of *form.Input) string {
 	var labels, sides []string
 	for i := range c.Inputs {
 		in := &c.Inputs[i]
-		if in.Group != of.Group || !p.offered(in) {
+		if in.Group != of.Group || !d.offered(in) {
 			continue
 		}
 		if n := len(sides); n > 0 && sides[n-1] == sideOf(in) {
@@ -187,19 +201,19 @@ func (p *impression) alternatives(c *form.Calculator, of *form.Input) string {
 
 // defaultOf returns an input's default as it stands in its box: a number in the
 // course's style, words and choices as they are.
-func (p *impression) defaultOf(in *form.Input) string {
+func (d Desk) defaultOf(in *form.Input) string {
 	if inWords(in) {
 		return in.Default
 	}
-	return p.written(in.Default)
+	return d.written(in.Default)
 }
 
 func quoted(text string) string { return "“" + text + "”" }
 
 // written returns a number of the catalog, which is declared with a point, as
 // the course writes it.
-func (p *impression) written(number string) string {
-	if p.settings.Style.Decimal == ',' {
+func (d Desk) written(number string) string {
+	if d.Settings.Style.Decimal == ',' {
 		return strings.Replace(number, ".", ",", 1)
 	}
 	return number
@@ -249,13 +263,13 @@ func takeUnits(texts []string, kind quantity.Kind) string {
 
 // unitsFor returns the chooser of a kind, with one of its units chosen, or the
 // only unit it has.
-func unitsFor(kind quantity.Kind, chosen string) (only string, chooser []unitView) {
+func unitsFor(kind quantity.Kind, chosen string) (only string, chooser []Unit) {
 	units := quantity.Units(kind)
 	if len(units) == 1 {
 		return shownUnit(units[0].ID), nil
 	}
 	for n, u := range units {
-		chooser = append(chooser, unitView{u.ID, u.ID == chosen || chosen == "" && n == 0})
+		chooser = append(chooser, Unit{u.ID, u.ID == chosen || chosen == "" && n == 0})
 	}
 	return "", chooser
 }

@@ -1,6 +1,7 @@
-package press
+package desk
 
 import (
+	"os"
 	"strings"
 	"testing"
 
@@ -9,8 +10,21 @@ import (
 	"slipbook/calculators/catalog"
 	"slipbook/calculators/form"
 	"slipbook/calculators/quantity"
+	"slipbook/generator/course"
 	"slipbook/generator/markup"
 )
+
+// demo is the desk of a course in British English with the table and the clays of
+// the demo.
+func demo(t *testing.T) Desk {
+	t.Helper()
+	read, _ := new(course.Reader).Load(os.DirFS("../../../content"))
+	c := &course.Course{Language: "en-GB", Decimal: '.', Measures: "metric", Decoration: read.Decoration, Bodies: read.Bodies}
+	s := c.PageAnswers()
+	s.Table = c.Decoration.Table()
+	s.Table.Words = s.Words
+	return Desk{Settings: s, Choose: "choose"}
+}
 
 func TestGivenWithItsUnit(t *testing.T) {
 	for _, tt := range []struct {
@@ -31,14 +45,14 @@ func TestGivenWithItsUnit(t *testing.T) {
 }
 
 func TestExampleIsTheCatalogsAnswer(t *testing.T) {
-	p := calculatorPress(t, '.')
+	p := demo(t)
 	for _, c := range catalog.All() {
-		answer := catalog.Solve(c.Name, c.Example.Given, p.settings)
-		v := p.example(c, "calculator.1", inLesson)
+		answer := catalog.Solve(c.Name, c.Example.Given, p.Settings)
+		v := p.Example(c, "calculator.1", "../calculators/", func(string) string { return "" })
 		if v.Headline != markup.Bind(answer.Headline) || v.Headline == "" {
 			t.Errorf("%s: headline %q, want %q", c.Name, v.Headline, answer.Headline)
 		}
-		if d := cmp.Diff(bound(answer.Judged), v.Judged); d != "" {
+		if d := cmp.Diff(Bound(answer.Judged), v.Judged); d != "" {
 			t.Errorf("%s: judgements (-want +got):\n%s", c.Name, d)
 		}
 		for n, next := range v.Next {
@@ -73,9 +87,9 @@ func TestTableNamesWhatVaries(t *testing.T) {
 	}
 	printed := form.Printed{Caption: "Water", Head: []string{"From", "5", "6"}, Rows: [][]string{{"8", "60", ""}}}
 	got := printedTable(c, printed)
-	want := tableView{
+	want := Table{
 		Caption: "Water", Across: "To", Head: []string{"From", "5", "6"},
-		Rows: [][]cellView{{{true, "From", "8"}, {false, "To 5", "60"}, {false, "To 6", "–"}}},
+		Rows: [][]Cell{{{true, "From", "8"}, {false, "To 5", "60"}, {false, "To 6", "–"}}},
 	}
 	if diff := cmp.Diff(want, got); diff != "" {
 		t.Errorf("table (-want +got):\n%s", diff)

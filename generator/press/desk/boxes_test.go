@@ -1,4 +1,4 @@
-package press
+package desk
 
 import (
 	"testing"
@@ -62,8 +62,8 @@ func TestPieces(t *testing.T) {
 }
 
 func TestAlternativesStandTogether(t *testing.T) {
-	p := calculatorPress(t, '.')
-	shape := func(choices []choiceView) [][][]string {
+	p := demo(t)
+	shape := func(choices []Choice) [][][]string {
 		var all [][][]string
 		for _, c := range choices {
 			var sides [][]string
@@ -78,37 +78,16 @@ func TestAlternativesStandTogether(t *testing.T) {
 		}
 		return all
 	}
-	first, more := p.choices(catalog.Find("slip-density"), nil, "calculator.1")
+	first, more := p.Boxes(catalog.Find("slip-density"), nil, "calculator.1", "")
 	if diff := cmp.Diff([][][]string{{{"mass"}}, {{"tare"}}, {{"volume"}, {"water-mass"}}}, shape(first)); diff != "" {
 		t.Errorf("in sight (-want +got):\n%s", diff)
 	}
 	if diff := cmp.Diff([][][]string{{{"solids-density"}}, {{"temperature"}}, {{"mass-resolution"}}, {{"volume-tolerance"}}, {{"line-tolerance"}}}, shape(more)); diff != "" {
 		t.Errorf("behind more (-want +got):\n%s", diff)
 	}
-	first, _ = p.choices(catalog.Find("wash-mix"), nil, "calculator.1")
+	first, _ = p.Boxes(catalog.Find("wash-mix"), nil, "calculator.1", "")
 	if diff := cmp.Diff([][]string{{"volume"}, {"people", "each"}}, shape(first)[0]); diff != "" {
 		t.Errorf("people and each are one side (-want +got):\n%s", diff)
-	}
-}
-
-// TestBoxesLeadOn wants a box that asks for a shrinkage to lead to the test
-// bars, from wherever the form stands, and to a calculator that exists.
-func TestBoxesLeadOn(t *testing.T) {
-	p := calculatorPress(t, '.')
-	wantHolds(t, printCalculator(t, p, "shrinkage-size", 1), `<a href="../calculators/shrinkage-test.html">`)
-	leads := 0
-	for _, c := range catalog.All() {
-		for _, in := range c.Inputs {
-			if in.Finds == "" {
-				continue
-			}
-			if leads++; catalog.Find(in.Finds) == nil || in.Finds == c.Name {
-				t.Errorf("%s of %s leads to %q", in.Name, c.Name, in.Finds)
-			}
-		}
-	}
-	if leads < 3 {
-		t.Errorf("only %d boxes lead on", leads)
 	}
 }
 

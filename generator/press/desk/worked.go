@@ -1,4 +1,4 @@
-package press
+package desk
 
 import (
 	"html/template"
@@ -12,60 +12,63 @@ import (
 	"slipbook/generator/markup"
 )
 
-// exampleView is a worked example with its answer.
-type exampleView struct {
+// Example is a worked example with its answer.
+type Example struct {
 	Case     string
-	Given    []pairView
+	Given    []Pair
 	Cautions []string // of this answer, beside those that are always said
 	Headline string
-	Told     []pairView // what a plan says in sentences
-	Found    []pairView
-	Rows     *tableView // nil when the answer has none
-	Steps    []stepView // of a plan, instead of rows
+	Told     []Pair // what a plan says in sentences
+	Found    []Pair
+	Rows     *Table // nil when the answer has none
+	Steps    []Step // of a plan, instead of rows
 	Judged   []string
-	Next     []link // into the calculators that come next
+	Next     []Way // into the calculators that come next
 	Drawing  template.HTML
 	Link     string // fills the form with the example
 }
 
-// pairView is a number with what it is.
-type pairView struct{ Label, Text string }
+// Way is a link to another calculator.
+type Way struct{ Title, Address string }
+
+// Pair is a number with what it is.
+type Pair struct{ Label, Text string }
 
 // pairOf makes one of texts in which a number and its unit stay together.
-func pairOf(label, text string) pairView { return pairView{markup.Bind(label), markup.Bind(text)} }
+func pairOf(label, text string) Pair { return Pair{markup.Bind(label), markup.Bind(text)} }
 
-// tableView is a table whose every cell knows its column, so that it can turn
+// Table is a table whose every cell knows its column, so that it can turn
 // into a list on a narrow screen.
-type tableView struct {
+type Table struct {
 	Caption string
 	Across  string // what varies from column to column; empty when the columns are different things
 	Head    []string
-	Rows    [][]cellView
+	Rows    [][]Cell
 }
 
 // Columns counts the columns beside the one that names the rows.
-func (t tableView) Columns() int { return len(t.Head) - 1 }
+func (t Table) Columns() int { return len(t.Head) - 1 }
 
-// cellView is one cell; Name marks the one that names its row.
-type cellView struct {
+// Cell is one cell; Name marks the one that names its row.
+type Cell struct {
 	Name        bool
 	Label, Text string
 }
 
-// example works a calculator's example out, natively. id is where the form
-// stands that the example's link leads to.
-func (p *impression) example(c *form.Calculator, id string, at place) exampleView {
-	folder := at.to(address.CalculatorFolder)
-	answer := catalog.Solve(c.Name, c.Example.Given, p.settings)
-	v := exampleView{
+// Example works a calculator's example out, natively. id is where the form stands
+// that the example's link leads to, folder where the calculators' own pages are;
+// lesson returns the way to a lesson.
+func (d Desk) Example(c *form.Calculator, id, folder string, lesson func(string) string) Example {
+	answer := catalog.Solve(c.Name, c.Example.Given, d.Settings)
+	v := Example{
 		Case:     markup.Bind(c.Example.Case),
 		Headline: markup.Bind(answer.Headline),
-		Judged:   bound(answer.Judged),
+		Judged:   Bound(answer.Judged),
 		Next:     onward(folder, answer.Next),
 		Drawing:  template.HTML(answer.Drawing),
 	}
 	for _, caution := range answer.Cautions {
-		if !slices.Contains(p.settings.CautionsOf(c), caution) {
+		if !slices.Contains(d.Settings.CautionsOf(c), caution) {
 			v.Cautions = append(v.Cautions, caution)
 		}
 	}
@@ -97,7 +100,7 @@ func (p *impression) example(c *form.Calculator, id string, at place) exampleVie
 		}
 	}
 	if c.Steps {
-		v.Steps = steps(answer, id+".example", at)
+		v.Steps = Steps(answer, id+".example", lesson)
 	} else if len(answer.Rows) > 0 {
 		v.Rows = answerTable(c, answer)
 	}
@@ -106,11 +109,11 @@ func (p *impression) example(c *form.Calculator, id string, at place) exampleVie
 }
 
 // onward links an answer to the calculators that come next, with its numbers.
-func onward(folder string, next []form.Onward) []link {
-	var links []link
+func onward(folder string, next []form.Onward) []Way {
+	var links []Way
 	for _, n := range next {
 		name, _, _ := strings.Cut(strings.TrimPrefix(n.Request, "calculator="), "&")
-		links = append(links, link{Title: n.Words, Address: folder + name + ".html?" + n.Request + "#" + address.CalculatorID(0)})
+		links = append(links, Way{Title: n.Words, Address: folder + name + ".html?" + n.Request + "#" + address.CalculatorID(0)})
 	}
 	return links
 }
@@ -134,9 +137,9 @@ func withUnit(text, unit string) string {
 
 // answerTable is the rows of an answer, without the columns that it has no use
 // for.
-func answerTable(c *form.Calculator, answer *form.Answer) *tableView {
-	t := &tableView{}
-	for _, column := range columns(c) {
+func answerTable(c *form.Calculator, answer *form.Answer) *Table {
+	t := &Table{}
+	for _, column := range Columns(c) {
 		if slices.ContainsFunc(answer.Rows[0], func(cell form.Cell) bool { return cell.Column == column.Name }) {
 			t.Head = append(t.Head, column.Label)
 		}
@@ -151,9 +154,11 @@ func answerTable(c *form.Calculator, answer *form.Answer) *tableView {
 	return t
 }
 
-// printedTable is a calculator's table for the wall.
-func printedTable(c *form.Calculator, printed form.Printed) tableView {
-	t := tableView{Caption: markup.Bind(printed.Caption), Head: bound(printed.Head)}
+// Table returns a calculator's table for the wall.
+func (d Desk) Table(c *form.Calculator) Table { return printedTable(c, c.Printed(d.Settings)) }
+
+func printedTable(c *form.Calculator, printed form.Printed) Table {
+	t := Table{Caption: markup.Bind(printed.Caption), Head: Bound(printed.Head)}
 	labels := t.Head
 	if across := c.Table.Across; across != "" {
 		t.Across = c.Input(across).Label
@@ -170,13 +175,13 @@ func printedTable(c *form.Calculator, printed form.Printed) tableView {
 
 // cells joins the texts of a row with the labels of their columns. The first
 // names the row; one without an answer holds a dash.
-func cells(labels, texts []string) []cellView {
-	row := make([]cellView, len(texts))
+func cells(labels, texts []string) []Cell {
+	row := make([]Cell, len(texts))
 	for n, text := range texts {
 		if text == "" {
 			text = "–"
 		}
-		row[n] = cellView{n == 0, labels[n], markup.Bind(text)}
+		row[n] = Cell{n == 0, labels[n], markup.Bind(text)}
 	}
 	return row
 }

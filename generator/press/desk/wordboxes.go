@@ -1,4 +1,4 @@
-package press
+package desk
 
 import (
 	"slices"
@@ -8,25 +8,25 @@ import (
 	"slipbook/calculators/stage"
 )
 
-// optionView is one choice of an input.
-type optionView struct {
+// Option is one choice of an input.
+type Option struct {
 	ID, Label string
 	Chosen    bool
 }
 
-// rowsView is what the rows of an input are chosen from: layers, or what is on
+// Rows is what the rows of an input are chosen from: layers, or what is on
 // the pot already.
-type rowsView struct {
+type Rows struct {
 	Least        int    // how many rows stand there while nothing is chosen
 	Coats        bool   // what is on the pot already: each with whether it is fixed
 	Fixed, Loose string // what the form writes for that
 	Bare         string // what it writes for work on the clay itself; empty = there is none
-	Media        []layerOption
-	Techniques   []layerOption // of layers
+	Media        []Layer
+	Techniques   []Layer // of layers
 }
 
-// layerOption is a medium or a technique, as the script of the form needs it.
-type layerOption struct {
+// Layer is a medium or a technique, as the script of the form needs it.
+type Layer struct {
 	Name  string
 	Value string // what the form writes for it
 	Fits  string // of a medium: its id; of a technique: the ids it is for, parted by spaces; empty = all
@@ -39,42 +39,42 @@ func inWords(in *form.Input) bool { return in.Words || in.Bodies || len(in.Choic
 
 // offered reports whether an input has a box in this course: a choice among the
 // studio's clays has none where the course names none.
-func (p *impression) offered(in *form.Input) bool {
-	return !in.Bodies || len(p.settings.Bodies) > 0
+func (d Desk) offered(in *form.Input) bool {
+	return !in.Bodies || len(d.Settings.Bodies) > 0
 }
 
 // wordBox fills in the view of an input that is no quantity: one of several
 // choices, words, or layers where the course has a table to choose them from.
-func (p *impression) wordBox(b *boxView, c *form.Calculator, in *form.Input, filled string) {
+func (d Desk) wordBox(b *Box, c *form.Calculator, in *form.Input, filled string) {
 	text := filled
 	if text == "" {
 		text = b.Default
 	}
 	if len(in.Choices) > 0 || in.Bodies {
-		b.Choices = p.options(in, b.Default, text)
-		if t := p.settings.Table; in.States && t != nil {
-			b.Choices = slices.DeleteFunc(b.Choices, func(o optionView) bool { return o.ID != "" && !knows(t, o.ID) })
+		b.Choices = d.options(in, b.Default, text)
+		if t := d.Settings.Table; in.States && t != nil {
+			b.Choices = slices.DeleteFunc(b.Choices, func(o Option) bool { return o.ID != "" && !knows(t, o.ID) })
 		}
 	} else {
 		b.Words = true
 	}
-	if c.Steps && in.List && p.settings.Table != nil {
-		b.Rows, b.Most = rowsFrom(p.settings.Table, !in.Needed), in.Most
-		text = chosenRows(p.settings.Table, text, b.Rows.Coats)
+	if c.Steps && in.List && d.Settings.Table != nil {
+		b.Rows, b.Most = rowsFrom(d.Settings.Table, !in.Needed), in.Most
+		text = chosenRows(d.Settings.Table, text, b.Rows.Coats)
 	}
-	b.Values = []valueView{{ID: b.ID, Box: b.ID, Name: in.Name, Mode: "text", Text: text}}
+	b.Values = []Value{{ID: b.ID, Box: b.ID, Name: in.Name, Mode: "text", Text: text}}
 }
 
 // options are the choices of an input. Where none of them stands until
 // somebody chooses, a blank one leads.
-func (p *impression) options(in *form.Input, standing, chosen string) []optionView {
-	var options []optionView
+func (d Desk) options(in *form.Input, standing, chosen string) []Option {
+	var options []Option
 	if standing == "" {
-		options = append(options, optionView{Label: p.Say("calculator-choose")})
+		options = append(options, Option{Label: d.Choose})
 	}
-	for _, c := range p.settings.ChoicesFor(in) {
+	for _, c := range d.Settings.ChoicesFor(in) {
 		same := strings.EqualFold(chosen, c.ID) || strings.EqualFold(chosen, c.Label)
-		options = append(options, optionView{c.ID, c.Label, same && chosen != ""})
+		options = append(options, Option{c.ID, c.Label, same && chosen != ""})
 	}
 	return options
 }
@@ -82,17 +82,17 @@ func (p *impression) options(in *form.Input, standing, chosen string) []optionVi
 // rowsFrom lists the media of a table, and for layers the techniques to put
 // them on by. Coats are what is on the pot already: none, until somebody says
 // so.
-func rowsFrom(t *stage.Table, coats bool) *rowsView {
-	v := &rowsView{Coats: coats, Fixed: stage.SaidFixed, Loose: stage.SaidLoose}
+func rowsFrom(t *stage.Table, coats bool) *Rows {
+	v := &Rows{Coats: coats, Fixed: stage.SaidFixed, Loose: stage.SaidLoose}
 	for _, m := range t.Media {
-		v.Media = append(v.Media, layerOption{Name: m.Name, Value: stage.Tellable(m.Name), Fits: m.Base})
+		v.Media = append(v.Media, Layer{Name: m.Name, Value: stage.Tellable(m.Name), Fits: m.Base})
 	}
 	if coats {
 		return v
 	}
 	v.Least = 1
 	for _, q := range t.Techniques {
-		v.Techniques = append(v.Techniques, layerOption{q.Name, stage.Tellable(q.Name), strings.Join(q.With, " "), q.Takes, q.Bare})
+		v.Techniques = append(v.Techniques, Layer{q.Name, stage.Tellable(q.Name), strings.Join(q.With, " "), q.Takes, q.Bare})
 		if q.Bare {
 			v.Bare = stage.BareClay
 		}
