@@ -80,10 +80,10 @@ func (s *resolver) calculator(b *markup.Block, text *source.Text) {
 			source.Meant(b.Words, names)+"Write one of these after the word calculator: "+strings.Join(names, ", ")+".")
 		return
 	}
-	inputs := idsOf(c.Inputs, func(in form.Input) string { return in.Name })
 	var given []form.Setting
 	for _, f := range b.Fill {
 		if c.Input(f.Name) == nil {
+			inputs := idsOf(c.Inputs, func(in form.Input) string { return in.Name })
 			text.Report(f.NameOffset, finding.CalculatorInput, fmt.Sprintf("the calculator %s has no input %q", c.Name, f.Name),
 				source.Meant(f.Name, inputs)+"Write one of its inputs: "+strings.Join(inputs, ", ")+".")
 			continue
