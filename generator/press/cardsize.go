@@ -8,7 +8,7 @@ import (
 	"slipbook/generator/press/theme"
 )
 
-// size returns the class of the largest type in which pieces of text, each on lines
+// cardSize returns the class of the largest type in which pieces of text, each on lines
 // of its own, are one sheet of two columns, A4 or US Letter, whatever the course
 // holds: the more there is, the smaller the type.
 func cardSize(p theme.CardPrint, letters []int) string {

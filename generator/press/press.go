@@ -1,14 +1,13 @@
 // Package press lays out pages: a course that was read, a theme and the shared
-// files go in, named pages come out, in memory. It exists so that publish and
-// show print the same bytes.
+// files go in, named pages come out when they are asked for. It exists so that
+// publish and show print the same bytes.
 //
 // Each kind of page has a file of its own (home.go, lesson.go, state.go, ...)
 // that turns the course into a view: a struct that holds exactly what the
 // template of the same name prints. kinds.go lists them. Templates decide nothing
 // and know no addresses; views hold addresses that are already as they are
 // written where the view stands (place.go), on its page or in the book. Every
-// word that a page prints beside the course's own stands in the theme's
-// words.yaml.
+// word that a page prints beside the course's own stands in the theme's words.
 //
 // Rules the compiler cannot check: a view is made and printed by one worker,
 // but many workers do so at once, so an impression is never written to once its

@@ -7,14 +7,14 @@ import (
 	"slipbook/generator/press/theme"
 )
 
-// size returns the class of the largest type in which the chart is one sheet, A4
+// chartSize returns the class of the largest type in which the chart is one sheet, A4
 // or US Letter on its side, whatever an instructor adds to the table: the more
 // there is, the smaller the type; of a chart too large for any, the smallest.
 func chartSize(p theme.ChartPrint, v chartView) string {
 	return theme.Largest(p.Sizes, func(points float64) bool { return chartHeight(p, v, points) <= p.Height })
 }
 
-// height estimates how high the printed chart is, in points, in type of a size.
+// chartHeight estimates how high the printed chart is, in points, in type of a size.
 func chartHeight(p theme.ChartPrint, v chartView, size float64) float64 {
 	larger := p.Sizes[0].Points / size
 	height := p.Around
