@@ -87,7 +87,7 @@ func unitName(u *course.Unit) string {
 // answers makes the view of a page with what is asked in some units.
 func (i *impression) answers(at place, g gatheredPage, units []*course.Unit) (pageView, error) {
 	v := answersView{
-		framed:  framed{Shell: i.shell(at, about{kind: "answers", title: g.title, description: i.Say("answers-description"), gathered: true})},
+		framed:  framed{Shell: i.shell(at, about{kind: "answers", title: g.title, description: g.description, gathered: true})},
 		Further: g.links(at),
 	}
 	number := 0

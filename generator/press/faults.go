@@ -131,7 +131,7 @@ func (i *impression) faultsCare(s faultsSource) []course.Care {
 // faults makes the view of a page with some of the parts.
 func (i *impression) faults(at place, g gatheredPage, sources []faultsSource) (pageView, error) {
 	v := faultsView{
-		framed:  framed{Shell: i.shell(at, about{kind: "faults", title: g.title, description: i.Say("faults-description"), gathered: true})},
+		framed:  framed{Shell: i.shell(at, about{kind: "faults", title: g.title, description: g.description, gathered: true})},
 		Further: g.links(at),
 	}
 	for _, s := range sources {

@@ -22,28 +22,22 @@ type gathering[P any] struct {
 	found              func(part P, address string) // is told on which page a part stands; may be nil
 }
 
-// gatheredPage is what the pages of a gathering have of their own.
+// gatheredPage is what is said of one page of a gathering.
 type gatheredPage struct {
-	title   string
-	further []furtherPage // empty where all stands on one page
-}
-
-// furtherPage is another page of a gathering.
-type furtherPage struct {
-	address string // from the root
-	from    string // the name of the first part on it
+	title, description string
+	further            []link // the other pages, from the root, by the name of the first part on each
 }
 
 // sheets divides a gathering into pages; it has none while there are no parts.
 func (g gathering[P]) sheets() []sheet {
 	runs, sizes := g.runs()
-	pages := make([]furtherPage, len(runs))
+	pages := make([]link, len(runs))
 	for n, run := range runs {
-		pages[n] = furtherPage{address.Further(g.address, n+1), g.name(run[0])}
+		pages[n] = link{Title: g.name(run[0]), Address: address.Further(g.address, n+1)}
 	}
 	var all []sheet
 	for n, run := range runs {
-		page := gatheredPage{title: g.title}
+		page := gatheredPage{title: g.title, description: g.description}
 		for other := range pages {
 			if other != n {
 				page.further = append(page.further, pages[other])
@@ -54,10 +48,10 @@ func (g gathering[P]) sheets() []sheet {
 		}
 		for _, part := range run {
 			if g.found != nil {
-				g.found(part, pages[n].address)
+				g.found(part, pages[n].Address)
 			}
 		}
-		all = append(all, sheet{address: pages[n].address, title: page.title, description: g.description, size: sizes[n], view: func(at place) (pageView, error) {
+		all = append(all, sheet{address: pages[n].Address, title: page.title, description: g.description, size: sizes[n], view: func(at place) (pageView, error) {
 			return g.view(at, page, run)
 		}})
 	}
@@ -83,7 +77,7 @@ func (g gathering[P]) runs() (runs [][]P, sizes []int) {
 func (g gatheredPage) links(at place) []link {
 	var all []link
 	for _, p := range g.further {
-		all = append(all, link{Title: p.from, Address: at.to(p.address)})
+		all = append(all, link{Title: p.Title, Address: at.to(p.Address)})
 	}
 	return all
 }

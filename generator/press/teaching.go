@@ -37,12 +37,11 @@ func (i *impression) teachingSheets() []sheet {
 	if !i.forTeaching {
 		return nil
 	}
-	title, description := i.Say("teaching-page"), i.Say("teaching-description")
 	g := gathering[*course.Unit]{
-		address: address.Teaching, title: title, description: description, size: i.teachingSize, name: unitName,
+		address: address.Teaching, title: i.Say("teaching-page"), description: i.Say("teaching-description"), size: i.teachingSize, name: unitName,
 		view: func(at place, g gatheredPage, units []*course.Unit) (pageView, error) {
 			v := teachingView{
-				framed:  framed{Shell: i.shell(at, about{kind: "teaching", title: g.title, description: description, gathered: true})},
+				framed:  framed{Shell: i.shell(at, about{kind: "teaching", title: g.title, description: g.description, gathered: true})},
 				Further: g.links(at),
 			}
 			for _, u := range units {
@@ -54,8 +53,8 @@ func (i *impression) teachingSheets() []sheet {
 			}
 			return v, nil
 		},
+		found: func(u *course.Unit, address string) { i.notesOn[u] = address },
 	}
-	g.found = func(u *course.Unit, address string) { i.notesOn[u] = address }
 	for _, u := range i.course.Units {
 		if i.teachingSize(u) > 0 {
 			g.parts = append(g.parts, u)
