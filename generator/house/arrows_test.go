@@ -14,7 +14,7 @@ var floors = []string{
 	"calculators/slip", "calculators/wash", "calculators/shrinkage", "calculators/stage", "calculators/tile",
 	"calculators/form", "calculators/catalog", "calculators/stage/stagetest", "calculators/stage/stagetest/oracle",
 	"calculators/catalog/catalogtest", "calculators/wasm",
-	"themes", "generator/finding", "generator/notices", "generator/pool", "generator/source", "generator/course", "generator/course/coursetest",
+	"themes", "generator/finding", "generator/ghs", "generator/notices", "generator/pool", "generator/source", "generator/course", "generator/course/coursetest",
 	"generator/markup", "generator/address", "generator/proof", "generator/assets", "generator/assets/carry", "generator/press/theme", "generator/press/desk", "generator/press",
 	"generator/shelf", "generator/preview", "generator/terminal", "generator", "generator/house", "generator/trial",
 }
