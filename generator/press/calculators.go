@@ -5,46 +5,47 @@ import (
 
 	"slipbook/calculators/form"
 	"slipbook/generator/address"
+	"slipbook/generator/press/imprint"
 )
 
 // calculatorsView is the list of the calculators.
 type calculatorsView struct {
-	framed
-	Calculators []link
+	imprint.Framed
+	Calculators []imprint.Link
 }
 
 // calculatorPageView is the page of one calculator.
 type calculatorPageView struct {
-	framed
+	imprint.Framed
 	Purpose    string
-	Calculator any    // what the part "calculator" prints
-	Lessons    []link // that use the calculator
+	Calculator any            // what the part "calculator" prints
+	Lessons    []imprint.Link // that use the calculator
 }
 
 // calculatorsSheets is the list of the calculators.
-func (i *impression) calculatorsSheets() []sheet {
+func (i *impression) calculatorsSheets() []imprint.Sheet {
 	title, description := i.Say("calculators"), i.Say("calculators-description")
-	return []sheet{{address: address.Calculators, title: title, description: description, view: func(at place) (pageView, error) {
-		return calculatorsView{framed{Shell: i.shell(at, about{kind: "calculators", title: title, description: description})}, i.calculatorLinks(at)}, nil
+	return []imprint.Sheet{{Address: address.Calculators, Title: title, Description: description, View: func(at imprint.Place) (imprint.PageView, error) {
+		return calculatorsView{imprint.Framed{Shell: i.Shell(at, imprint.About{Kind: "calculators", Title: title, Description: description})}, i.calculatorLinks(at)}, nil
 	}}}
 }
 
 // calculatorSheets are the calculators' own pages.
-func (i *impression) calculatorSheets() []sheet {
-	var sheets []sheet
-	for _, c := range i.calculators {
-		sheets = append(sheets, sheet{address: address.Calculator(c.Name), title: c.Title, description: c.Purpose,
-			view: func(at place) (pageView, error) { return i.calculatorPage(c, at) }})
+func (i *impression) calculatorSheets() []imprint.Sheet {
+	var sheets []imprint.Sheet
+	for _, c := range i.calculators.List {
+		sheets = append(sheets, imprint.Sheet{Address: address.Calculator(c.Name), Title: c.Title, Description: c.Purpose,
+			View: func(at imprint.Place) (imprint.PageView, error) { return i.calculatorPage(c, at) }})
 	}
 	return sheets
 }
 
 // calculatorPage makes the view of a calculator's own page, where its boxes
 // start as it declares them.
-func (i *impression) calculatorPage(c *form.Calculator, at place) (pageView, error) {
-	view, err := i.calculatorView(c, nil, 0, at)
+func (i *impression) calculatorPage(c *form.Calculator, at imprint.Place) (imprint.PageView, error) {
+	view, err := i.calculators.View(c, nil, 0, at)
 	return calculatorPageView{
-		framed:     framed{Shell: i.shell(at, about{kind: "calculator-page", title: c.Title, description: c.Purpose, desk: true, plan: c.Steps})},
+		Framed:     imprint.Framed{Shell: i.Shell(at, imprint.About{Kind: "calculator-page", Title: c.Title, Description: c.Purpose, Desk: true, Plan: c.Steps})},
 		Purpose:    c.Purpose,
 		Calculator: view,
 		Lessons:    i.lessonsWith(c.Name, at),
@@ -52,21 +53,21 @@ func (i *impression) calculatorPage(c *form.Calculator, at place) (pageView, err
 }
 
 // lessonsWith lists the hand-written pages that a calculator stands in.
-func (i *impression) lessonsWith(calculator string, at place) []link {
-	var links []link
-	for _, page := range i.order {
+func (i *impression) lessonsWith(calculator string, at imprint.Place) []imprint.Link {
+	var links []imprint.Link
+	for _, page := range i.reading.Pages {
 		if slices.Contains(page.Document.Calculators(), calculator) {
-			links = append(links, linkTo(at, page.Page))
+			links = append(links, imprint.LinkTo(at, page.Page))
 		}
 	}
 	return links
 }
 
 // calculatorLinks lists the calculators for a place.
-func (i *impression) calculatorLinks(at place) []link {
-	var links []link
-	for _, c := range i.calculators {
-		links = append(links, link{Title: c.Title, Address: at.to(address.Calculator(c.Name)), About: c.Purpose})
+func (i *impression) calculatorLinks(at imprint.Place) []imprint.Link {
+	var links []imprint.Link
+	for _, c := range i.calculators.List {
+		links = append(links, imprint.Link{Title: c.Title, Address: at.To(address.Calculator(c.Name)), About: c.Purpose})
 	}
 	return links
 }

@@ -3,10 +3,6 @@ package press
 import (
 	"bytes"
 	"fmt"
-	"io/fs"
-	"os"
-	"path"
-	"regexp"
 	"slices"
 	"strings"
 	"testing"
@@ -15,41 +11,8 @@ import (
 	"golang.org/x/net/html"
 
 	"slipbook/generator/course"
+	"slipbook/generator/press/presstest"
 )
-
-// harmful is the small course with hazards: the wash is for students with the
-// instructor and makes dust, slip cuts on bone-dry clay, wiping on bisque is the
-// instructor's and needs a mask of its own.
-func harmful(t testing.TB) *course.Course {
-	t.Helper()
-	c := small(t)
-	d := c.Decoration
-	d.Hazards = append(d.Hazards, course.Hazard{ID: "mist", Title: "Mist & spray", Harm: "It goes deep.", Do: "Stay out of it. Wear the mask.", Short: "Mask on, fan on.", Mark: []string{"mask"}, Wear: []string{"a mask"}, Health: true})
-	d.Media[1].Care = course.Care{Hazards: []string{"dust"}, Who: course.WithInstructor}
-	set(d.Media[0].On, "wet", func(p *course.Pair) { p.Hazards = []string{"blade"} })
-	set(d.Media[0].On, "bone-dry", func(p *course.Pair) { p.Hazards = []string{"blade"} })
-	d.Techniques[0].Hazards = []string{"blade"}
-	d.Techniques[0].On["bisque"][0].Care = course.Care{Hazards: []string{"mist"}, Who: course.Instructor}
-	d.Transitions[2].Care = course.Care{Hazards: []string{"mist"}, Who: course.Instructor} // the bisque firing
-	return c
-}
-
-// set changes a pair.
-func set(on map[string]course.Pair, state string, change func(*course.Pair)) {
-	p := on[state]
-	change(&p)
-	on[state] = p
-}
-
-// first gives the first element of a page with a class.
-func first(t *testing.T, root *html.Node, class string) *html.Node {
-	t.Helper()
-	all := elements(root, classed(class))
-	if len(all) == 0 {
-		t.Fatalf("nothing of the class %q", class)
-	}
-	return all[0]
-}
 
 // TestStateSaysWhoMayAndWhatToWear reads what stands under and beside the names
 // of media and ways of working.
@@ -84,7 +47,7 @@ func TestStateSaysWhoMayAndWhatToWear(t *testing.T) {
 // with its marks, and what there is instead.
 func TestStateInShort(t *testing.T) {
 	c := harmful(t)
-	set(c.Decoration.Media[0].On, "bisque", func(p *course.Pair) { p.Rule = "trade" })
+	presstest.Change(c.Decoration.Media[0].On, "bisque", func(p *course.Pair) { p.Rule = "trade" })
 	root := pageOf(t, printed(t, c), "states/bisque.html")
 	var lines []string
 	for _, li := range elements(first(t, root, "in-short"), called("li")) {
@@ -129,7 +92,7 @@ func TestMediumBeginsWithItsHazards(t *testing.T) {
 // TestStripSaysWhereFewerMay shows a state in which the instructor alone may.
 func TestStripSaysWhereFewerMay(t *testing.T) {
 	c := harmful(t)
-	set(c.Decoration.Media[0].On, "wet", func(p *course.Pair) { p.Who = course.Instructor })
+	presstest.Change(c.Decoration.Media[0].On, "wet", func(p *course.Pair) { p.Who = course.Instructor })
 	strip := first(t, pageOf(t, printed(t, c), "slip/mix.html"), "strip")
 	if got, want := text(elements(strip, called("li"))[0]), "Wet: yes ◆ instructor only"; got != want {
 		t.Errorf("%q, want %q", got, want)
@@ -205,25 +168,6 @@ func TestLessonAndItsNotesSayWhoMay(t *testing.T) {
 	}
 }
 
-// TestBlockInALessonHasHazards shows the line over the states of a medium or
-// technique, and what a single state adds.
-func TestBlockInALessonHasHazards(t *testing.T) {
-	p := newPress(t, harmful(t))
-	for _, c := range []struct{ medium, state, technique, want string }{
-		{"stain-wash", "", "", "state by state ◆ with the instructor ▲ Dust. Wear: a fitted respirator. Where: at the wet table. Wet: no, house rule It cannot hold here. Leather-hard: risky ◆ with the instructor It may"},
-		{"", "", "wiping-back", "state by state ▲ Blades. Wet: no, physics It cannot be done here. Leather-hard: risky It smears."},
-		{"stain-wash", "", "wiping-back", "state by state ◆ with the instructor ▲ Dust, Blades. Wear: a fitted respirator. Where: at the wet table. Wet: no, house rule It cannot hold here."},
-		{"stain-wash", "", "wiping-back", "Bisque: yes, best ◆ instructor only ▲ mask It wipes clean."},
-		{"", "bisque", "wiping-back", "in this state Bisque: yes, best ◆ instructor only ▲ Blades, Mist & spray. Wear: a mask. It wipes clean."},
-		{"coloured-slip", "wet", "", "in this state Wet: yes ▲ Blades. It holds here."},
-		{"", "bone-dry", "", "Stain wash: yes ◆ with the instructor ▲ dust It holds here."},
-	} {
-		if got := text(block(t, p, stagesBlock(c.medium, c.state, c.technique))); !strings.Contains(got, c.want) {
-			t.Errorf("%s %s %s: %q, want %q in it", c.medium, c.state, c.technique, got, c.want)
-		}
-	}
-}
-
 // TestPageOfHazards wants each hazard once, with what it comes with, and a way to
 // it from every place that names it.
 func TestPageOfHazards(t *testing.T) {
@@ -255,52 +199,6 @@ func TestPageOfHazards(t *testing.T) {
 	}
 }
 
-// TestCareOfSeveralRows wants what to wear and every place of all rows, each once.
-func TestCareOfSeveralRows(t *testing.T) {
-	c := harmful(t)
-	d := c.Decoration
-	d.Places = append(d.Places, course.Place{ID: "booth", Name: "in the booth"})
-	d.Hazards[len(d.Hazards)-1].Place = "booth"
-	got := newPress(t, c).care(place{page: "index.html"}, course.Care{Hazards: []string{"dust"}}, course.Care{Hazards: []string{"mist", "dust"}}, course.Care{Hazards: []string{"blade"}})
-	if want := []string{"at the wet table", "in the booth"}; !slices.Equal(got.Places, want) {
-		t.Errorf("places %q, want %q", got.Places, want)
-	}
-	if want := []string{"a fitted respirator", "a mask"}; !slices.Equal(got.Wear, want) {
-		t.Errorf("to wear %q, want %q", got.Wear, want)
-	}
-}
-
-// TestCareOfAnException wants what an exception allows to carry the care of its
-// medium or its way of working beside its own, and what it forbids to carry none.
-func TestCareOfAnException(t *testing.T) {
-	c := harmful(t)
-	d := c.Decoration
-	medium, way := &d.Media[0], &d.Techniques[0]
-	medium.Care, way.Care = course.Care{Hazards: []string{"dust"}}, course.Care{Hazards: []string{"mist"}, Who: course.Instructor}
-	p := newPress(t, c)
-	for _, tt := range []struct {
-		what    string
-		e       course.Exception
-		verdict course.Verdict
-		hazards []string
-		who     string
-	}{
-		{"a product", course.Exception{Medium: medium.ID, Care: course.Care{Hazards: []string{"blade"}}}, course.Yes, []string{"blade", "dust"}, ""},
-		{"a rule about a way", course.Exception{Technique: way.ID}, course.Risky, []string{"mist"}, "who-instructor"},
-		{"what is never", course.Exception{Medium: medium.ID}, course.Never, nil, ""},
-	} {
-		got := p.exceptionCare(place{page: "index.html"}, tt.e, course.Pair{Verdict: tt.verdict})
-		var hazards []string
-		for _, h := range got.Hazards {
-			hazards = append(hazards, h.ID)
-		}
-		slices.Sort(hazards)
-		if !slices.Equal(hazards, tt.hazards) || got.Who != tt.who {
-			t.Errorf("%s: %q by %q, want %q by %q", tt.what, hazards, got.Who, tt.hazards, tt.who)
-		}
-	}
-}
-
 // TestNoHazardsNoPage shows that a course without hazards has no page of them
 // and no link to it.
 func TestNoHazardsNoPage(t *testing.T) {
@@ -310,32 +208,6 @@ func TestNoHazardsNoPage(t *testing.T) {
 	for address, page := range e {
 		if address == "hazards.html" || bytes.Contains(page, []byte(`hazards.html"`)) {
 			t.Errorf("%s is, or leads to, an empty page", address)
-		}
-	}
-}
-
-func TestWorseForHealth(t *testing.T) {
-	p := newPress(t, harmful(t))
-	one := func(who course.Who, hazards ...string) []course.Care {
-		return []course.Care{{Hazards: hazards, Who: who}}
-	}
-	for _, c := range []struct {
-		one, other []course.Care
-		want       bool
-	}{
-		{one(""), one(""), false},
-		{one("", "dust"), one(""), true},
-		{one("", "dust"), one("", "dust", "mist"), false},
-		{one("", "dust", "mist"), one("", "dust"), true},
-		{one("", "blade"), one(""), false}, // a cut is no matter of health
-		{one(course.WithInstructor), one(""), true},
-		{one(course.WithInstructor), one(course.Student), true},
-		{one(course.Instructor), one(course.WithInstructor, "mist"), true},
-		{one(""), one(course.Instructor), false},
-		{append(one("", "dust"), one("", "mist")...), one("", "dust"), true},
-	} {
-		if got := p.worseForHealth(c.one, c.other); got != c.want {
-			t.Errorf("%v against %v: %v", c.one, c.other, got)
 		}
 	}
 }
@@ -354,7 +226,7 @@ func TestNothingWorseIsOffered(t *testing.T) {
 		{"worse for health", func(d *course.Decoration) { d.Media[0].Hazards = []string{"mist"} }, "states/leather-hard.html", "Wait. Best laterBisque"},
 		{"a cut is not", func(d *course.Decoration) { d.Media[0].Hazards = []string{"blade"} }, "states/leather-hard.html", "Wait. Today ratherColoured slip Best laterBisque"},
 		{"worse in this state", func(d *course.Decoration) {
-			set(d.Media[0].On, "leather-hard", func(p *course.Pair) { p.Hazards = []string{"mist"} })
+			presstest.Change(d.Media[0].On, "leather-hard", func(p *course.Pair) { p.Hazards = []string{"mist"} })
 		}, "states/leather-hard.html", "Wait. Best laterBisque"},
 		{"needs the instructor", func(d *course.Decoration) { d.Media[0].Who = course.WithInstructor }, "states/leather-hard.html", "Wait. Best laterBisque"},
 		{"both have it", func(d *course.Decoration) {
@@ -365,10 +237,10 @@ func TestNothingWorseIsOffered(t *testing.T) {
 			d.Media[0].Kind, d.Media[0].Look, d.Media[1].Look = "glaze", "colour", "colour"
 		}, "states/leather-hard.html", "Wait. Today ratherColoured slip Best laterBisque"},
 		{"only what is a plain yes", func(d *course.Decoration) {
-			set(d.Media[0].On, "leather-hard", func(p *course.Pair) { p.Verdict = course.Label })
+			presstest.Change(d.Media[0].On, "leather-hard", func(p *course.Pair) { p.Verdict = course.Label })
 		}, "states/leather-hard.html", "Wait. Best laterBisque"},
 		{"a worse best state", func(d *course.Decoration) {
-			set(d.Media[1].On, "bisque", func(p *course.Pair) { p.Hazards = []string{"mist"} })
+			presstest.Change(d.Media[1].On, "bisque", func(p *course.Pair) { p.Hazards = []string{"mist"} })
 		}, "states/leather-hard.html", "Wait. Today ratherColoured slip"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -471,89 +343,4 @@ func TestCardOfTheCourseHasEveryHazard(t *testing.T) {
 	if got, want := text(first(t, card, "care-short")), "Mist & spray: Mask on, fan on. Fume: Vent on."; !strings.HasSuffix(got, want) {
 		t.Errorf("%q, want at its end %q", got, want)
 	}
-}
-
-// shownHazards finds the hazards that a piece of a page leads to.
-var shownHazards = regexp.MustCompile(`hazards\.html#([a-z-]+)"`)
-
-// TestEveryEntryOfTheDemoHasItsHazards goes through the program's own table as
-// the demo course has it: every medium and way of working on every page of a
-// state, every medium's page and every card, against the table alone.
-func TestEveryEntryOfTheDemoHasItsHazards(t *testing.T) {
-	content := os.DirFS("../../content")
-	if _, err := fs.Stat(content, "course.yaml"); err != nil {
-		t.Fatal(err)
-	}
-	c, found := new(course.Reader).Load(content)
-	if found.Stop() {
-		t.Fatal(found)
-	}
-	i := newPress(t, c)
-	entries := 0
-	print := func(s sheet) string {
-		n := slices.IndexFunc(i.sheets, func(one sheet) bool { return one.address == s.address })
-		page, err := i.printOne(i.sheets[n])
-		if err != nil {
-			t.Fatal(err)
-		}
-		return string(page)
-	}
-	want := func(where, piece string, rows ...course.Care) {
-		entries++
-		hazards, who := c.Decoration.HazardsOf(rows...)
-		var ids, shown []string
-		for _, h := range hazards {
-			ids = append(ids, h.ID)
-		}
-		for _, m := range shownHazards.FindAllStringSubmatch(piece, -1) {
-			shown = append(shown, m[1])
-		}
-		if !slices.Equal(ids, shown) {
-			t.Errorf("%s shows the hazards %q, want %q", where, shown, ids)
-		}
-		if words := i.Word(whoWords[who]); words != "" && !strings.Contains(piece, words) {
-			t.Errorf("%s does not say %q", where, words)
-		}
-	}
-	for n, s := range i.stateSheets() {
-		state := c.Decoration.States[n]
-		page := print(s)
-		for _, m := range c.Decoration.Media {
-			want(s.address+", "+m.Name, entryOf(t, page, m.ID), m.Care, m.On[state.ID].Care)
-		}
-		for _, q := range c.Decoration.Techniques {
-			for k, m := range i.manners(q, state) {
-				id := wayID(q.ID)
-				if k > 0 {
-					id += fmt.Sprint(".", k+1)
-				}
-				want(s.address+", "+m.name, entryOf(t, page, id), q.Care, m.on[state.ID].Care)
-			}
-		}
-	}
-	for n, s := range append(i.mediumSheets(), i.cardSheets()...) {
-		m := c.Decoration.Media[n%len(c.Decoration.Media)]
-		_, piece, _ := strings.Cut(print(s), `<div class="care">`)
-		if path.Dir(s.address) == "cards" {
-			piece, _, _ = strings.Cut(piece, "<h3>")
-		}
-		piece, _, _ = strings.Cut(piece, "</section>")
-		want(s.address, piece, m.Care)
-	}
-	if entries < 150 {
-		t.Errorf("only %d entries were read", entries)
-	}
-}
-
-// entryOf is an entry of a state's page: its heading and what follows up to the
-// table's own words for it.
-func entryOf(t *testing.T, page, id string) string {
-	t.Helper()
-	_, entry, ok := strings.Cut(page, `<h3 id="`+id+`">`)
-	if !ok {
-		t.Errorf("no entry %s", id)
-	}
-	entry, _, _ = strings.Cut(entry, "<h3")
-	entry, _, _ = strings.Cut(entry, "</section>")
-	return entry
 }

@@ -1,27 +1,30 @@
 package press
 
-import "slipbook/generator/address"
+import (
+	"slipbook/generator/address"
+	"slipbook/generator/press/imprint"
+)
 
 // contentsView is the list of everything: units with their lessons, states,
 // media, calculators.
 type contentsView struct {
-	framed
-	Units       []unitEntry
-	States      []link
-	Media       []link
-	Calculators []link
-	Extra       []link // what is gathered, and what is to print
+	imprint.Framed
+	Units       []imprint.UnitEntry
+	States      []imprint.Link
+	Media       []imprint.Link
+	Calculators []imprint.Link
+	Extra       []imprint.Link // what is gathered, and what is to print
 }
 
 // contentsSheets is the page of contents.
-func (i *impression) contentsSheets() []sheet {
+func (i *impression) contentsSheets() []imprint.Sheet {
 	title, description := i.Say("contents"), i.Say("contents-description")
-	return []sheet{{address: address.Contents, title: title, description: description, view: func(at place) (pageView, error) {
+	return []imprint.Sheet{{Address: address.Contents, Title: title, Description: description, View: func(at imprint.Place) (imprint.PageView, error) {
 		return contentsView{
-			framed:      framed{Shell: i.shell(at, about{kind: "contents", title: title, description: description})},
-			Units:       i.unitEntries(at),
-			States:      i.stateLinks(at),
-			Media:       i.mediumLinks(at),
+			Framed:      imprint.Framed{Shell: i.Shell(at, imprint.About{Kind: "contents", Title: title, Description: description})},
+			Units:       imprint.UnitEntries(at, i.course.Units),
+			States:      i.StateLinks(at),
+			Media:       i.MediumLinks(at),
 			Calculators: i.calculatorLinks(at),
 			Extra:       i.extraLinks(at),
 		}, nil
@@ -30,8 +33,8 @@ func (i *impression) contentsSheets() []sheet {
 
 // extraLinks lists the pages that are gathered from the others, for the page of
 // contents.
-func (i *impression) extraLinks(at place) []link {
-	var links []link
+func (i *impression) extraLinks(at imprint.Place) []imprint.Link {
+	var links []imprint.Link
 	for _, e := range []struct{ address, key string }{
 		{address.Answers, "answers"},
 		{address.Faults, "faults"},
@@ -40,21 +43,12 @@ func (i *impression) extraLinks(at place) []link {
 		{address.Book, "book"},
 		{address.Teaching, "teaching-page"},
 	} {
-		if i.there[e.address] {
-			links = append(links, link{Title: i.Say(e.key), Address: at.to(e.address)})
+		if i.frame.There[e.address] {
+			links = append(links, imprint.Link{Title: i.Say(e.key), Address: at.To(e.address)})
 		}
 	}
 	if page := i.course.Style; page != nil {
-		links = append(links, linkTo(at, page))
-	}
-	return links
-}
-
-// stateLinks lists the clay states for a place.
-func (i *impression) stateLinks(at place) []link {
-	var links []link
-	for n := range i.table.States {
-		links = append(links, *i.stateLink(n, at))
+		links = append(links, imprint.LinkTo(at, page))
 	}
 	return links
 }

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"slipbook/generator/address"
+	"slipbook/generator/press/imprint"
 )
 
 func BenchmarkPrint(b *testing.B) {
@@ -46,7 +47,7 @@ func TestAllFailsAlike(t *testing.T) {
 	}
 	for at, text := range map[string]string{"slip/mix.html": "first", "wash/thin.html": "second"} {
 		s := e.sheets[at]
-		s.view = func(place) (pageView, error) { return nil, errors.New(text) }
+		s.View = func(imprint.Place) (imprint.PageView, error) { return nil, errors.New(text) }
 		e.sheets[at] = s
 	}
 	for range 20 {
@@ -87,14 +88,14 @@ func TestEditionAnswersOnePage(t *testing.T) {
 }
 
 // strange is a view that lacks what every page prints.
-type strange struct{ framed }
+type strange struct{ imprint.Framed }
 
 // TestPrintOneIsStrict demands an error, not a hole, where a template asks for
 // what its view does not have.
 func TestPrintOneIsStrict(t *testing.T) {
-	kind := pageKind{template: "contents"}
-	view := func(place) (pageView, error) { return strange{}, nil }
-	if _, err := newPress(t, small(t)).printOne(sheet{address: address.Contents, kind: &kind, view: view}); err == nil {
+	kind := imprint.Kind{Template: "contents"}
+	view := func(imprint.Place) (imprint.PageView, error) { return strange{}, nil }
+	if _, err := newPress(t, small(t)).printOne(imprint.Sheet{Address: address.Contents, Kind: &kind, View: view}); err == nil {
 		t.Error("a view without units was printed as the contents")
 	}
 }

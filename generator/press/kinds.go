@@ -1,52 +1,78 @@
 package press
 
-// pageKind declares a kind of page: one line here, a file with its view, and a
-// template of the theme.
+import (
+	"slipbook/generator/press/book"
+	"slipbook/generator/press/gathered"
+	"slipbook/generator/press/imprint"
+	"slipbook/generator/press/table"
+)
+
+// pageKind declares a kind of page: one line here, a file with its view in the room
+// of its kind, and a template of the theme.
 type pageKind struct {
-	template string // its name in the theme, and the kind's own
-	sheets   func(*impression) []sheet
-	part     string // of the book that its pages are chapters of: unitsPart, or the key of the part's title; empty = none
-
-	// Of a kind with a part: the bytes that a chapter is thought to take beside its
-	// own words and what it gathers, and for each lesson that the course has.
-	room, each int
+	imprint.Kind
+	sheets func(*impression) []imprint.Sheet
 }
-
-// unitsPart is the part of the book that hand-written pages stand in, each unit
-// by itself.
-const unitsPart = "units"
 
 // pageKinds lists the kinds of page in the order in which the book has them;
 // the book itself is made of the others.
-var pageKinds = makeKinds()
+var pageKinds = []pageKind{
+	{kind("home", imprint.UnitsPart, 4_600, 0), (*impression).homeSheets},
+	{kind("unit", imprint.UnitsPart, 4_600, 0), (*impression).unitSheets},
+	{kind("lesson", imprint.UnitsPart, 3_000, 0), (*impression).lessonSheets},
+	{kind("chart", "", 0, 0), ofTable((*table.Table).Chart)},
+	{kind("state", "strip", 31_000, 85), ofTable((*table.Table).States)},
+	{kind("medium", "chart-media", 26_000, 10), ofTable((*table.Table).Media)},
+	{kind("calculators", "", 0, 0), (*impression).calculatorsSheets},
+	{kind("calculator-page", "calculators", 9_000, 0), (*impression).calculatorSheets},
+	{kind("answers", "extra", 3_000, 0), ofGathered((*gathered.Gathered).Answers)},
+	{kind("faults", "extra", 3_000, 0), ofGathered((*gathered.Gathered).Faults)},
+	{kind("hazards", "extra", 20_000, 0), ofTable((*table.Table).Hazards)},
+	{kind("course-card", "", 0, 0), ofGathered((*gathered.Gathered).CourseCard)},
+	{kind("card", "", 0, 0), ofGathered((*gathered.Gathered).Cards)},
+	{kind("teaching-page", "", 0, 0), ofGathered((*gathered.Gathered).Teaching)},
+	{kind("style", "", 0, 0), (*impression).styleSheets},
+	{kind("glossary", "extra", 33_000, 0), ofGathered((*gathered.Gathered).Glossary)},
+	{kind("contents", "", 0, 0), (*impression).contentsSheets},
+	{kind("notices", "", 0, 0), (*impression).noticesSheets},
+	{kind("notfound", "", 0, 0), (*impression).notFoundSheets},
+}
 
-func makeKinds() []pageKind {
-	return []pageKind{
-		{"home", (*impression).homeSheets, unitsPart, 4_600, 0},
-		{"unit", (*impression).unitSheets, unitsPart, 4_600, 0},
-		{"lesson", (*impression).lessonSheets, unitsPart, 3_000, 0},
-		{"chart", (*impression).chartSheets, "", 0, 0},
-		{"state", (*impression).stateSheets, "strip", 31_000, 85},
-		{"medium", (*impression).mediumSheets, "chart-media", 26_000, 10},
-		{"calculators", (*impression).calculatorsSheets, "", 0, 0},
-		{"calculator-page", (*impression).calculatorSheets, "calculators", 9_000, 0},
-		{"answers", (*impression).answersSheets, "extra", 3_000, 0},
-		{"faults", (*impression).faultsSheets, "extra", 3_000, 0},
-		{"hazards", (*impression).hazardsSheets, "extra", 20_000, 0},
-		{"course-card", (*impression).courseCardSheets, "", 0, 0},
-		{"card", (*impression).cardSheets, "", 0, 0},
-		{"teaching-page", (*impression).teachingSheets, "", 0, 0},
-		{"style", (*impression).styleSheets, "", 0, 0},
-		{"glossary", (*impression).glossarySheets, "extra", 33_000, 0},
-		{"contents", (*impression).contentsSheets, "", 0, 0},
-		{"notices", (*impression).noticesSheets, "", 0, 0},
-		{"notfound", (*impression).notFoundSheets, "", 0, 0},
+// kind is a kind of page as its line above has it: part, room and each are those of
+// imprint.Kind.
+func kind(template, part string, room, each int) imprint.Kind {
+	return imprint.Kind{Template: template, Part: part, Room: room, Each: each}
+}
+
+// ofTable and ofGathered ask a room for the pages of a kind.
+func ofTable(sheets func(*table.Table) []imprint.Sheet) func(*impression) []imprint.Sheet {
+	return func(i *impression) []imprint.Sheet { return sheets(i.Table) }
+}
+
+func ofGathered(sheets func(*gathered.Gathered) []imprint.Sheet) func(*impression) []imprint.Sheet {
+	return func(i *impression) []imprint.Sheet { return sheets(i.gathered) }
+}
+
+func (i *impression) list() {
+	var kinds []*imprint.Kind
+	for n := range pageKinds {
+		kind := &pageKinds[n]
+		kinds = append(kinds, &kind.Kind)
+		for _, s := range kind.sheets(i) {
+			s.Kind = &kind.Kind
+			i.add(s)
+		}
+	}
+	if i.frame.Bundle.Book != "" {
+		i.book = book.New(i.Theme, i.course, i.frame, kinds, i.reading.Pages, i.sheets)
+		for _, s := range i.book.Sheets() {
+			i.add(s)
+		}
 	}
 }
 
-// bookKind and volumeKind are the book, and a page with chapters of one that is
-// too large to be a single page.
-var (
-	bookKind   = pageKind{template: "book"}
-	volumeKind = pageKind{template: "book-volume"}
-)
+// add lists a page.
+func (i *impression) add(s imprint.Sheet) {
+	i.sheets = append(i.sheets, &s)
+	i.frame.There[s.Address] = true
+}

@@ -10,19 +10,6 @@ import (
 	"slipbook/generator/course"
 )
 
-// parted is the small course with wiping back for both media, which it treats
-// differently on bisque.
-func parted(t *testing.T) *course.Course {
-	c := small(t)
-	q := &c.Decoration.Techniques[0]
-	q.With = nil
-	q.On["bisque"] = course.Cell{
-		{Only: []string{"stain-wash"}, Pair: course.Pair{Verdict: course.Yes, Reason: "It wipes clean."}},
-		{Pair: course.Pair{Verdict: course.Never, Rule: "trade", Reason: "It flakes. The exception is an engobe.", Fault: "It is gone.", Remedy: "Wait."}},
-	}
-	return c
-}
-
 // TestTechniqueByMedium makes sure that a verdict for some media is never said
 // of all: in the chart, on the page of the state and in a lesson.
 func TestTechniqueByMedium(t *testing.T) {
@@ -52,22 +39,6 @@ func TestTechniqueByMedium(t *testing.T) {
 		got := said(elements(pageOf(t, e, page), classed("ways-of")))
 		if want == "" && strings.Contains(got, "Bisque:") || !strings.Contains(got, want) {
 			t.Errorf("%s: %q", page, got)
-		}
-	}
-}
-
-// TestStagesBlockOfATechniqueByMedium shows a technique in a lesson, once for
-// each group of media.
-func TestStagesBlockOfATechniqueByMedium(t *testing.T) {
-	p := newPress(t, parted(t))
-	for of, want := range map[string][]string{"": {"Wiping back", "Wiping back: stain wash"}, "stain-wash": {"Stain wash", "Wiping back"}} {
-		v := p.stages(stagesBlock(of, "bisque", "wiping-back"), "stages.1", place{page: "a/b.html"})
-		var names []string
-		for _, part := range v.Parts {
-			names = append(names, part.Of.Title)
-		}
-		if !slices.Equal(names, want) {
-			t.Errorf("%s: %q", of, names)
 		}
 	}
 }

@@ -83,20 +83,6 @@ func TestWaysOfAMediumHoldForBoth(t *testing.T) {
 	}
 }
 
-func TestWorse(t *testing.T) {
-	for _, c := range []struct{ a, b, want course.Verdict }{
-		{course.Yes, course.Label, course.Label}, {course.Risky, course.Label, course.Risky},
-		{course.Never, course.Yes, course.Never}, {"", course.Never, ""}, {course.Yes, course.Yes, course.Yes},
-	} {
-		if got := worse(c.a, c.b); got != c.want {
-			t.Errorf("worse of %q and %q is %q", c.a, c.b, got)
-		}
-		if got := worse(c.b, c.a); got != c.want {
-			t.Errorf("worse of %q and %q is %q", c.b, c.a, got)
-		}
-	}
-}
-
 // TestExceptionsStandByTheirPair looks for what a recipe card, a clay body and
 // a house rule change, named as such where the table is told in full.
 func TestExceptionsStandByTheirPair(t *testing.T) {

@@ -3,20 +3,21 @@ package press
 import (
 	"slipbook/generator/address"
 	"slipbook/generator/notices"
+	"slipbook/generator/press/imprint"
 )
 
 // noticesView is the page that says under which terms the parts of a handbook
 // stand.
 type noticesView struct {
-	framed
+	imprint.Framed
 	Notices []notices.Notice // of other people's code that readers load
 }
 
 // noticesSheets is that page.
-func (i *impression) noticesSheets() []sheet {
+func (i *impression) noticesSheets() []imprint.Sheet {
 	title, description := i.Say("notices"), i.Say("notices-description")
-	return []sheet{{address: address.Notices, title: title, description: description, view: func(at place) (pageView, error) {
-		v := noticesView{framed{Shell: i.shell(at, about{kind: "notices", title: title, description: description})}, notices.Published()}
+	return []imprint.Sheet{{Address: address.Notices, Title: title, Description: description, View: func(at imprint.Place) (imprint.PageView, error) {
+		v := noticesView{imprint.Framed{Shell: i.Shell(at, imprint.About{Kind: "notices", Title: title, Description: description})}, notices.Published()}
 		v.Shell.Strip = nil
 		return v, nil
 	}}}

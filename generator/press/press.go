@@ -2,16 +2,22 @@
 // files go in, named pages come out when they are asked for. It exists so that
 // publish and show print the same bytes.
 //
-// Each kind of page has a file of its own (home.go, lesson.go, state.go, ...)
+// The pages stand in rooms by kind: what the decoration table says (table), what is
+// gathered from all lessons (gathered), the book (book), with what they share below
+// them (theme, imprint, care, desk, setting). A room knows those below it and nothing
+// of the press, which opens them (impression.go), lists the kinds of page (kinds.go)
+// and has itself those that join the others: home, units, lessons, lists.
+//
+// Each kind of page has a file of its own (lesson.go, table/state.go, ...)
 // that turns the course into a view: a struct that holds exactly what the
-// template of the same name prints. kinds.go lists them. Templates decide nothing
+// template of the same name prints. Templates decide nothing
 // and know no addresses; views hold addresses that are already as they are
-// written where the view stands (place.go), on its page or in the book. Every
+// written where the view stands (imprint.Place), on its page or in the book. Every
 // word that a page prints beside the course's own stands in the theme's words.
 //
 // Rules the compiler cannot check: a view is made and printed by one worker,
-// but many workers do so at once, so an impression is never written to once its
-// Edition is made (kept, which only remembers, is made for that); and an id with a
+// but many workers do so at once, so nothing in an impression and its rooms is written to
+// once the Edition is made (what is kept, which is only remembered, is made for that); and an id with a
 // dot in it ("caution.1") belongs to the theme, since ids made from headings and
 // terms never hold one.
 package press
@@ -22,20 +28,16 @@ import (
 	"slices"
 
 	"slipbook/generator/assets"
+	"slipbook/generator/press/imprint"
 	"slipbook/generator/press/theme"
 	"slipbook/generator/proof"
 )
-
-// Copy says for whom a handbook is printed.
-type Copy struct {
-	Teaching bool // for the instructor: notes for teaching stand in the lessons and on a page of their own
-}
 
 // Edition is a finished handbook: every page and shared file by its address from
 // the root. Pages are printed when they are asked for.
 type Edition struct {
 	press  *impression
-	sheets map[string]sheet
+	sheets map[string]imprint.Sheet
 	files  map[string][]byte
 }
 
@@ -43,17 +45,17 @@ type Edition struct {
 // stop the work: every reference leads somewhere. An error is a fault of the theme,
 // or two pages of one address.
 func Print(t *theme.Theme, r *proof.Reading, b *assets.Bundle, c Copy) (*Edition, error) {
-	i, err := newImpression(t, r, b, c)
+	i, err := prepare(t, r, b, c)
 	if err != nil {
 		return nil, err
 	}
-	e := &Edition{press: i, sheets: make(map[string]sheet), files: i.files()}
+	e := &Edition{press: i, sheets: make(map[string]imprint.Sheet), files: i.files()}
 	for _, s := range i.sheets {
-		_, taken := e.sheets[s.address]
-		if _, isFile := e.files[s.address]; taken || isFile {
-			return nil, fmt.Errorf("two pages or files want the address %s; give the unit or lesson that has it another name", s.address)
+		_, taken := e.sheets[s.Address]
+		if _, isFile := e.files[s.Address]; taken || isFile {
+			return nil, fmt.Errorf("two pages or files want the address %s; give the unit or lesson that has it another name", s.Address)
 		}
-		e.sheets[s.address] = s
+		e.sheets[s.Address] = *s
 	}
 	return e, nil
 }

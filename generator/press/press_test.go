@@ -13,26 +13,19 @@ import (
 	"golang.org/x/net/html"
 
 	"slipbook/calculators/catalog"
-	"slipbook/generator/assets"
 	"slipbook/generator/course"
-	"slipbook/generator/course/coursetest"
-	"slipbook/generator/finding"
 	"slipbook/generator/pool"
+	"slipbook/generator/press/presstest"
 	"slipbook/generator/press/theme"
-	"slipbook/generator/proof"
 	"slipbook/themes"
 )
 
-// small loads the course that tests share; each call gives a new one, which
-// the test may change.
-func small(t testing.TB) *course.Course {
-	t.Helper()
-	c, found := new(course.Reader).Load(coursetest.Small())
-	if found.Stop() {
-		t.Fatalf("the small course has faults: %v", found)
-	}
-	return c
-}
+// What the rooms' tests use too.
+var (
+	small, harmful, parted, read, shared = presstest.Small, presstest.Harmful, presstest.Parted, presstest.Read, presstest.Bundle
+	elements, called, classed, first     = presstest.Elements, presstest.Called, presstest.Classed, presstest.First
+	attribute, text, linksOf             = presstest.Attribute, presstest.Text, presstest.Links
+)
 
 // opened reads a theme.
 func opened(t testing.TB, theme fs.FS) *theme.Theme {
@@ -54,48 +47,14 @@ func studio(t testing.TB) *theme.Theme {
 	return opened(t, theme)
 }
 
-// read reads every page of a course, whose pages have no errors.
-func read(t testing.TB, c *course.Course) *proof.Reading {
-	t.Helper()
-	r, found := new(proof.Reader).Read(c, nil)
-	for _, f := range found {
-		if (finding.List{f}).Stop() {
-			t.Fatalf("the pages have faults: %v", f)
-		}
-	}
-	return r
-}
-
 // newPress makes an impression of a course in the studio theme.
 func newPress(t testing.TB, c *course.Course) *impression {
 	t.Helper()
-	i, err := newImpression(studio(t), read(t, c), shared(), Copy{})
+	i, err := prepare(studio(t), read(t, c), shared(), Copy{})
 	if err != nil {
 		t.Fatal(err)
 	}
 	return i
-}
-
-// shared stands for the files that pages share.
-func shared() *assets.Bundle {
-	b := &assets.Bundle{
-		Style: "assets/studio-AAAA.css",
-		Page:  "assets/page-AAAA.js",
-		Icon:  "assets/icon-AAAA.svg",
-		Book:  "assets/book-AAAA.css",
-
-		Gathered: "assets/gathered-AAAA.css",
-		Desk: assets.Desk{
-			Script:  "assets/desk-AAAA.js",
-			Engine:  "assets/engine-AAAA.bin",
-			Carried: "assets/carried-AAAA.js",
-		},
-		Files: map[string][]byte{},
-	}
-	for _, address := range []string{b.Style, b.Page, b.Book, b.Gathered, b.Icon, b.Desk.Script, b.Desk.Engine, b.Desk.Carried} {
-		b.Files[address] = []byte(address)
-	}
-	return b
 }
 
 // edition is what was printed, by address.
@@ -162,48 +121,6 @@ func pageOf(t testing.TB, e edition, address string) *html.Node {
 		t.Fatal(err)
 	}
 	return root
-}
-
-// elements lists the elements of a page that a test asks for.
-func elements(root *html.Node, want func(*html.Node) bool) []*html.Node {
-	var all []*html.Node
-	for n := range root.Descendants() {
-		if n.Type == html.ElementNode && want(n) {
-			all = append(all, n)
-		}
-	}
-	return all
-}
-
-// called asks for elements of a name.
-func called(name string) func(*html.Node) bool {
-	return func(n *html.Node) bool { return n.Data == name }
-}
-
-// classed asks for elements of a class.
-func classed(class string) func(*html.Node) bool {
-	return func(n *html.Node) bool { return slices.Contains(strings.Fields(attribute(n, "class")), class) }
-}
-
-// attribute gives an attribute, empty when it is not there.
-func attribute(n *html.Node, key string) string {
-	for _, a := range n.Attr {
-		if a.Key == key {
-			return a.Val
-		}
-	}
-	return ""
-}
-
-// text gives the text of an element, its white space made one space.
-func text(n *html.Node) string {
-	var all strings.Builder
-	for d := range n.Descendants() {
-		if d.Type == html.TextNode {
-			all.WriteString(d.Data)
-		}
-	}
-	return strings.Join(strings.Fields(all.String()), " ")
 }
 
 func TestPrintMakesEveryPage(t *testing.T) {

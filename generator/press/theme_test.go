@@ -2,11 +2,15 @@ package press
 
 import (
 	"io/fs"
+	"slices"
 	"strings"
 	"testing"
 	"testing/fstest"
 
 	"slipbook/generator/markup"
+	"slipbook/generator/press/book"
+	"slipbook/generator/press/care"
+	"slipbook/generator/press/desk"
 	"slipbook/themes"
 )
 
@@ -54,10 +58,10 @@ func TestThemeLacksATemplate(t *testing.T) {
 	whole := copyTheme(t)
 	var wanted []string
 	for _, kind := range pageKinds {
-		wanted = append(wanted, kind.template)
+		wanted = append(wanted, kind.Template)
 	}
-	wanted = append(append(wanted, markup.Kinds()...), bookKind.template, volumeKind.template, frameHead, frameTop, frameEnd, "calculator-standing",
-		careMark, careWho, careLine, careWhole, careKey, careShort)
+	wanted = append(wanted, book.Kind.Template, book.VolumeKind.Template, frameHead, frameTop, frameEnd, desk.StandingPiece)
+	wanted = slices.Concat(wanted, markup.Kinds(), care.Forms)
 	for _, name := range wanted {
 		theme, found := fstest.MapFS{}, false
 		for file, f := range whole {
@@ -106,5 +110,16 @@ func tryOpen(t *testing.T, theme fs.FS) (*impression, error) {
 	if err != nil {
 		return nil, err
 	}
-	return newImpression(opened, read(t, small(t)), shared(), Copy{})
+	return prepare(opened, read(t, small(t)), shared(), Copy{})
+}
+
+// TestFaultOfTheThemeNamesThePage wants a piece that asks for what its block does
+// not have to stop the printing, and the page to be named.
+func TestFaultOfTheThemeNamesThePage(t *testing.T) {
+	theme := copyTheme(t)
+	theme["pieces/caution.html"].Data = []byte(`{{define "caution"}}{{.Colour}}{{end}}`)
+	e, err := tryPrint(t, opened(t, theme), small(t), Copy{})
+	if e != nil || !matches(err, "page book.html: ") || !matches(err, "Colour") {
+		t.Errorf("error %v", err)
+	}
 }

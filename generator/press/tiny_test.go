@@ -16,6 +16,7 @@ import (
 	"slipbook/generator/address"
 	"slipbook/generator/course"
 	"slipbook/generator/markup"
+	"slipbook/generator/press/imprint"
 	"slipbook/generator/proof"
 )
 
@@ -45,7 +46,7 @@ func TestAnotherThemePrintsEverything(t *testing.T) {
 			for _, page := range reading.Pages {
 				wantWords(t, page, onlyText(pageOf(t, e, page.Address)), page.Address)
 				if page.Kind != course.StylePage {
-					wantWords(t, page, book[chapterKey(page.Address)], "the chapter of "+page.Address)
+					wantWords(t, page, book[imprint.ChapterKey(page.Address)], "the chapter of "+page.Address)
 				}
 			}
 			var pages []string

@@ -3,52 +3,39 @@ package press
 import (
 	"html/template"
 
-	"slipbook/generator/course"
+	"slipbook/generator/press/imprint"
 )
 
 // unitPageView is a unit's opening page: its words, then its lessons in order.
 type unitPageView struct {
-	framed
+	imprint.Framed
 	Number, Of    int // unit 1 of 2
 	Teaches       []string
 	Body          template.HTML
-	Lessons       []lessonEntry
-	Before, After []link
+	Lessons       []imprint.LessonEntry
+	Before, After []imprint.Link
 }
 
 // unitSheets are the opening pages of the units.
-func (i *impression) unitSheets() []sheet {
-	var sheets []sheet
+func (i *impression) unitSheets() []imprint.Sheet {
+	var sheets []imprint.Sheet
 	for n, u := range i.course.Units {
 		if u.Page == nil {
 			continue
 		}
-		sheets = append(sheets, sheet{address: u.Page.Address, title: u.Page.Head.Title, description: u.Page.Head.Description, view: func(at place) (pageView, error) {
+		sheets = append(sheets, imprint.Sheet{Address: u.Page.Address, Title: u.Page.Head.Title, Description: u.Page.Head.Description, View: func(at imprint.Place) (imprint.PageView, error) {
 			v := unitPageView{
-				framed:  framed{Shell: i.shell(at, i.aboutPage("unit", u.Page))},
+				Framed:  imprint.Framed{Shell: i.Shell(at, i.aboutPage("unit", u.Page))},
 				Number:  n + 1,
 				Of:      len(i.course.Units),
 				Teaches: u.Page.Head.Teaches,
-				Lessons: lessonEntries(at, u, n+1),
+				Lessons: imprint.LessonEntries(at, u, n+1),
 				Before:  i.before(u.Page, at),
 				After:   i.after(u.Page, at),
 			}
-			v.Body = v.slot(i.body(u.Page, at))
+			v.Body = v.Slot(i.setter.Body(i.documents[u.Page], at))
 			return v, nil
 		}})
 	}
 	return sheets
-}
-
-// aboutPage is what a unit's or lesson's page says of itself.
-func (i *impression) aboutPage(kind string, page *course.Page) about {
-	return about{
-		kind:        kind,
-		title:       page.Head.Title,
-		description: page.Head.Description,
-		head:        page.Head,
-		medium:      page.Head.Medium,
-		desk:        i.hasCalculator(page),
-		plan:        i.hasPlan(page),
-	}
 }

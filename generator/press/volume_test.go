@@ -15,6 +15,9 @@ import (
 
 	"slipbook/generator/address"
 	"slipbook/generator/course"
+	"slipbook/generator/press/book"
+	"slipbook/generator/press/imprint"
+	"slipbook/generator/press/presstest"
 )
 
 // largeCourse is the small course with so many long lessons in its first unit that
@@ -40,26 +43,27 @@ func largeCourse(t *testing.T) *course.Course {
 // the demo course.
 func TestChaptersAreAboutAsLargeAsThought(t *testing.T) {
 	c, _ := new(course.Reader).Load(os.DirFS("../../content"))
-	i, err := newImpression(studio(t), read(t, c), shared(), Copy{})
+	i, err := prepare(studio(t), read(t, c), shared(), Copy{})
 	if err != nil {
 		t.Fatal(err)
 	}
-	sizes := i.chapterSizes(i.book)
 	var thought, printed int
-	for _, p := range i.book.parts {
-		for _, chapter := range p.chapters {
-			view, err := chapter.view(place{page: chapter.address, book: i.book})
-			if err != nil {
-				t.Fatal(err)
-			}
-			body, err := output(func(out *bytes.Buffer) error { return fill(out, i.InBook, chapter.kind.template, view) })
-			if err != nil {
-				t.Fatal(err)
-			}
-			thought, printed = thought+sizes[chapter.address], printed+len(body)
-			if size := sizes[chapter.address]; size < len(body)/3 || size > 3*len(body) {
-				t.Errorf("%s: thought to be %d bytes, is %d", chapter.address, size, len(body))
-			}
+	for _, chapter := range i.sheets {
+		if _, isChapter := i.book.Chapters[chapter.Address]; !isChapter {
+			continue
+		}
+		view, err := chapter.View(imprint.Place{Page: chapter.Address, Book: i.book.Chapters})
+		if err != nil {
+			t.Fatal(err)
+		}
+		body, err := imprint.Output(func(out *bytes.Buffer) error { return imprint.Fill(out, i.InBook, chapter.Kind.Template, view) })
+		if err != nil {
+			t.Fatal(err)
+		}
+		size := i.book.Sizes[chapter.Address]
+		thought, printed = thought+size, printed+len(body)
+		if size < len(body)/3 || size > 3*len(body) {
+			t.Errorf("%s: thought to be %d bytes, is %d", chapter.Address, size, len(body))
 		}
 	}
 	if off := float64(thought)/float64(printed) - 1; off < -0.05 || off > 0.05 {
@@ -178,7 +182,7 @@ func TestLargeBookStandsInVolumes(t *testing.T) {
 		t.Fatalf("volumes %q", volumes)
 	}
 	for _, page := range c.Pages() {
-		if chapters[chapterKey(page.Address)] == "" && page.Kind != course.StylePage {
+		if chapters[imprint.ChapterKey(page.Address)] == "" && page.Kind != course.StylePage {
 			t.Errorf("no volume holds %s", page.Address)
 		}
 	}
@@ -252,21 +256,24 @@ func idsOn(t *testing.T, e edition, at string) map[string]bool {
 // volume to lead there, with the chapter's number behind it.
 func TestReferenceToAnotherVolume(t *testing.T) {
 	i := newPress(t, largeCourse(t))
-	first, last := i.book.chapters["slip/l1.html"], i.book.chapters["wash/thin.html"]
-	if first.volume == last.volume || first.volume == address.Book {
-		t.Fatalf("both on %s", first.volume)
+	first, last := i.book.Chapters["slip/l1.html"], i.book.Chapters["wash/thin.html"]
+	if first.Volume == last.Volume || first.Volume == address.Book {
+		t.Fatalf("both on %s", first.Volume)
 	}
-	page, _ := i.addresses.Page("units/slip/l1.md")
-	s := setting{impression: i, of: i.documents[page], at: place{page: page.Address, book: i.book}}
-	html, err := i.set(s, s.of.Document.Pieces)
+	page, _ := i.Addresses.Page("units/slip/l1.md")
+	html, err := imprint.Output(i.setter.Body(i.documents[page], imprint.Place{Page: page.Address, Book: i.book.Chapters}))
 	if err != nil {
 		t.Fatal(err)
 	}
-	want := `<a href="` + address.Relative(first.volume, last.volume) + `#page.wash.thin">thin<span class="chapter-to">&#160;(` + last.number + `)</span></a>`
-	wantHolds(t, string(html), want)
-	for _, v := range i.book.volumes {
-		if v.size > largestVolume {
-			t.Errorf("the volume %s is thought to be %d bytes", v.address, v.size)
+	want := `<a href="` + address.Relative(first.Volume, last.Volume) + `#page.wash.thin">thin<span class="chapter-to">&#160;(` + last.Number + `)</span></a>`
+	presstest.Holds(t, string(html), want)
+	sizes := map[string]int{}
+	for at, chapter := range i.book.Chapters {
+		sizes[chapter.Volume] += i.book.Sizes[at]
+	}
+	for volume, size := range sizes {
+		if size > book.LargestVolume {
+			t.Errorf("the volume %s is thought to be %d bytes", volume, size)
 		}
 	}
 }

@@ -11,6 +11,8 @@ import (
 	"strings"
 	"testing"
 
+	"slipbook/generator/press/care"
+	"slipbook/generator/press/imprint"
 	"slipbook/generator/press/theme"
 )
 
@@ -18,15 +20,15 @@ import (
 // name, with how many values, and wants a theme to be held to exactly that.
 func TestNeededWordsAreThoseThatThePressSays(t *testing.T) {
 	said, others := saidByThePress(t)
-	if want := []string{"e.key", "kind.part"}; !slices.Equal(others, want) {
+	if want := []string{"e.key", "kind.Part"}; !slices.Equal(others, want) {
 		t.Errorf("words are asked for by %q, want by name or by %q", others, want)
 	}
-	for _, kind := range pageKinds { // kind.part
-		if kind.part != "" && kind.part != unitsPart {
-			said[kind.part] = 0
+	for _, kind := range pageKinds { // kind.Part
+		if kind.Part != "" && kind.Part != imprint.UnitsPart {
+			said[kind.Part] = 0
 		}
 	}
-	for _, key := range whoWords { // without which nothing says that a page names somebody
+	for _, key := range care.WhoWords { // without which nothing says that a page names somebody
 		said[key] = 0
 	}
 	if !maps.Equal(said, theme.Needed) {
@@ -43,17 +45,21 @@ func TestNeededWordsAreThoseThatThePressSays(t *testing.T) {
 	}
 }
 
-// saidByThePress reads the calls of the method Say of a theme in the press's own
-// files: the keys written out with how many values follow, and the others as they
+// saidByThePress reads the calls of the method Say of a theme in the files of the
+// press and its rooms: the keys written out with how many values follow, and the others as they
 // are written.
 func saidByThePress(t *testing.T) (keys map[string]int, others []string) {
 	t.Helper()
-	files, err := filepath.Glob("*.go")
+	own, err := filepath.Glob("*.go")
+	if err != nil {
+		t.Fatal(err)
+	}
+	ofRooms, err := filepath.Glob("*/*.go")
 	if err != nil {
 		t.Fatal(err)
 	}
 	keys = map[string]int{}
-	for _, file := range files {
+	for _, file := range append(own, ofRooms...) {
 		if strings.HasSuffix(file, "_test.go") {
 			continue
 		}

@@ -1,8 +1,3 @@
-// Package desk makes what a page shows of a calculator: the boxes of its form, a
-// worked example, a table for the wall, the steps of a plan. It exists so that all
-// that a template prints of a calculator is worked out in one place, from its
-// declaration and what the course sets; where it stands in the handbook is the
-// press's.
 package desk
 
 import (
@@ -17,53 +12,6 @@ import (
 // firstBoxes is how many boxes a list starts with: three test bars are what
 // every instructor asks for.
 const firstBoxes = 3
-
-// Desk is what all calculators of a course are shown with.
-type Desk struct {
-	Settings form.Settings // what they must know of the course
-	Choose   string        // the words of a chooser while nothing is chosen
-}
-
-// Choice is one input, or a group of alternatives with "or" between them.
-type Choice struct{ Sides [][]Box }
-
-// Several reports whether there is a choice at all.
-func (c Choice) Several() bool { return len(c.Sides) > 1 }
-
-// Box is one input of a form.
-type Box struct {
-	ID      string
-	Name    string
-	Label   string
-	Help    string
-	Finds   string // where whoever does not know it finds it out; empty = nowhere
-	Still   string // what is called still to fill when it is blank
-	Default string // as typed, in the course's style
-	Group   string
-	Side    string
-	List    bool   // of numbers: a box each
-	Most    int    // of a list, and of rows: how many it may have
-	Step    string // what − and + change it by, where that is no matter of how it was typed
-	Unit    string // the only unit; empty for none and for several
-	Units   []Unit // to choose from; empty unless several
-	Values  []Value
-	Choices []Option // instead of numbers: one of these
-	Words   bool     // instead of numbers: words
-	Rows    *Rows    // of words that name layers: what to choose them at
-}
-
-// Unit is one unit of a chooser.
-type Unit struct {
-	ID     string
-	Chosen bool
-}
-
-// Value is one box to type in.
-type Value struct {
-	ID, Box, Name, Mode string
-	Count               int // in a list, from 1
-	Text                string
-}
 
 // Boxes returns the boxes of a form, groups of alternatives together, parted into
 // those in sight and those behind "more". fill is what a lesson filled in, id the

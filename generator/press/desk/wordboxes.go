@@ -8,32 +8,6 @@ import (
 	"slipbook/calculators/stage"
 )
 
-// Option is one choice of an input.
-type Option struct {
-	ID, Label string
-	Chosen    bool
-}
-
-// Rows is what the rows of an input are chosen from: layers, or what is on
-// the pot already.
-type Rows struct {
-	Least        int    // how many rows stand there while nothing is chosen
-	Coats        bool   // what is on the pot already: each with whether it is fixed
-	Fixed, Loose string // what the form writes for that
-	Bare         string // what it writes for work on the clay itself; empty = there is none
-	Media        []Layer
-	Techniques   []Layer // of layers
-}
-
-// Layer is a medium or a technique, as the script of the form needs it.
-type Layer struct {
-	Name  string
-	Value string // what the form writes for it
-	Fits  string // of a medium: its id; of a technique: the ids it is for, parted by spaces; empty = all
-	Takes bool   // it takes away at the coat that is there
-	Bare  bool   // it may be done to the clay itself
-}
-
 // inWords reports whether an input is no quantity.
 func inWords(in *form.Input) bool { return in.Words || in.Bodies || len(in.Choices) > 0 }
 

@@ -3,6 +3,7 @@ package theme
 import (
 	"fmt"
 	"io/fs"
+	"unicode/utf8"
 
 	"go.yaml.in/yaml/v4"
 )
@@ -88,4 +89,29 @@ func Largest(sizes []TypeSize, fits func(points float64) bool) string {
 		}
 	}
 	return class
+}
+
+// Letters counts the letters of a text as it is shown, without tags.
+func Letters(text string) int {
+	n, inside := 0, false
+	for _, r := range text {
+		switch {
+		case r == '<':
+			inside = true
+		case r == '>':
+			inside = false
+		case !inside && utf8.ValidRune(r):
+			n++
+		}
+	}
+	return n
+}
+
+// RunLetters counts the letters of words that stand one after the other.
+func RunLetters(words []string) int {
+	n := 0
+	for _, w := range words {
+		n += Letters(w) + 2
+	}
+	return n
 }

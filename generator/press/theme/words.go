@@ -70,16 +70,3 @@ func (w words) checkNeeded() error {
 	}
 	return nil
 }
-
-// Word returns the words of a key as they are; empty where there are none.
-func (t *Theme) Word(key string) string { return t.words[key] }
-
-// Say returns the words of one of the needed keys. Open has seen that they can
-// be said, so a fault is one of the program.
-func (t *Theme) Say(key string, values ...any) string {
-	text, err := t.words.say(key, values...)
-	if _, known := Needed[key]; err != nil || !known {
-		panic(fmt.Sprintf("press: the words %q are not listed as Needed: %v", key, err))
-	}
-	return text
-}

@@ -1,0 +1,56 @@
+package care
+
+import (
+	"slices"
+	"testing"
+
+	"slipbook/generator/course"
+	"slipbook/generator/press/imprint"
+	"slipbook/generator/press/presstest"
+)
+
+// rules are what a course says of safety.
+func rules(t *testing.T, c *course.Course) *Rules {
+	return &Rules{c.Decoration, presstest.Read(t, c).Addresses}
+}
+
+// TestCareOfSeveralRows wants what to wear and every place of all rows, each once.
+func TestCareOfSeveralRows(t *testing.T) {
+	c := presstest.Harmful(t)
+	d := c.Decoration
+	d.Places = append(d.Places, course.Place{ID: "booth", Name: "in the booth"})
+	d.Hazards[len(d.Hazards)-1].Place = "booth"
+	got := rules(t, c).Care(imprint.Place{Page: "index.html"}, course.Care{Hazards: []string{"dust"}}, course.Care{Hazards: []string{"mist", "dust"}}, course.Care{Hazards: []string{"blade"}})
+	if want := []string{"at the wet table", "in the booth"}; !slices.Equal(got.Places, want) {
+		t.Errorf("places %q, want %q", got.Places, want)
+	}
+	if want := []string{"a fitted respirator", "a mask"}; !slices.Equal(got.Wear, want) {
+		t.Errorf("to wear %q, want %q", got.Wear, want)
+	}
+}
+
+func TestWorseForHealth(t *testing.T) {
+	p := rules(t, presstest.Harmful(t))
+	one := func(who course.Who, hazards ...string) []course.Care {
+		return []course.Care{{Hazards: hazards, Who: who}}
+	}
+	for _, c := range []struct {
+		one, other []course.Care
+		want       bool
+	}{
+		{one(""), one(""), false},
+		{one("", "dust"), one(""), true},
+		{one("", "dust"), one("", "dust", "mist"), false},
+		{one("", "dust", "mist"), one("", "dust"), true},
+		{one("", "blade"), one(""), false}, // a cut is no matter of health
+		{one(course.WithInstructor), one(""), true},
+		{one(course.WithInstructor), one(course.Student), true},
+		{one(course.Instructor), one(course.WithInstructor, "mist"), true},
+		{one(""), one(course.Instructor), false},
+		{append(one("", "dust"), one("", "mist")...), one("", "dust"), true},
+	} {
+		if got := p.WorseForHealth(c.one, c.other); got != c.want {
+			t.Errorf("%v against %v: %v", c.one, c.other, got)
+		}
+	}
+}

@@ -1,0 +1,96 @@
+package care
+
+import (
+	"bytes"
+	"fmt"
+	"html"
+	"slices"
+	"strings"
+
+	"slipbook/generator/press/theme"
+)
+
+// Owed is the safety of something that a page names, in the form in which the
+// page must hold it.
+type Owed struct {
+	Name string // "Oxide wash, Bisque"
+	Form string // one of the theme's pieces
+	Care Care
+}
+
+// Owe is a care that a page owes to what it names, in a form.
+func Owe(name, form string, c Care) Owed { return Owed{name, form, c} }
+
+// Settle makes sure that a finished page holds what it owes: each piece as often
+// as it is owed. The first that it lacks is an error. kind is the name of the page's
+// template.
+func Settle(t *theme.Theme, kind string, owes []Owed, page []byte) error {
+	times := map[string]int{}
+	for _, o := range owes {
+		if !o.Care.Any() {
+			continue
+		}
+		piece, err := written(t, o.Form, o.Care)
+		if err == nil {
+			err = whole(t, o, piece)
+		}
+		if err != nil {
+			return err
+		}
+		if times[string(piece)]++; len(piece) > 0 && bytes.Count(page, piece) < times[string(piece)] {
+			return fmt.Errorf("it names %q without its hazards: %s. The theme’s page %q must hold the piece %q wherever it names one",
+				o.Name, strings.Join(said(t, o.Care), ", "), kind, o.Form)
+		}
+	}
+	return nil
+}
+
+// written prints a care in a form, as the theme's pieces do it on a page.
+func written(t *theme.Theme, form string, c Care) ([]byte, error) {
+	var out bytes.Buffer
+	err := t.Pages.ExecuteTemplate(&out, form, c)
+	return bytes.TrimSpace(out.Bytes()), err
+}
+
+// said is what a care says in words: the hazards by name, and who may.
+func said(t *theme.Theme, c Care) []string {
+	var all []string
+	for _, h := range c.Hazards {
+		all = append(all, h.Title)
+	}
+	if c.Who != "" {
+		all = append(all, t.Word(c.Who))
+	}
+	return all
+}
+
+// whole makes sure that a piece of the theme says what it is for: an empty one
+// would be found on every page.
+func whole(t *theme.Theme, o Owed, piece []byte) error {
+	var wanted []string
+	for _, h := range o.Care.Hazards {
+		switch o.Form {
+		case Whole, Short:
+			wanted = append(wanted, h.Title, h.Short)
+		case Line:
+			wanted = append(wanted, h.Title)
+		case Mark:
+			wanted = append(wanted, h.Marks...)
+		case Key:
+			wanted = append(append(wanted, h.Title, h.Short), h.Marks...)
+		}
+	}
+	if o.Form == Whole || o.Form == Line {
+		wanted = slices.Concat(wanted, o.Care.Wear, o.Care.Places)
+	}
+	if o.Care.Who != "" && (o.Form == Whole || o.Form == Who || o.Form == Mark) {
+		wanted = append(wanted, t.Word(o.Care.Who))
+	}
+	text := html.UnescapeString(string(piece))
+	for _, words := range wanted {
+		if !strings.Contains(text, words) {
+			return fmt.Errorf("the theme’s piece %q does not say %q of %q", o.Form, words, o.Name)
+		}
+	}
+	return nil
+}

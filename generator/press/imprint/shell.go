@@ -1,0 +1,165 @@
+package imprint
+
+import (
+	"net/url"
+
+	"slipbook/generator/address"
+	"slipbook/generator/assets"
+	"slipbook/generator/course"
+)
+
+// Shell is what stands around the words of every page: the document's head,
+// the handbook's own links, the clay-state strip and the foot.
+type Shell struct {
+	medium string // whose verdicts the strip shows
+	unlike bool   // the page has a top or an end unlike that of others of its kind
+
+	Kind        string // "lesson", "state", ...
+	Language    string
+	Handbook    string // the course's title
+	Number      string // of the chapter, in the book
+	Title       string // the page's own; the same as Handbook on the home page
+	Description string
+	Creator     string
+	Date        string // ISO 8601
+	Licence     string
+	Studio      course.Studio
+	Policy      string // of the Content-Security-Policy
+	Base        string // absolute address that relative ones start at; almost always empty
+	Style       string
+	Styles      []string // further style sheets, of pages that others do not look like
+	Script      string   // may be empty
+	Icon        string
+	Desk        *assets.Desk // only on a page with a calculator
+	Strip       any          // what the piece "strip" prints; nil on pages that show the states in another way
+
+	Home, Contents, Calculators, Glossary string
+	Notices                               string
+	Chart                                 string // empty while the course has no table
+	Hazards                               string // empty while it has no hazards
+	Answers, Faults                       string // empty while there are none
+	TeachingPage                          string // only in a copy for the instructor
+}
+
+// Alike returns what tells apart what stands around the words of two pages of one
+// kind in one folder; not ok of a page that is unlike all others.
+func (s Shell) Alike() (key string, ok bool) { return s.medium, !s.unlike }
+
+// About is what a page says of itself to its shell.
+type About struct {
+	Kind, Title, Description string
+	Head                     course.Head // the opening block of a hand-written page
+	Medium                   string      // whose verdicts the strip shows
+	State                    string      // which state the page is about
+	Desk                     bool        // whether a calculator is on the page
+	Plan                     bool        // whether a plan is on it, to make or to read
+	Gathered                 bool        // whether it is gathered from other pages, or is the chart
+}
+
+// Frame makes the shells of pages. What it knows of pages is complete when the
+// first of them is printed, and only read from then on.
+type Frame struct {
+	Course   *course.Course
+	Bundle   *assets.Bundle
+	Spoken   assets.Parcel     // the words of the calculators
+	Table    assets.Parcel     // the decoration table for pages with a plan; empty without a table
+	There    map[string]bool   // addresses of the pages
+	FaultsOn map[string]string // the pages of what goes wrong with a medium, by its id
+}
+
+// Shell makes the shell of a page, without its strip of states. A chapter of the book needs its name and
+// number alone, and the places that its words lead to: the frame stands round the
+// book once.
+func (f *Frame) Shell(at Place, a About) Shell {
+	s := Shell{
+		Kind:        a.Kind,
+		Language:    f.Course.Language,
+		Handbook:    f.Course.Title,
+		Title:       a.Title,
+		Description: a.Description,
+		Creator:     a.Head.Creator,
+		Date:        a.Head.Date,
+		Home:        at.To(address.Home),
+		Contents:    at.To(address.Contents),
+		Calculators: at.To(address.Calculators),
+		Glossary:    at.To(address.Glossary),
+		Notices:     at.To(address.Notices),
+		Chart:       f.WhereThere(at, address.Chart),
+		Hazards:     f.WhereThere(at, address.Hazards),
+		Answers:     f.WhereThere(at, address.Answers),
+		Faults:      f.WhereThere(at, address.Faults),
+	}
+	if at.Book != nil {
+		s.Number = at.Book[at.Page].Number
+		return s
+	}
+	s.Licence, s.Studio = f.Course.Licence, f.Course.Studio
+	s.Policy = Policy(a.Desk, "")
+	s.Style, s.Script, s.Icon = at.To(f.Bundle.Style), at.To(f.Bundle.Page), at.To(f.Bundle.Icon)
+	s.medium, s.unlike = a.Medium, a.State != ""
+	s.TeachingPage = f.WhereThere(at, address.Teaching)
+	if a.Desk {
+		s.Desk = f.desk(at, a.Plan)
+	}
+	if a.Gathered && f.Bundle.Gathered != "" {
+		s.Styles = append(s.Styles, at.To(f.Bundle.Gathered))
+	}
+	if a.Plan && f.Bundle.Plan != "" {
+		s.Styles = append(s.Styles, at.To(f.Bundle.Plan))
+	}
+	return s
+}
+
+// WhereThere returns where a page is, from here; nothing while there is none.
+func (f *Frame) WhereThere(at Place, page string) string {
+	if !f.There[page] {
+		return ""
+	}
+	return at.To(page)
+}
+
+// desk returns the addresses that a page with calculators loads from.
+func (f *Frame) desk(at Place, plan bool) *assets.Desk {
+	d := &assets.Desk{
+		Script:     at.To(f.Bundle.Desk.Script),
+		Bench:      at.To(f.Bundle.Desk.Bench),
+		BenchStyle: at.To(f.Bundle.Desk.BenchStyle),
+		Engine:     at.To(f.Bundle.Desk.Engine),
+		Carried:    at.To(f.Bundle.Desk.Carried),
+		Words:      assets.Parcel{Packed: at.To(f.Spoken.Packed), Carried: at.To(f.Spoken.Carried)},
+	}
+	if plan && f.Bundle.Desk.Planner != "" {
+		d.Script = at.To(f.Bundle.Desk.Planner)
+	}
+	if plan {
+		d.Table = assets.Parcel{Packed: at.To(f.Table.Packed), Carried: at.To(f.Table.Carried)}
+	}
+	return d
+}
+
+// Policy is the Content-Security-Policy of a page: everything comes from the
+// handbook itself, nothing stands inline, and WebAssembly runs only where a
+// calculator is. A page with a base element names where that leads: it may be
+// served from elsewhere, and then that is not the page's own server.
+func Policy(desk bool, base string) string {
+	script, from, own := "'self'", "'none'", "'self'"
+	if desk {
+		script = "'self' 'wasm-unsafe-eval'"
+	}
+	if base != "" {
+		own += origin(base)
+		from = own
+	}
+	return "default-src 'none'; script-src " + script + "; style-src " + own + "; img-src " + own + "; " +
+		"connect-src 'self'; manifest-src 'self'; base-uri " + from + "; form-action 'self'"
+}
+
+// origin returns the server of an absolute address as a policy names it, after
+// a space; "" for an address that names none.
+func origin(address string) string {
+	at, err := url.Parse(address)
+	if err != nil || at.Host == "" {
+		return ""
+	}
+	return " " + at.Scheme + "://" + at.Host
+}

@@ -1,0 +1,180 @@
+// Package setting sets the pieces of a page's own words somewhere: on their page, in
+// a chapter of the book, or among words of other pages. It exists so that these are
+// three settings of the same pieces, and nothing that was printed is ever read to
+// print it otherwise.
+package setting
+
+import (
+	"bytes"
+	"fmt"
+	"html/template"
+	"strconv"
+	"strings"
+
+	"github.com/yuin/goldmark/util"
+
+	"slipbook/generator/markup"
+	"slipbook/generator/press/desk"
+	"slipbook/generator/press/imprint"
+	"slipbook/generator/press/table"
+	"slipbook/generator/press/theme"
+	"slipbook/generator/proof"
+)
+
+// Setter sets pieces in a theme, with what the handbook's own blocks show.
+type Setter struct {
+	*theme.Theme
+	calculators *desk.Calculators
+	table       *table.Table
+	forTeaching bool // a copy for the instructor
+	views       map[string]View
+}
+
+// setting is pieces of a page being set somewhere.
+type setting struct {
+	*Setter
+	of    *proof.Page // whose words they are
+	at    imprint.Place
+	apart bool // they stand among words of other pages: without ids, and without the marks of notes, which stay behind
+	out   *bytes.Buffer
+}
+
+// View makes the view of one of the handbook's own blocks; the theme's piece
+// of the block's name prints it. A nil view prints nothing.
+type View func(*setting, *markup.Block) (any, error)
+
+// Body sets all of a hand-written page's own words in a slot of its view.
+func (r *Setter) Body(page *proof.Page, at imprint.Place) func(*bytes.Buffer) error {
+	return func(out *bytes.Buffer) error {
+		s := setting{Setter: r, of: page, at: at, out: out}
+		return s.pieces(page.Document.Pieces)
+	}
+}
+
+// Apart sets a part of a page's words among those of other pages.
+func (r *Setter) Apart(page *proof.Page, pieces []markup.Piece, at imprint.Place) (template.HTML, error) {
+	return set(setting{Setter: r, of: page, at: at, apart: true}, pieces)
+}
+
+func set(s setting, pieces []markup.Piece) (template.HTML, error) {
+	return imprint.Piece(func(out *bytes.Buffer) error {
+		s.out = out
+		return s.pieces(pieces)
+	})
+}
+
+// pieces sets pieces in order.
+func (s *setting) pieces(pieces []markup.Piece) error {
+	for n := range pieces {
+		switch p := &pieces[n]; {
+		case p.Block != nil:
+			if err := s.block(p.Block); err != nil {
+				return err
+			}
+		case p.Heading != nil:
+			s.heading(p.Heading, p.End)
+		case p.Note != nil:
+			s.note(p.Note)
+		case p.Ref != nil && p.Ref.Kind == markup.PictureRef:
+			s.picture(p.Ref)
+		case p.Ref != nil:
+			s.link(p.Ref, p.End)
+		default:
+			s.out.WriteString(p.HTML)
+		}
+	}
+	return nil
+}
+
+// block sets one of the handbook's own blocks.
+func (s *setting) block(b *markup.Block) error {
+	view, err := s.views[b.Kind](s, b)
+	if err != nil || view == nil {
+		return err
+	}
+	if done, ok := view.(template.HTML); ok && b.Kind == markup.CalculatorBlock {
+		s.out.WriteString(string(done))
+		return nil
+	}
+	return s.at.Templates(s.Theme).ExecuteTemplate(s.out, b.Kind, view)
+}
+
+// heading sets where a heading begins or ends.
+func (s *setting) heading(h *markup.Heading, end bool) {
+	level := strconv.Itoa(s.at.Level(h.Level))
+	switch {
+	case end:
+		s.out.WriteString("</h" + level + ">\n")
+	case s.apart:
+		s.out.WriteString("<h" + level + ">")
+	default:
+		s.out.WriteString("<h" + level + ` id="` + escape(s.at.ID(h.ID)) + `">`)
+	}
+}
+
+// link sets where a link within the handbook begins or ends. In the book the
+// number of the chapter that it leads to stands behind its words.
+func (s *setting) link(r *markup.Ref, end bool) {
+	to, number, _ := strings.Cut(s.at.To(s.of.Targets[r.Number].Address), theme.NumberSign)
+	if end {
+		s.out.WriteString(string(theme.ChapterTo(number)) + "</a>")
+		return
+	}
+	s.out.WriteString(`<a href="`)
+	s.out.Write(util.EscapeHTML(util.URLEscape([]byte(to), true)))
+	s.out.WriteByte('"')
+	if r.Title != "" {
+		s.out.WriteString(` title="` + escape(r.Title) + `"`)
+	}
+	s.out.WriteByte('>')
+}
+
+// note sets what a footnote has beside its words.
+func (s *setting) note(n *markup.Note) {
+	entry := s.at.ID("note." + strconv.Itoa(n.Number))
+	from := entry + ".from." + strconv.Itoa(n.Place)
+	switch {
+	case n.Kind == markup.NoteEntry && s.apart:
+		s.out.WriteString("<li>\n")
+	case n.Kind == markup.NoteEntry:
+		s.out.WriteString(`<li id="` + entry + "\">\n")
+	case s.apart:
+	case n.Kind == markup.NoteMark:
+		fmt.Fprintf(s.out, `<sup id="%s"><a href="#%s" class="note-mark" role="doc-noteref">%d</a></sup>`, from, entry, n.Number)
+	case s.at.Book == nil: // on paper nothing leads back
+		words := s.Say("note-back")
+		if n.Places > 1 {
+			words = s.Say("note-back-place", n.Place)
+		}
+		name := s.Say("note-back-name", words, n.Number)
+		fmt.Fprintf(s.out, "\u00a0"+`<a href="#%s" class="note-back" role="doc-backlink" aria-label="%s">%s</a>`, from, escape(name), escape(words))
+	}
+}
+
+// picture sets a picture: a drawing into the page itself, so that it takes the
+// page's inks on screen and paper, any other as a file beside it. One that stands
+// alone is a figure with its caption.
+func (s *setting) picture(r *markup.Ref) {
+	target := s.of.Targets[r.Number]
+	if r.Alone {
+		s.out.WriteString("<figure class=\"plate\">\n")
+	}
+	if rest, ok := bytes.CutPrefix(bytes.TrimSpace(target.Picture.SVG), []byte("<svg")); ok {
+		fmt.Fprintf(s.out, `<svg role="img" aria-label="%s" width="%d" height="%d"`, escape(r.Words), target.Picture.Width, target.Picture.Height)
+		s.out.Write(rest)
+	} else {
+		fmt.Fprintf(s.out, `<img src="%s" width="%d" height="%d" alt="%s" loading="lazy" decoding="async">`,
+			escape(s.at.To(target.Address)), target.Picture.Width, target.Picture.Height, escape(r.Words))
+	}
+	if !r.Alone {
+		return
+	}
+	s.out.WriteByte('\n')
+	if r.Title != "" {
+		s.out.WriteString("<figcaption>" + escape(r.Title) + "</figcaption>\n")
+	}
+	s.out.WriteString("</figure>\n")
+}
+
+// escape makes text safe in HTML, in attributes as well.
+func escape(text string) string { return string(util.EscapeHTML([]byte(text))) }

@@ -1,0 +1,24 @@
+package setting
+
+import (
+	"slipbook/generator/markup"
+	"slipbook/generator/proof"
+)
+
+// ownBlock is how many bytes a block is thought to take beside its words.
+const ownBlock = 600
+
+// Size is the size of words of a page with the drawings that stand in them.
+func Size(page *proof.Page, pieces []markup.Piece) int {
+	size := 0
+	for _, p := range pieces {
+		size += len(p.HTML)
+		switch {
+		case p.Block != nil:
+			size += ownBlock + Size(page, p.Block.Pieces)
+		case p.Ref != nil && p.Ref.Kind == markup.PictureRef:
+			size += len(page.Targets[p.Ref.Number].Picture.SVG)
+		}
+	}
+	return size
+}
