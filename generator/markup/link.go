@@ -148,15 +148,15 @@ func (s *setter) link(n ast.Node) {
 		return
 	}
 	l := n.(*ast.Link)
-	s.html = append(s.html, `<a href="`...)
+	s.printed = append(s.printed, `<a href="`...)
 	if to := util.URLEscape(l.Destination, true); !html.IsDangerousURL(to) { // it is reported as well
-		s.html = append(s.html, util.EscapeHTML(to)...)
+		s.printed = append(s.printed, util.EscapeHTML(to)...)
 	}
-	s.html = append(s.html, '"')
+	s.printed = append(s.printed, '"')
 	if l.Title != nil {
-		s.html = append(s.html, ` title="`+escape(resolve(l.Title))+`"`...)
+		s.printed = append(s.printed, ` title="`+escape(resolve(l.Title))+`"`...)
 	}
-	s.html = append(s.html, ` rel="external">`...)
+	s.printed = append(s.printed, ` rel="external">`...)
 }
 
 // linkEnd sets where a link ends.
@@ -165,7 +165,7 @@ func (s *setter) linkEnd(n ast.Node) {
 		s.set(Piece{Ref: ref, End: true})
 		return
 	}
-	s.html = append(s.html, "</a>"...)
+	s.printed = append(s.printed, "</a>"...)
 }
 
 // outsideFault returns what is wrong with an address outside the handbook, empty

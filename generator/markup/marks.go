@@ -3,6 +3,7 @@ package markup
 import (
 	"fmt"
 	"regexp"
+	"strings"
 
 	"slipbook/generator/finding"
 	"slipbook/generator/source"
@@ -23,6 +24,9 @@ var marks = []struct {
 // leads nowhere. Of several like marks in a text the first is enough.
 func (b *body) checkMarks() {
 	b.root.EachAt(b.kind.prose, func(v source.Value, text string) {
+		if !strings.ContainsAny(text, "[]*`") {
+			return // as most texts
+		}
 		for _, m := range marks {
 			if m.sign.MatchString(text) {
 				b.p.find(b.placeOf(m.sign, v), finding.PlainWords,

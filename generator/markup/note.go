@@ -27,5 +27,5 @@ func registerNotes(r renderer.NodeRendererFuncRegisterer) {
 	r.Register(xast.KindFootnoteList, between("<div class=\"page-notes\" role=\"doc-endnotes\">\n<ol>\n", "</ol>\n</div>\n"))
 	r.Register(xast.KindFootnote, setting(func(s *setter, n ast.Node) {
 		s.set(Piece{Note: &Note{Kind: NoteEntry, Number: n.(*xast.Footnote).Index}})
-	}, func(s *setter, _ ast.Node) { s.html = append(s.html, "</li>\n"...) }))
+	}, func(s *setter, _ ast.Node) { s.printed = append(s.printed, "</li>\n"...) }))
 }

@@ -25,12 +25,11 @@ type page struct {
 	explained int               // brackets before this offset belong to something already found
 	numbers   map[string]int    // own blocks so far, by kind
 
-	refs    map[ast.Node]*Ref     // of links
-	heads   map[ast.Node]*Heading // of headings
-	runs    map[ast.Node]*Span    // of list items, terms and definitions that other pages may want
-	bodies  []*Block              // blocks with pieces, in the order in which they were set
-	printed []byte                // the HTML of all pieces
-	spans   []Span                // where each piece of HTML stands in printed
+	refs   map[ast.Node]*Ref     // of links
+	heads  map[ast.Node]*Heading // of headings
+	runs   map[ast.Node]*Span    // of list items, terms and definitions that other pages may want
+	bodies []*Block              // blocks with pieces, in the order in which they were set
+	room   *room
 	found
 }
 
@@ -67,7 +66,10 @@ func Read(bytes []byte, language string) (*Document, *Prose) {
 	}
 	prose := (*Prose)(nil)
 	if p.mayBeRead() {
+		p.room = rooms.Get().(*room)
+		p.room.printed, p.room.ends = p.room.printed[:0], p.room.ends[:0]
 		prose = p.readAll()
+		rooms.Put(p.room)
 	}
 	p.doc.Found = p.text.Found
 	return p.doc, prose

@@ -10,10 +10,11 @@ import (
 // prose gathers what a reader reads. It runs before anything in the tree is
 // replaced by its HTML.
 func (p *page) prose(tree ast.Node) *Prose {
-	r := &reader{source: p.Source, text: make([]byte, 0, len(p.Source)), prose: new(Prose)}
+	prose := &Prose{Passages: make([]Passage, 0, 96), spans: make([]span, 0, 160)} // enough for most pages
+	r := &reader{source: p.Source, text: p.room.words[:0], prose: prose}
 	r.blocks(tree)
-	r.prose.Text = string(r.text)
-	return r.prose
+	prose.Text, p.room.words = string(r.text), r.text
+	return prose
 }
 
 // reader goes once through a page's tree.

@@ -80,20 +80,20 @@ func (pieceRenderer) RegisterFuncs(r renderer.NodeRendererFuncRegisterer) {
 		func(s *setter, n ast.Node) { s.set(Piece{Heading: s.page.heads[n]}) },
 		func(s *setter, n ast.Node) { s.set(Piece{Heading: s.page.heads[n], End: true}) }))
 	r.Register(ast.KindListItem, setting(func(s *setter, n ast.Node) {
-		s.html = append(s.html, "<li>"...)
+		s.printed = append(s.printed, "<li>"...)
 		if first := n.FirstChild(); first != nil && first.Kind() != ast.KindTextBlock {
-			s.html = append(s.html, '\n')
+			s.printed = append(s.printed, '\n')
 		}
 		s.runFrom(n)
 	}, runEnds("</li>\n")))
 	r.Register(xast.KindDefinitionTerm, setting(func(s *setter, n ast.Node) {
-		s.html = append(s.html, "<dt>"...)
+		s.printed = append(s.printed, "<dt>"...)
 		s.runFrom(n)
 	}, runEnds("</dt>\n")))
 	r.Register(xast.KindDefinitionDescription, setting(func(s *setter, n ast.Node) {
-		s.html = append(s.html, "<dd>"...)
+		s.printed = append(s.printed, "<dd>"...)
 		if !n.(*xast.DefinitionDescription).IsTight {
-			s.html = append(s.html, '\n')
+			s.printed = append(s.printed, '\n')
 		}
 		s.runFrom(n)
 	}, runEnds("</dd>\n")))
@@ -133,9 +133,9 @@ func renderText(w util.BufWriter, source []byte, node ast.Node, entering bool) (
 	html.DefaultWriter.Write(w, s.bound)
 	switch {
 	case n.HardLineBreak():
-		s.html = append(s.html, "<br>\n"...)
+		s.printed = append(s.printed, "<br>\n"...)
 	case n.SoftLineBreak():
-		s.html = append(s.html, '\n')
+		s.printed = append(s.printed, '\n')
 	}
 	return ast.WalkContinue, nil
 }
@@ -155,7 +155,7 @@ func between(begin, end string) renderer.NodeRendererFunc {
 // made sets a piece, or prints one that is finished HTML.
 func (s *setter) made(p Piece) {
 	if p.HTML != "" {
-		s.html = append(s.html, p.HTML...)
+		s.printed = append(s.printed, p.HTML...)
 		return
 	}
 	s.set(p)
@@ -176,7 +176,7 @@ func runEnds(tag string) func(s *setter, n ast.Node) {
 			s.end()
 			run.To = len(s.pieces)
 		}
-		s.html = append(s.html, tag...)
+		s.printed = append(s.printed, tag...)
 	}
 }
 

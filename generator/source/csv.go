@@ -101,10 +101,10 @@ func (r *rows) fields(cells []cell) (Fields, bool) {
 			"Write a comma between the cells, also beside an empty one; put a cell that has a comma in it in double quotes.")
 		return Fields{}, false
 	}
-	f := Fields{row, map[string]Value{}}
+	f := Fields{Of: row}
 	for i, c := range cells {
 		if name := r.names[i]; name != "" && strings.TrimSpace(c.text) != "" {
-			f.byKey[name] = Value{doc: r.doc, node: &yaml.Node{Kind: yaml.ScalarNode, Tag: "!!str", Value: c.text, Line: c.at}, name: name}
+			f.values = append(f.values, Value{doc: r.doc, node: &yaml.Node{Kind: yaml.ScalarNode, Tag: "!!str", Value: c.text, Line: c.at}, name: name})
 		}
 	}
 	return f, true

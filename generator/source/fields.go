@@ -12,8 +12,8 @@ import (
 
 // Fields is a set of keys with values, taken apart, or a row of a table.
 type Fields struct {
-	Of    Value // the whole
-	byKey map[string]Value
+	Of     Value   // the whole
+	values []Value // with their keys as names, each once; few
 }
 
 // Pair is one key with its value.
@@ -26,21 +26,20 @@ func (v Value) Pairs() []Pair {
 	if !v.is(yaml.MappingNode) {
 		return nil
 	}
-	var pairs []Pair
-	seen := map[string]Value{}
+	pairs := make([]Pair, 0, len(v.node.Content)/2)
+	seen := make(map[string]int, len(v.node.Content)/2) // their places in pairs
 	for i := 0; i+1 < len(v.node.Content); i += 2 {
 		key := Value{doc: v.doc, node: v.node.Content[i], above: v.above}
 		word := key.node.Value
-		value := Value{doc: v.doc, node: v.node.Content[i+1], name: word, above: v.above}
 		first, repeated := seen[word]
 		switch {
 		case !key.IsText() || word == "":
 			key.Report(finding.YAMLForm, "this stands where a key should", "Write `key: value`, the key being one word.")
 		case repeated:
-			key.Report(finding.RepeatedKey, fmt.Sprintf("`%s` stands here a second time", word), fmt.Sprintf("Keep one of the two; the other has its value in %s.", first.Line()))
+			key.Report(finding.RepeatedKey, fmt.Sprintf("`%s` stands here a second time", word), fmt.Sprintf("Keep one of the two; the other has its value in %s.", pairs[first].Value.Line()))
 		default:
-			seen[word] = value
-			pairs = append(pairs, Pair{key, value})
+			seen[word] = len(pairs)
+			pairs = append(pairs, Pair{key, Value{doc: v.doc, node: v.node.Content[i+1], name: word, above: v.above}})
 		}
 	}
 	return pairs
@@ -52,10 +51,10 @@ func (p Pair) Word() string { return p.Key.node.Value }
 // Fields takes a set of keys apart; those that are not in known are reported,
 // and so is a key that stands twice.
 func (v Value) Fields(known ...string) Fields {
-	f := Fields{v, map[string]Value{}}
+	f := Fields{Of: v}
 	for _, p := range v.Pairs() {
 		if word := p.Word(); slices.Contains(known, word) {
-			f.byKey[word] = p.Value
+			f.values = append(f.values, p.Value)
 		} else {
 			p.Key.Report(finding.UnknownKey, fmt.Sprintf("`%s` is not a key that is known here", word), Meant(word, known)+"The keys are: "+strings.Join(known, ", ")+".")
 		}
@@ -65,10 +64,15 @@ func (v Value) Fields(known ...string) Fields {
 
 // Get returns the value at a key, an absent one if the key is not there.
 func (f Fields) Get(key string) Value {
-	if v, ok := f.byKey[key]; ok {
-		return v
+	if i := f.find(key); i >= 0 {
+		return f.values[i]
 	}
 	return Value{doc: f.Of.doc, name: key}
+}
+
+// find returns the place of a key's value, below zero where the key is not there.
+func (f Fields) find(key string) int {
+	return slices.IndexFunc(f.values, func(v Value) bool { return v.name == key })
 }
 
 // Need returns the value at a key and reports when the key is not there.

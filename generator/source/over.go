@@ -34,10 +34,10 @@ func (v Value) Merged(known ...string) Fields {
 	for i := 0; i+1 < len(v.below.node.Content); i += 2 {
 		key := v.below.node.Content[i].Value
 		below := Value{doc: v.below.doc, node: v.below.node.Content[i+1], name: key, above: &v}
-		if own, there := f.byKey[key]; there {
-			f.byKey[key] = own.Over(below)
+		if own := f.find(key); own >= 0 {
+			f.values[own] = f.values[own].Over(below)
 		} else {
-			f.byKey[key] = below
+			f.values = append(f.values, below)
 		}
 	}
 	return f

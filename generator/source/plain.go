@@ -2,6 +2,8 @@ package source
 
 import (
 	"fmt"
+	"strings"
+	"unicode"
 	"unicode/utf8"
 )
 
@@ -35,4 +37,21 @@ func findFault(text []byte) *fault {
 		at += size
 	}
 	return nil
+}
+
+// oneLine returns a text whose line ends and runs of spaces are one space each. Most
+// texts are so already.
+func oneLine(text string) string {
+	behind := ' '
+	for _, c := range text {
+		if unicode.IsSpace(c) && (c != ' ' || behind == ' ') {
+			behind = ' '
+			break
+		}
+		behind = c
+	}
+	if behind == ' ' {
+		return strings.Join(strings.Fields(text), " ")
+	}
+	return text
 }

@@ -121,7 +121,7 @@ func (v Value) Text() string {
 	if !v.is(yaml.ScalarNode) {
 		return ""
 	}
-	text := strings.Join(strings.Fields(v.node.Value), " ")
+	text := oneLine(v.node.Value)
 	if text == "" || v.node.ShortTag() == "!!null" {
 		v.empty(yaml.ScalarNode)
 		return ""
@@ -149,7 +149,7 @@ func (v Value) EachText(take func(text string)) {
 
 func eachText(n *yaml.Node, take func(text string)) {
 	if n.Kind == yaml.ScalarNode {
-		take(strings.Join(strings.Fields(n.Value), " "))
+		take(oneLine(n.Value))
 	}
 	for _, c := range n.Content {
 		eachText(c, take)
@@ -161,7 +161,7 @@ func eachText(n *yaml.Node, take func(text string)) {
 func (v Value) EachAt(keys []string, take func(v Value, text string)) {
 	switch {
 	case v.IsText() && slices.Contains(keys, v.name):
-		take(v, strings.Join(strings.Fields(v.node.Value), " "))
+		take(v, oneLine(v.node.Value))
 	case v.IsList():
 		for _, item := range v.List() {
 			item.EachAt(keys, take)
