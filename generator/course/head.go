@@ -18,19 +18,20 @@ import (
 type parsedPage struct {
 	page          *Page
 	source        *source.Text
-	end           int // of the opening block in the source
-	lessons       source.Value
+	end           int     // of the opening block in the source
+	lessons       []named // that a unit's page lists
+	listed        bool    // that list is there; where it is not, that was said
 	before, after []source.Value
 
 	job     loadJob
-	key     lessonKey
+	key     pageKey
 	mayKeep bool      // it has a key
 	kept    *keptPage // it was not read now
 }
 
 // parsePage reads a page, or takes it as it was read before.
 func (l *loader) parsePage(job loadJob) *parsedPage {
-	key, ok := l.lessonKey(job)
+	key, ok := l.pageKey(job)
 	if ok {
 		if p := l.recall(job, key); p != nil {
 			return p
@@ -87,7 +88,8 @@ func (l *loader) readHead(p *parsedPage, root source.Value) {
 	}
 	p.before, p.after = f.Get("before").List(), f.Get("after").List()
 	if p.page.Kind == UnitPage {
-		p.lessons = f.Need("lessons", "lessons: [mix-a-slip]")
+		list := f.Need("lessons", "lessons: [mix-a-slip]")
+		p.lessons, p.listed = readNames(list), !list.Absent()
 	}
 }
 

@@ -25,7 +25,7 @@ import (
 // speaks of is left out or empty: ids may then lead nowhere. Load reads files in
 // parallel and answers the same every time.
 func (r *Reader) Load(fsys fs.FS) (*Course, finding.List) {
-	r.lessons.Begin()
+	r.pages.Begin()
 	r.photos.Begin()
 	l := &loader{fsys: fsys, reader: r, listed: map[string]listing{}, course: &Course{
 		Language:   "en",

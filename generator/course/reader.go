@@ -3,6 +3,7 @@ package course
 import (
 	"crypto/sha256"
 	"io/fs"
+	"path"
 	"time"
 
 	"slipbook/generator/pool"
@@ -10,12 +11,12 @@ import (
 )
 
 // Reader reads a course again and again while it is being written, and keeps the
-// lessons and photos that did not change on the disk: a save changes one of them,
-// and reading two thousand takes longer than all the rest. It answers as a fresh
-// one would. The zero Reader is ready; it reads one course at a time.
+// pages of units and the photos that did not change on the disk: a save changes one
+// of them, and reading two thousand takes longer than all the rest. It answers as a
+// fresh one would. The zero Reader is ready; it reads one course at a time.
 type Reader struct {
-	lessons pool.Kept[lessonKey, *keptPage]
-	photos  pool.Kept[fileKey, *Picture] // sound ones
+	pages  pool.Kept[pageKey, *keptPage]
+	photos pool.Kept[fileKey, *Picture] // sound ones
 }
 
 // fileKey tells files apart by the disk's own word: the size, and when it was
@@ -33,15 +34,16 @@ func keyOf(file string, info fs.FileInfo) (key fileKey, ok bool) {
 	return fileKey{file, info.Size(), info.ModTime().UnixNano()}, true
 }
 
-// lessonKey tells apart what a lesson was read from.
-type lessonKey struct {
+// pageKey tells apart what a page of a unit was read from.
+type pageKey struct {
 	fileKey
 	tables [sha256.Size]byte // the files that say the language, and which media an opening block may name
 }
 
-// keptPage is a lesson with which nothing is wrong by itself.
+// keptPage is a page of a unit with which nothing is wrong by itself.
 type keptPage struct {
 	page          Page
+	lessons       []named  // of an opening page, without their places
 	before, after []string // content paths
 }
 
@@ -49,33 +51,48 @@ type keptPage struct {
 // times to two seconds, and a second change within them would not show.
 const settled = 3 * time.Second
 
-// lessonKey returns the key of a lesson; not ok where it cannot be kept.
-func (l *loader) lessonKey(job loadJob) (key lessonKey, ok bool) {
+// pageKey returns the key of a page; not ok where it cannot be kept.
+func (l *loader) pageKey(job loadJob) (key pageKey, ok bool) {
 	file, ok := keyOf(job.file, job.info)
-	return lessonKey{file, l.tables}, ok && job.kind == LessonPage
+	return pageKey{file, l.tables}, ok && job.unit != nil
 }
 
-// recall returns a lesson that was kept as it was parsed; nil where it was not.
-func (l *loader) recall(job loadJob, key lessonKey) *parsedPage {
-	kept, ok := l.reader.lessons.Get(key)
+// recall returns a page that was kept as it was parsed; nil where it was not, or
+// lists a lesson that is gone, which is said at its place.
+func (l *loader) recall(job loadJob, key pageKey) *parsedPage {
+	kept, ok := l.reader.pages.Get(key)
 	if !ok {
 		return nil
 	}
+	for _, lesson := range kept.lessons {
+		if !l.listing(path.Dir(job.file)).has(lesson.id + ".md") {
+			return nil
+		}
+	}
 	page := kept.page
 	page.Address, page.Unit = job.address, job.unit
-	return &parsedPage{page: &page, source: source.New(job.file, page.Source), job: job, kept: kept}
+	return &parsedPage{page: &page, source: source.New(job.file, page.Source), lessons: kept.lessons, listed: true, job: job, kept: kept}
 }
 
-// keep keeps the lessons that may be kept, once their opening blocks are blank.
+// keep keeps the pages that may be kept, once their opening blocks are blank.
 func (l *loader) keep(parsed []*parsedPage) {
 	for _, p := range parsed {
 		if p.kept != nil || !p.mayKeep || p.source.Found != nil {
 			continue
 		}
-		kept := &keptPage{page: *p.page, before: filesOf(p.page.Head.Before), after: filesOf(p.page.Head.After)}
+		kept := &keptPage{page: *p.page, lessons: idsAlone(p.lessons), before: filesOf(p.page.Head.Before), after: filesOf(p.page.Head.After)}
 		kept.page.Unit, kept.page.Head.Before, kept.page.Head.After = nil, nil, nil
-		l.reader.lessons.Put(p.key, kept)
+		l.reader.pages.Put(p.key, kept)
 	}
+}
+
+// idsAlone returns ids without their places, which hold the whole file.
+func idsAlone(names []named) []named {
+	var ids []named
+	for _, n := range names {
+		ids = append(ids, named{id: n.id})
+	}
+	return ids
 }
 
 func filesOf(links []Link) []string {

@@ -38,7 +38,7 @@ func dated(at time.Time) fstest.MapFS {
 	return files
 }
 
-// TestReaderReadsOnlyWhatChanged wants a lesson that did not change to be left
+// TestReaderReadsOnlyWhatChanged wants a page that did not change to be left
 // alone, one that did to be read, and the same course as from a fresh start.
 func TestReaderReadsOnlyWhatChanged(t *testing.T) {
 	const lesson, other = "units/slip/mix.md", "units/wash/thin.md"
@@ -48,7 +48,7 @@ func TestReaderReadsOnlyWhatChanged(t *testing.T) {
 	now := &counting{MapFS: files, opened: map[string]int{}}
 	files[other] = &fstest.MapFile{Data: append(files[other].Data, "\nMore.\n"...), ModTime: time.Unix(2, 0)}
 	got, found := r.Load(now)
-	if now.opened[other] != 1 || now.opened[lesson] != 0 {
+	if now.opened[other] != 1 || now.opened[lesson] != 0 || now.opened["units/wash/unit.md"] != 0 {
 		t.Errorf("opened %v", now.opened)
 	}
 	want, wanted := new(course.Reader).Load(files)
@@ -97,6 +97,30 @@ func TestReaderSaysWhatIsGone(t *testing.T) {
 	want, _ := new(course.Reader).Load(files)
 	if len(found) > 0 || !reflect.DeepEqual(got.Pages(), want.Pages()) {
 		t.Errorf("back again: %v", found)
+	}
+}
+
+// TestReaderKnowsItsListsAgain wants an opening page that did not change to be held
+// against a folder that did: a lesson that is gone, one that nothing lists, and one
+// that is back.
+func TestReaderKnowsItsListsAgain(t *testing.T) {
+	const lesson = "units/slip/mix.md"
+	files := dated(time.Unix(1, 0))
+	var r course.Reader
+	r.Load(files)
+	mix := files[lesson]
+	for _, change := range []func(){
+		func() { delete(files, lesson) },
+		func() { files["units/slip/mixed.md"] = mix },
+		func() { files[lesson] = mix },
+		func() { delete(files, "units/slip/mixed.md") },
+	} {
+		change()
+		got, found := r.Load(files)
+		want, wanted := new(course.Reader).Load(files)
+		if !reflect.DeepEqual(found, wanted) || !reflect.DeepEqual(got.Pages(), want.Pages()) {
+			t.Errorf("found %v, want %v", found, wanted)
+		}
 	}
 }
 

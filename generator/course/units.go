@@ -130,7 +130,7 @@ func (l *loader) lessons(p *parsedPage, taken addresses) []loadJob {
 	files := l.listing(folder)
 	var jobs []loadJob
 	listed := map[string]bool{unitFile: true}
-	for _, n := range readNames(p.lessons) {
+	for _, n := range p.lessons {
 		file := n.id + ".md"
 		address := u.ID + "/" + n.id + ".html"
 		switch {
@@ -149,7 +149,7 @@ func (l *loader) lessons(p *parsedPage, taken addresses) []loadJob {
 		case listed[f]:
 		case !strings.HasSuffix(f, ".md"):
 			l.stray(path.Join(folder, f), "Move it out of the folder; pictures belong in "+picturesFolder+"/.")
-		case !p.lessons.Absent():
+		case p.listed:
 			l.report(path.Join(folder, f), finding.UnlistedFile, "no list names this lesson",
 				fmt.Sprintf("Add `- %s` to `lessons` in %s/%s, or move the file out of the folder.", strings.TrimSuffix(f, ".md"), folder, unitFile))
 		}

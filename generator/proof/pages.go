@@ -53,11 +53,11 @@ type reading struct {
 	uses     termUses
 }
 
-// readingKey tells apart what a reading depends on. The source of a lesson is told by
-// its place in memory: a course keeps those that stay the same, and to sum all of
-// them up would take longer than the rest of a save.
+// readingKey tells apart what a reading depends on. The source of a unit's page is
+// told by its place in memory: a course keeps those that stay the same, and to sum
+// all of them up would take longer than the rest of a save.
 type readingKey struct {
-	lesson   *byte             // the first of a lesson
+	inUnit   *byte             // the first of a page of a unit
 	source   [sha256.Size]byte // of another page
 	head     string            // likewise
 	kind     course.PageKind
@@ -88,8 +88,8 @@ func newRules(c *course.Course) *rules {
 // the same source before. The prose is as large as the page, and is not kept.
 func (r *Reader) read(rules *rules, page *course.Page) *reading {
 	key := readingKey{kind: page.Kind, medium: page.Head.Medium, noHead: page.NoHead, noText: page.NoText, language: rules.language, rules: rules.digest}
-	if page.Kind == course.LessonPage && len(page.Source) > 0 {
-		key.lesson = &page.Source[0]
+	if page.Unit != nil && len(page.Source) > 0 {
+		key.inUnit = &page.Source[0]
 	} else {
 		key.source, key.head = sha256.Sum256(page.Source), fmt.Sprint(page.Head)
 	}
@@ -104,6 +104,7 @@ func (r *Reader) read(rules *rules, page *course.Page) *reading {
 			made.uses = rules.terms.used(prose)
 		}
 	}
+	made.uses.leads = rules.terms.leads(document)
 	r.readings.Put(key, made)
 	return made
 }

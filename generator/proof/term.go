@@ -111,15 +111,24 @@ func twoOf(word string) int {
 	return place
 }
 
-// termUses is what is kept of a lesson for the glossary: a few numbers a term.
+// termUses is what is kept of a page for the glossary: a few numbers a term.
 type termUses struct {
-	linked []int // terms that the page links to
+	leads  []int // terms that the page leads to, whoever reads it there
+	linked []int // of a lesson: terms that it links to
 	first  []termUse
 }
 
 // termUse is a term that stands unlinked on a page: the first place, from its
 // offset in the source to the end.
 type termUse struct{ term, offset, end int }
+
+// leads returns the terms that a page leads to.
+func (g *glossary) leads(d *markup.Document) (terms []int) {
+	for _, made := range d.Made() {
+		terms = append(terms, g.byTo[made]...)
+	}
+	return terms
+}
 
 // used returns the terms that a lesson links to, and those that stand in words
 // that could have been links: not in headings, captions and blocks of YAML, nor in
@@ -282,10 +291,8 @@ func (g *glossary) linkHelp(term int, word string) string {
 func (g *glossary) checkUnused(pages []*Page) finding.List {
 	led := make([]bool, len(g.terms))
 	for _, p := range pages {
-		for _, made := range p.Document.Made() {
-			for _, term := range g.byTo[made] {
-				led[term] = true
-			}
+		for _, term := range p.uses.leads {
+			led[term] = true
 		}
 	}
 	for _, t := range g.terms {
