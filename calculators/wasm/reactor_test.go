@@ -43,7 +43,7 @@ func built(t *testing.T) []byte {
 	build := exec.Command("go", "build", "-buildmode=c-shared", "-trimpath", "-ldflags=-s -w",
 		"-gcflags=all=-d=variablemakethreshold=0", "-gcflags=runtime=-l -d=variablemakethreshold=0", "-gcflags=slipbook/...=-l -d=variablemakethreshold=0",
 		"-o", file, ".")
-	build.Env = append(os.Environ(), "GOOS=wasip1", "GOARCH=wasm")
+	build.Env = append(os.Environ(), "GOOS=wasip1", "GOARCH=wasm", "GOEXPERIMENT=none")
 	if out, err := build.CombinedOutput(); err != nil {
 		t.Fatalf("building the reactor: %v\n%s", err, out)
 	}

@@ -44,7 +44,7 @@ func Calculators() ([]byte, error) {
 		if err != nil {
 			return nil, err
 		}
-		return pack(joined(wasm))
+		return pack(untraced(joined(wasm)))
 	})
 }
 
@@ -92,8 +92,14 @@ var flags = []string{
 // noRoom switches off the room on the stack ("go tool compile -d help").
 const noRoom = "-d=variablemakethreshold=0"
 
-// compile builds the reactor with fixed flags and a cleared environment of Go
-// switches, so that every machine gets the same bytes.
+// environment is the Go switches that the reactor is built under, the same on
+// every machine. Without Go's experiments, some of which are on by default, the
+// older garbage collector is taken in, which is smaller; for heaps of a few
+// megabytes it is as good.
+var environment = []string{"GOOS=wasip1", "GOARCH=wasm", "GOFLAGS=", "GOWASM=", "GOEXPERIMENT=none", "GOWORK=off", "CGO_ENABLED=0"}
+
+// compile builds the reactor with fixed flags and switches, so that every
+// machine gets the same bytes.
 func compile(root string) ([]byte, error) {
 	dir, err := os.MkdirTemp("", "slipbook-")
 	if err != nil {
@@ -103,7 +109,7 @@ func compile(root string) ([]byte, error) {
 	out := filepath.Join(dir, "calculators.wasm")
 	cmd := exec.Command("go", append(append([]string{"build"}, flags...), "-o", out, "./calculators/wasm")...)
 	cmd.Dir = root
-	cmd.Env = append(os.Environ(), "GOOS=wasip1", "GOARCH=wasm", "GOFLAGS=", "GOWASM=", "GOEXPERIMENT=", "GOWORK=off", "CGO_ENABLED=0")
+	cmd.Env = append(os.Environ(), environment...)
 	if said, err := cmd.CombinedOutput(); err != nil {
 		return nil, fmt.Errorf("compiling the calculators: %w\n%s", err, bytes.TrimSpace(said))
 	}

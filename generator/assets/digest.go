@@ -13,8 +13,9 @@ import (
 )
 
 // digestOf sums up everything that decides the bytes of the calculators: the
-// Go version, the flags, how segments are joined, go.mod, and every Go source
-// file under calculators/ that is not a test, in the order of their paths.
+// Go version, its switches, the flags, how segments are joined, that traces are
+// left out, go.mod, and every Go source file under calculators/ that is not a
+// test, in the order of their paths.
 func digestOf(root fs.FS, goVersion string) (string, error) {
 	sum := sha256.New()
 	add := func(name string, data []byte) {
@@ -22,8 +23,10 @@ func digestOf(root fs.FS, goVersion string) (string, error) {
 		sum.Write(data) // a hash never fails
 	}
 	add("go", []byte(goVersion))
+	add("environment", []byte(strings.Join(environment, " ")))
 	add("flags", []byte(strings.Join(flags, " ")))
 	add("gap", []byte(strconv.Itoa(gap)))
+	add("traces", []byte("left out"))
 	mod, err := fs.ReadFile(root, "go.mod")
 	if err != nil {
 		return "", err

@@ -33,7 +33,11 @@ type segment struct {
 
 // joined is the same module with segments that lie close together joined into
 // one. A module that it cannot read it gives back as it is.
-func joined(module []byte) []byte {
+func joined(module []byte) []byte { return laid(module, closer) }
+
+// laid is the same module with other segments in its memory. A module that it
+// cannot read it gives back as it is.
+func laid(module []byte, other func([]segment) []segment) []byte {
 	in := &sections{rest: module}
 	in.skip(moduleHeader)
 	out := []byte(moduleHeader)
@@ -41,7 +45,7 @@ func joined(module []byte) []byte {
 		id, body := in.bytes(1), in.bytes(in.number())
 		if !in.bad && id[0] == dataSection {
 			data := &sections{rest: body}
-			body = written(closer(data.segments()))
+			body = written(other(data.segments()))
 			in.bad = data.bad
 		}
 		out = append(out, id...)

@@ -54,6 +54,22 @@ func TestStrangeModulesStay(t *testing.T) {
 // TestJoinedBeginsWithTheSameMemory lets an engine lay out the memory of the
 // calculators as the linker wrote them and as they are published.
 func TestJoinedBeginsWithTheSameMemory(t *testing.T) {
+	linked := linkedCalculators(t)
+	close := joined(linked)
+	if bytes.Equal(close, linked) {
+		t.Fatal("no segments were joined: the linker writes other modules now")
+	}
+	if again := joined(close); !bytes.Equal(again, close) {
+		t.Error("joining twice gives another module than joining once")
+	}
+	if !bytes.Equal(memory(t, close), memory(t, linked)) {
+		t.Error("the memory is another one")
+	}
+}
+
+// linkedCalculators are the calculators as the linker wrote them.
+func linkedCalculators(t *testing.T) []byte {
+	t.Helper()
 	here, err := os.Getwd()
 	if err != nil {
 		t.Fatal(err)
@@ -66,16 +82,7 @@ func TestJoinedBeginsWithTheSameMemory(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	close := joined(linked)
-	if bytes.Equal(close, linked) {
-		t.Fatal("no segments were joined: the linker writes other modules now")
-	}
-	if again := joined(close); !bytes.Equal(again, close) {
-		t.Error("joining twice gives another module than joining once")
-	}
-	if !bytes.Equal(memory(t, close), memory(t, linked)) {
-		t.Error("the memory is another one")
-	}
+	return linked
 }
 
 // memory is what a module's memory holds before anything runs.
