@@ -473,6 +473,171 @@ func TestTilesBalance(t *testing.T) {
 	})
 }
 
+func TestRecipeBalances(t *testing.T) {
+	forAll(t, "recipe-scale", func(s solved) {
+		sum, over := 0.0, 0.0
+		for _, part := range s.in["parts"] {
+			sum += part
+		}
+		for _, percent := range s.in["additions"] {
+			over += percent
+		}
+		base, added, dry, water := s.out["base-mass"], s.out["additions-mass"], s.out["dry-total"], s.out["water"]
+		s.near("dry", base+added, dry)
+		s.near("additions over base", base*over, 100*added)
+		if s.has("specific-gravity") {
+			s.near("mass", s.out["slip-mass"], dry+water)
+			s.near("room", base/s.value("solids-density")+added/s.value("stain-density")+water, s.out["new-volume"])
+			s.near("gravity", s.out["slip-mass"]/s.out["new-volume"], s.value("specific-gravity"))
+		}
+		switch {
+		case s.has("dry-mass"):
+			s.near("dry wanted", dry, s.value("dry-mass"))
+		case s.has("volume") || s.has("people"):
+			s.near("volume wanted", s.out["new-volume"], s.wanted())
+		}
+		loads := 1.0
+		if s.has("scale-limit") {
+			loads = s.out["loads"]
+		}
+		rows, total, worst := s.rows, 0.0, 0.0
+		if s.has("specific-gravity") {
+			s.near("water in a load", cell(rows[0], "weigh")*loads, water)
+			total, rows = cell(rows[0], "total"), rows[1:]
+		}
+		s.near("materials", float64(len(rows)), float64(len(s.in["parts"])+len(s.in["additions"])))
+		for i, row := range rows {
+			percent := 0.0
+			if n := len(s.in["parts"]); i < n {
+				percent = 100 * s.in["parts"][i] / sum
+			} else {
+				percent = s.in["additions"][i-n]
+			}
+			weigh := cell(row, "weigh")
+			total += weigh
+			s.near("share", cell(row, "share"), percent)
+			s.near("material", weigh*loads, base*percent/100)
+			s.near("in the tub", cell(row, "total"), total)
+			if s.words["which"] == row[0].Text || s.words["which"] == strconv.Itoa(i+1) {
+				s.near("all that there is", weigh*loads, s.value("have"))
+			}
+			worst = math.Max(worst, math.Abs(cell(row, "error")))
+			off := math.Abs(cell(row, "error")) / 100 * weigh
+			if step := form.Plain().Step(weigh); off > step*(0.5+1e-6) {
+				t.Errorf("%v g is weighed %v g off on a scale of %v g", weigh, off, step)
+			}
+		}
+		s.near("off at most", s.out["largest-error"], worst)
+		if s.has("scale-limit") && total > s.value("scale-limit")*(1+1e-12) {
+			t.Errorf("a load of %v g is over the limit, for %v", total, s.in)
+		}
+	})
+}
+
+func TestBucketsBalance(t *testing.T) {
+	forAll(t, "bucket-mix", func(s solved) {
+		a, b := s.out["first-pour"], s.out["second-pour"]
+		da, db, d := s.value("first-gravity"), s.value("second-gravity"), s.out["specific-gravity"]
+		s.near("volume", a+b, s.out["new-volume"])
+		s.near("mass", a*da+b*db, (a+b)*d)
+		s.near("share", s.out["first-share"]/100*(a+b), a)
+		switch {
+		case !s.has("to"):
+			s.near("all of the first", a, s.value("first-volume"))
+			s.near("all of the second", b, s.value("second-volume"))
+		case s.has("volume"):
+			s.near("as much as was wanted", a+b, s.value("volume"))
+			s.near("number", d, s.value("to"))
+		default:
+			for name, pour := range map[string]float64{"first-volume": a, "second-volume": b} {
+				if s.has(name) && pour > s.value(name)*(1+1e-12) {
+					t.Errorf("%v mL of a bucket of %v", pour, s.value(name))
+				}
+			}
+		}
+		// Both powders and the water fill the mix and weigh what it weighs.
+		base, stain := s.out["dry-base"], s.out["dry-base"]*s.out["stain"]/100
+		water := (a+b)*d - base - stain
+		s.near("room", base/s.value("solids-density")+stain/s.value("stain-density")+water, a+b)
+		of := func(volume, gravity float64, percent string) (base float64) {
+			p := s.value(percent) / 100
+			return volume * (gravity - 1) / (1 - 1/s.value("solids-density") + p*(1-1/s.value("stain-density")))
+		}
+		s.near("stain", of(a, da, "first-stain")*s.value("first-stain")+of(b, db, "second-stain")*s.value("second-stain"), 100*stain)
+	})
+}
+
+func TestTopUpBalances(t *testing.T) {
+	forAll(t, "bucket-top-up", func(s solved) {
+		volume, d, solids, heavy := s.value("volume"), s.value("specific-gravity"), s.value("solids-density"), s.value("stain-density")
+		base, stain := s.out["dry-left"], s.out["stain-left"]
+		water := volume*d - base - stain
+		s.near("room now", base/solids+stain/heavy+water, volume)
+		s.near("stain now", base*s.value("stain-now"), 100*stain)
+		if gone, said := s.out["water-gone"]; said {
+			s.near("as it was mixed", (volume*d+gone)/(volume+gone), s.value("gravity-mixed"))
+		}
+		slip, ready := s.out["slip-to-add"]
+		if ready {
+			held := volume + s.out["water-with-slip"] + s.out["stain-with-slip"]/heavy
+			s.near("with ready slip", held+slip, s.out["new-volume"])
+			s.near("gravity by ready slip", volume*d+s.out["water-with-slip"]+s.out["stain-with-slip"], held*s.value("to"))
+			s.near("stain by ready slip", stain+s.out["stain-with-slip"], base*s.value("stain")/100)
+		}
+		base += s.out["base-to-add"]
+		stain += s.out["stain-to-add"]
+		water += s.out["water-to-add"] - s.out["water-to-remove"]
+		then := base/solids + stain/heavy + water
+		s.near("room then", then, s.out["new-volume"])
+		s.near("gravity then", base+stain+water, then*s.value("to"))
+		s.near("stain then", base*s.value("stain"), 100*stain)
+		if wanted := s.value("volume-wanted"); s.has("volume-wanted") && then < wanted*(1-1e-9) {
+			t.Errorf("%v mL of %v wanted, for %v", then, wanted, s.in)
+		} else if s.out["base-to-add"] > 0 {
+			s.near("as much as was wanted", then, wanted)
+		}
+	})
+}
+
+func TestWetBlendBalances(t *testing.T) {
+	forAll(t, "wet-blend", func(s solved) {
+		gravities := []float64{s.value("first-gravity"), s.value("second-gravity")}
+		if s.words["kind"] == "triaxial" {
+			gravities = append(gravities, s.value("third-gravity"))
+		}
+		step, worst, drawn := s.value("volume-resolution"), 0.0, make([]float64, len(gravities))
+		for _, row := range s.rows {
+			dry, total, all := make([]float64, len(gravities)), 0.0, 0.0
+			for i, name := range []string{"a", "b", "c"}[:len(gravities)] {
+				volume := cell(row, name+"-volume")
+				s.near("steps of the syringe", math.Round(volume/step)*step, volume)
+				drawn[i] += volume
+				total += volume
+				dry[i] = volume * (gravities[i] - 1) * s.value("solids-density") / (s.value("solids-density") - 1)
+				all += dry[i]
+			}
+			if off := math.Abs(total - s.value("each")); off > step*(0.5+1e-6)*float64(len(gravities)) {
+				t.Errorf("a cup of %v mL is %v off, for %v", total, off, s.in)
+			}
+			off := 0.0
+			for i, name := range []string{"a", "b", "c"}[:len(gravities)] {
+				off = math.Max(off, math.Abs(100*dry[i]/all-cell(row, name)))
+			}
+			s.near("off by the syringe", cell(row, "error"), off)
+			worst = math.Max(worst, off)
+			if all < s.out["least-dry"]*(1-1e-9) {
+				t.Errorf("%v g in a cup, said to be %v at least", all, s.out["least-dry"])
+			}
+		}
+		s.near("cups", s.out["cups"], float64(len(s.rows)))
+		s.near("off at most", s.out["largest-error"], worst)
+		for i, name := range []string{"first-needed", "second-needed", "third-needed"}[:len(gravities)] {
+			s.near(name, s.out[name], drawn[i])
+		}
+		s.near("matching", s.out["second-for-hundred"]*(gravities[1]-1), 100*(gravities[0]-1))
+	})
+}
+
 // TestSteps runs every length of ladder between two strengths.
 func TestSteps(t *testing.T) {
 	for cups := 2; cups <= 50; cups++ {

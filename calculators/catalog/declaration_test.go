@@ -322,6 +322,10 @@ func TestDrawings(t *testing.T) {
 		"clay-colour":    {{Name: "clay", Text: "1 kg"}, {Name: "clay-water", Text: "0"}, {Name: "stain", Text: "0"}},
 		"slip-fit":       {{Name: "body", Text: "12"}, {Name: "body-so-far", Text: "0"}, {Name: "slip", Text: "0"}},
 		"stage-plan":     {{Name: "state", Text: "glaze-fired"}, {Name: "layers", Text: "slip, wash"}, {Name: "places", Text: "different"}},
+		"recipe-scale":   {{Name: "parts", Text: "1 1 98"}, {Name: "additions", Text: "0 0.1"}, {Name: "dry-mass", Text: "100"}},
+		"bucket-mix":     {{Name: "first-gravity", Text: "1.5"}, {Name: "first-volume", Text: "1 L"}, {Name: "second-gravity", Text: "1"}, {Name: "to", Text: "1.5"}},
+		"bucket-top-up":  {{Name: "volume", Text: "2 L"}, {Name: "specific-gravity", Text: "1.3"}, {Name: "to", Text: "1.45"}},
+		"wet-blend":      {{Name: "kind", Text: "triaxial"}, {Name: "points", Text: "13"}, {Name: "first-gravity", Text: "1.5"}, {Name: "second-gravity", Text: "1.4"}, {Name: "third-gravity", Text: "1.45"}, {Name: "each", Text: "100"}},
 		"tile-plan":      {{Name: "kind", Text: "triaxial"}, {Name: "points", Text: "13"}, {Name: "base", Text: "20"}},
 	}
 	for _, c := range All() {

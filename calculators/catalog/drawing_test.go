@@ -106,6 +106,18 @@ func TestJarsAreToScale(t *testing.T) {
 		{"calculator=wash-mix&volume=100&stain-parts=3&water-parts=5", func(a *Answer) map[string][]float64 {
 			return map[string][]float64{"colour": {valueOf(a, "stain-mass") / 450}, "glaze": {valueOf(a, "flux-mass") / 250}, "water": {valueOf(a, "water") / 100}}
 		}},
+		{"calculator=bucket-mix&first-gravity=1.6&first-volume=600&second-gravity=1.3&second-volume=400", func(*Answer) map[string][]float64 {
+			return map[string][]float64{"clay": {0.6, 0.6}, "slip": {0.4, 0.4}}
+		}},
+		{"calculator=bucket-top-up&volume=1000&specific-gravity=1.3&to=1.45", func(*Answer) map[string][]float64 {
+			return map[string][]float64{"slip": {2.0 / 3, 2.0 / 3}, "water": {0, 1.0 / 3}}
+		}},
+		{"calculator=bucket-top-up&volume=1000&specific-gravity=1.5&to=1.4&volume-wanted=2500&stain-now=8", func(a *Answer) map[string][]float64 {
+			return map[string][]float64{"slip": {0.4, 0.4}, "clay": {valueOf(a, "base-to-add") / 2.6 / 2500}, "colour": {valueOf(a, "stain-to-add") / 4.5 / 2500}, "water": {valueOf(a, "water-to-add") / 2500}}
+		}},
+		{"calculator=wet-blend&points=3&first-gravity=1.5&second-gravity=1.4&each=90", func(*Answer) map[string][]float64 {
+			return map[string][]float64{"clay": {1, 4.0 / 9, 0}, "colour": {0, 5.0 / 9, 1}}
+		}},
 		{"calculator=slip-batch&volume=1000&specific-gravity=1.5&stain=8", func(a *Answer) map[string][]float64 {
 			return map[string][]float64{"clay": {valueOf(a, "dry-base") / 2600}, "colour": {valueOf(a, "stain-mass") / 4500}, "water": {valueOf(a, "water") / 1000}}
 		}},
@@ -144,6 +156,10 @@ func TestLengthsAreToScale(t *testing.T) {
 	all := 1000 + valueOf(a, "stain-mass")
 	for class, grams := range map[string]float64{"clay": 800, "water": 200, "colour": 80} {
 		drawnNear(t, "the lump's "+class, lump["rect."+class][0].Width, 560*grams/all)
+	}
+	_, bar := drawn(t, "calculator=recipe-scale&parts=50 30 20&additions=25&dry-mass=500")
+	for i, share := range []float64{40, 24, 16, 20} {
+		drawnNear(t, "a material", append(append(bar["rect.clay"][:1:1], bar["rect.slip"][0], bar["rect.clay"][1]), bar["rect.colour"]...)[i].Width, 5.8*share)
 	}
 	_, pots := drawn(t, "calculator=shrinkage-size&shrinkage=20&wet-size=100")
 	now, fired := tall(t, pots["path.ghost"][0]), tall(t, pots["path.clay"][0])
@@ -209,6 +225,8 @@ func TestDrawingsKeepToTheirSheet(t *testing.T) {
 		"calculator=shrinkage-size&shrinkage=12&fired-size=4 1/2 in&state=leather-hard", "calculator=shrinkage-size&shrinkage=12&wet-size=14 15/16 in",
 		"calculator=wash-dilute&from=20&to=10&volume=2 1/2 US cup", "calculator=wash-dilute&from=20&to=10&volume=0.001", "calculator=slip-adjust&volume=12 US gallon&from=1.5&to=1.4",
 		"calculator=clay-colour&clay=25 lb&clay-water=20&stain=8", "calculator=wash-mix&volume=1 US cup", "calculator=slip-batch&volume=5 US gallon&specific-gravity=1.45",
+		"calculator=recipe-scale&parts=9 9 9 9 9 9 9 9 9 9 5 5&additions=8 2 1&dry-mass=1 kg", "calculator=wet-blend&kind=triaxial&points=7&first-gravity=1.5&second-gravity=1.4&third-gravity=1.45&each=50",
+		"calculator=wet-blend&points=30&first-gravity=1.5&second-gravity=1.4&each=50", "calculator=bucket-top-up&volume=3 US quart&specific-gravity=1.55&gravity-mixed=1.45&volume-wanted=2 US gallon",
 		"calculator=tile-plan&kind=triaxial&points=7&base=60", "calculator=tile-plan&kind=triaxial&points=2&base=60", "calculator=tile-plan&points=12&low=0&high=10&base=100",
 	}
 	for _, c := range All() {

@@ -29,6 +29,17 @@ func TestAnswersWarnOfWhatTheyAskFor(t *testing.T) {
 		{"a slip that fits", "calculator=slip-fit&body=12&slip=12&body-so-far=2", ""},
 		{"a slip that lifts", "calculator=slip-fit&body=12&slip=8&body-so-far=0", "dry-powder"},
 		{"a slip that peels", "calculator=slip-fit&body=12&slip=20&body-so-far=6", "dry-powder"},
+		{"a recipe", "calculator=recipe-scale&parts=50 50&dry-mass=1 kg", "dry-powder"},
+		{"a recipe with additions", "calculator=recipe-scale&parts=50 50&additions=8&dry-mass=1 kg", "dry-powder stain-powder"},
+		{"two white buckets", "calculator=bucket-mix&first-gravity=1.6&first-volume=1 L&second-gravity=1.3&second-volume=1 L", ""},
+		{"two coloured buckets", "calculator=bucket-mix&first-gravity=1.6&first-volume=1 L&second-gravity=1.3&second-volume=1 L&second-stain=8", "colour rinse-water"},
+		{"a bucket that dried up", "calculator=bucket-top-up&volume=2 L&specific-gravity=1.6&to=1.45", ""},
+		{"a bucket topped up", "calculator=bucket-top-up&volume=2 L&specific-gravity=1.6&to=1.45&volume-wanted=5 L", "dry-powder"},
+		{"a coloured bucket topped up", "calculator=bucket-top-up&volume=2 L&specific-gravity=1.6&to=1.45&volume-wanted=5 L&stain-now=8", "colour dry-powder stain-powder"},
+		{"a coloured bucket that dried up", "calculator=bucket-top-up&volume=2 L&specific-gravity=1.6&to=1.45&stain-now=8", "colour"},
+		{"a bucket that is too thin", "calculator=bucket-top-up&volume=2 L&specific-gravity=1.3&to=1.45", "rinse-water"},
+		{"more colour for a bucket", "calculator=bucket-top-up&volume=2 L&specific-gravity=1.45&to=1.45&stain=8", "stain-powder"},
+		{"a blend", "calculator=wet-blend&points=3&first-gravity=1.5&second-gravity=1.4&each=50", "colour"},
 		{"test tiles", "calculator=tile-plan&points=5&low=1&high=8&base=30", "dry-powder stain-powder"},
 	} {
 		name, given, err := form.ReadRequest(c.request)

@@ -204,6 +204,63 @@ func blends(most, least int) func(check) float64 {
 	}
 }
 
+// recipeOf returns an output of a recipe, or of the batch that a mass of one of
+// its materials allows.
+func recipeOf(out string, inputs ...any) func(check) float64 {
+	return func(c check) float64 {
+		given := append([]any{"parts", "40 25 20 15"}, inputs...)
+		for _, in := range [][2]string{{"D_g", "dry-mass"}, {"V_mL", "volume"}, {"have_g", "have"}, {"d", "specific-gravity"}, {"s", "solids-density"}, {"pct", "additions"}} {
+			if value, ok := c.in[in[0]]; ok {
+				given = append(given, in[1], value)
+			}
+		}
+		return output("recipe-scale", out, given...)
+	}
+}
+
+// poured returns an output of two slips poured together, or of their mix of a
+// wanted number.
+func poured(out string) func(check) float64 {
+	return func(c check) float64 {
+		given := []any{"first-gravity", c.in["d1"], "second-gravity", c.in["d2"], "first-stain", c.in["p1"], "stain-density", "2.6"}
+		if to, wanted := c.in["d"]; wanted {
+			return output("bucket-mix", out, append(given, "to", to, "volume", c.in["V_mL"])...)
+		}
+		return output("bucket-mix", out, append(given, "first-volume", c.in["V1_mL"], "second-volume", c.in["V2_mL"])...)
+	}
+}
+
+// topped returns an output of a bucket that is brought to a number, and to so
+// much where that is wanted.
+func topped(out string) func(check) float64 {
+	return func(c check) float64 {
+		given := []any{"volume", c.in["V_mL"], "specific-gravity", c.in["d1"], "gravity-mixed", c.in["d2"], "solids-density", max(c.in["s"], 2.5)}
+		if wanted, ok := c.in["N_mL"]; ok {
+			given = append(given, "volume-wanted", wanted)
+		}
+		return output("bucket-top-up", out, given...)
+	}
+}
+
+// blendOf returns an output of a line of three cups of two slips.
+func blendOf(out string, c check) float64 {
+	return output("wet-blend", out, "points", "3", "first-gravity", c.in["dA"], "second-gravity", c.in["dB"], "each", "1 L", "volume-resolution", "0.000000001")
+}
+
+// halfByVolume returns the dry share (%) of the first slip where both go in by
+// equal volumes.
+func halfByVolume(c check) float64 {
+	match := blendOf("second-for-hundred", c)
+	return 100 * match / (100 + match)
+}
+
+// matchingVolume returns what holds as much dry of the second slip as so much
+// of the first: all that the cups of the line take of both, which is half and
+// half.
+func matchingVolume(c check) float64 {
+	return c.in["V_A"] * (blendOf("second-needed", c) - 1000) / (blendOf("first-needed", c) - 1000)
+}
+
 // covered says how each row is reckoned by our calculators. Keys are ids or,
 // ending in "*", the beginnings of ids.
 var covered = map[string]func(check) float64{
@@ -379,6 +436,21 @@ var covered = map[string]func(check) float64{
 	"SH-34": func(c check) float64 {
 		return output("shrinkage-size", "template-scale", "shrinkage", c.in["S"], "wet-size", "100")
 	},
+	"SD-27": poured("specific-gravity"), "BM-01": poured("first-share"), "BM-03": poured("stain"),
+	"BM-02": func(c check) float64 {
+		two := output("bucket-mix", "specific-gravity", "first-gravity", c.in["d1"], "first-volume", c.in["V1_mL"], "second-gravity", c.in["d2"], "second-volume", c.in["V2_mL"])
+		return slip.Joined(c.in["V1_mL"]+c.in["V2_mL"], two, c.in["V3_mL"], c.in["d3"])
+	},
+	"RC-01": func(c check) float64 { return recipeOf("base-mass")(c) / 1000 },
+	"RC-02": func(c check) float64 {
+		given := []any{"parts", "100", "additions", c.in["pct"], "which", "1", "have", number(c.in["D_kg"]) + " kg"}
+		return output("recipe-scale", "additions-mass", given...) / 1000
+	},
+	"RC-03": recipeOf("dry-total"), "RC-04": recipeOf("water"), "RC-05": recipeOf("base-mass"), "RC-06": recipeOf("additions-mass"),
+	"RC-07": recipeOf("water"), "RC-08": recipeOf("water"), "RC-09": recipeOf("base-mass", "which", "4"),
+	"TU-01": topped("dry-left"), "TU-02": topped("water-gone"), "TU-03": topped("water-to-add"), "TU-04": topped("water-to-remove"),
+	"TU-05": topped("base-to-add"), "TU-06": topped("base-to-add"), "TU-07": topped("water-to-add"),
+	"CO-42": halfByVolume, "WB-01": halfByVolume, "CO-43": matchingVolume, "WB-02": matchingVolume,
 	"UC-01": doubt, "UC-02": doubt,
 	"UC-04": func(c check) float64 { return slip.Doubt{Tolerance: c.in["a"]}.ByVolume(1, 1, 1) },
 	"UC-05": func(c check) float64 { return slip.Doubt{Resolution: c.in["r"]}.ByVolume(1, 1, 1) },
@@ -406,11 +478,10 @@ var covered = map[string]func(check) float64{
 // elsewhere says why a row is no affair of these calculators.
 var elsewhere = map[string]string{
 	"SD-02": "a product of two printed figures", "SD-12": "a difference of two printed figures",
-	"SD-27": "no calculator mixes two slips", "SD-30": "a derivative", "PW-11": "weighing in air",
+	"SD-30": "a derivative", "PW-11": "weighing in air",
 	"BT-01": "another modulus of Baumé", "BT-18": "another modulus of Baumé", "BT-19": "another modulus of Baumé", "BT-20": "another modulus of Baumé", "BT-21": "another modulus of Baumé",
 	"CO-09": "an underglaze recipe", "CO-10": "an underglaze recipe", "CO-11": "an underglaze recipe", "CO-12": "an underglaze recipe", "CO-13": "an underglaze recipe",
 	"CO-16": "spoons and cups of powder are refused", "CO-25": "a logarithm", "CO-40": "no calculator blends four mixes",
-	"CO-42": "no calculator blends wet slips", "CO-43": "no calculator blends wet slips",
 	"CO-44": "oxides", "CO-45": "oxides", "CO-46": "oxides", "CO-47": "oxides",
 	"SH-29": "no calculator gives areas", "SH-35": "the bars themselves give the doubt",
 	"AB-*": "absorption", "MO-05": "what clay loses in the fire", "CN-*": "cones", "CS-*": "cones", "CL-*": "cones", "CF-*": "cones", "CG-*": "cones",

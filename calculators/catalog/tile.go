@@ -308,14 +308,14 @@ func pieces(e *form.Evaluation, name, mark string) []string {
 	for _, piece := range letters.Split(text, ",") {
 		piece = letters.Trim(piece)
 		if letters.In(list, piece) {
-			e.Refuse(name, "twice", "typed", form.Clip(piece))
+			e.Refuse(name, "shared.twice", "typed", form.Clip(piece))
 		}
 		if piece != "" {
 			list = append(list, piece)
 		}
 	}
 	if len(list) > in.Most {
-		e.Refuse(name, "too-many", "count", strconv.Itoa(len(list)), "most", strconv.Itoa(in.Most))
+		e.Refuse(name, "shared.too-many", "count", strconv.Itoa(len(list)), "most", strconv.Itoa(in.Most))
 	}
 	g.Text = letters.Join(list, ", ")
 	return list
@@ -328,7 +328,7 @@ const mostDrawn = 12
 // addition is of the highest, or the triangle of the blends.
 func drawTile(e *form.Evaluation) string {
 	if e.Word("kind") == "triaxial" {
-		return drawTriangle(e)
+		return drawTriangle(e, sheet(e, "alternative"))
 	}
 	rows := e.Answer.Rows
 	top := rows[len(rows)-1][1].Value
@@ -351,9 +351,8 @@ func drawTile(e *form.Evaluation) string {
 }
 
 // drawTriangle shows where each blend stands between the three mixes.
-func drawTriangle(e *form.Evaluation) string {
+func drawTriangle(e *form.Evaluation, d *sketch.Drawing) string {
 	rows, side := e.Answer.Rows, e.Value("points")
-	d := sheet(e, "alternative")
 	for _, row := range rows {
 		across, down := (row[3].Value-row[2].Value)/200, 1-row[1].Value/100
 		x, y := 320+float64(across*520), 40+float64(down*240)

@@ -46,7 +46,7 @@ func Sensible(random *rand.Rand, c *form.Calculator) []form.Setting {
 		case in.Words:
 			text = inWords(random, c, in)
 		case in.List:
-			text = list(random, in, bars)
+			text = list(random, c, in, bars)
 		default:
 			text = amount(random, c, in)
 			if random.IntN(4) == 0 {
@@ -96,6 +96,10 @@ func inWords(random *rand.Rand, c *form.Calculator, in *form.Input) string {
 		return []string{"slip fixed", "slip, wash loose", "Underglaze fixed, Stain wash", "fired slip; wax"}[random.IntN(4)]
 	case "body":
 		return "yard paper clay"
+	case "names":
+		return exampleText(c, in.Name) // which are as many as there are materials
+	case "which":
+		return []string{"1", "2", "3", "kaolin", "Quartz"}[random.IntN(5)]
 	case "cones":
 		return []string{"06", "06 6", "04, 6, 10"}[random.IntN(3)]
 	}
@@ -177,15 +181,33 @@ func exampleText(c *form.Calculator, name string) string {
 	return ""
 }
 
-// list returns mark lengths of some bars: those of later stages are shorter.
-func list(random *rand.Rand, in *form.Input, bars int) string {
-	first := map[string]float64{"plastic": 100, "leather-hard": 98, "dry": 94, "fired": 88}[in.Name]
+// list returns mark lengths of some bars: those of later stages are shorter. Of
+// other lists it returns values near the example's.
+func list(random *rand.Rand, c *form.Calculator, in *form.Input, bars int) string {
+	first, marks := map[string]float64{"plastic": 100, "leather-hard": 98, "dry": 94, "fired": 88}[in.Name]
+	if !marks {
+		return nearExample(random, c, in)
+	}
 	if random.IntN(40) == 0 {
 		bars++
 	}
 	texts := make([]string, bars)
 	for i := range texts {
 		texts[i] = strconv.FormatFloat(first-2*random.Float64(), 'f', 2, 64)
+	}
+	return strings.Join(texts, []string{" ", "; ", ";"}[random.IntN(3)])
+}
+
+// nearExample returns a list of values near the example's, now and then of one
+// fewer.
+func nearExample(random *rand.Rand, c *form.Calculator, in *form.Input) string {
+	texts := strings.Fields(exampleText(c, in.Name))
+	if len(texts) > 1 && random.IntN(8) == 0 {
+		texts = texts[1:]
+	}
+	for i, text := range texts {
+		value, _ := strconv.ParseFloat(text, 64)
+		texts[i] = strconv.FormatFloat(value*(0.85+0.3*random.Float64()), 'f', 2, 64)
 	}
 	return strings.Join(texts, []string{" ", "; ", ";"}[random.IntN(3)])
 }
