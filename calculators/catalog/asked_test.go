@@ -122,11 +122,11 @@ func TestAsPeopleAsk(t *testing.T) {
 		{"a bucket that is enough", "calculator=bucket-top-up&volume=2 L&specific-gravity=1.55&gravity-mixed=1.45&volume-wanted=2 L", "Add 440 mL of water.", "With that it holds 2440 mL, which is all you wanted", "slip-to-add"},
 		{"a bucket as it was", "calculator=bucket-top-up&volume=2 L&specific-gravity=1.45&gravity-mixed=1.45", "Right as it is: there is nothing to add.", "water-gone=0", "thinner than"},
 
-		{"a line of cups", "calculator=wet-blend&points=5&first-gravity=1.50&second-gravity=1.42&each=40", "5 cups: draw 96 mL of A and 104 mL of B in all.", "a-volume=18; b-volume=22; error=0.66; half of each would have been 54.3 % of A and 45.7 % of B.", "off by up to"},
-		{"a triaxial of cups", "calculator=wet-blend&kind=triaxial&points=3&first-gravity=1.5&second-gravity=1.5&third-gravity=1.4&each=30", "6 cups: draw 58 mL of A, 58 mL of B and 64 mL of C in all.", "a third of each would have been 35.7 % of A, 35.7 % of B and 28.6 % of C.; third-for-hundred=125", "off by up to"},
-		{"a third slip in a line", "calculator=wet-blend&points=3&first-gravity=1.5&second-gravity=1.4&third-gravity=1.45&each=90", "3 cups: draw 130 mL of A and 140 mL of B in all.", "A line has two slips, so the third was not used.", "third-needed"},
-		{"cups too small", "calculator=wet-blend&points=3&first-gravity=1.5&second-gravity=1.4&each=5", "3 cups: draw 7 mL of A and 8 mL of B in all.", "", ""},
-		{"cups far too small", "calculator=wet-blend&points=5&first-gravity=1.5&second-gravity=1.4&each=5", "5 cups: draw 12 mL of A and 13 mL of B in all.", "With this syringe a cup is off by up to", ""},
+		{"a line of cups", "calculator=wet-blend&points=5&first-gravity=1.50&second-gravity=1.42&each=40", "5 cups: draw 96 mL of slip 1 and 104 mL of slip 2 in all.", "first-volume=18; second-volume=22; error=0.66; half of each would have been 54.3 % of slip 1 and 45.7 % of slip 2.", "off by up to"},
+		{"a triaxial of cups", "calculator=wet-blend&kind=triaxial&points=3&first-gravity=1.5&second-gravity=1.5&third-gravity=1.4&each=30", "6 cups: draw 58 mL of slip 1, 58 mL of slip 2 and 64 mL of slip 3 in all.", "a third of each would have been 35.7 % of slip 1, 35.7 % of slip 2 and 28.6 % of slip 3.; third-for-hundred=125", "off by up to"},
+		{"a third slip in a line", "calculator=wet-blend&points=3&first-gravity=1.5&second-gravity=1.4&third-gravity=1.45&each=90", "3 cups: draw 130 mL of slip 1 and 140 mL of slip 2 in all.", "A line has two slips, so the third was not used.", "third-needed"},
+		{"cups too small", "calculator=wet-blend&points=3&first-gravity=1.5&second-gravity=1.4&each=5", "3 cups: draw 7 mL of slip 1 and 8 mL of slip 2 in all.", "", ""},
+		{"cups far too small", "calculator=wet-blend&points=5&first-gravity=1.5&second-gravity=1.4&each=5", "5 cups: draw 12 mL of slip 1 and 13 mL of slip 2 in all.", "With this syringe a cup is off by up to", ""},
 
 		{"three mixes by two slips", "calculator=tile-plan&kind=doubling&points=3&low=2&base=250", "Cut 3 tiles: 3 mixes.", "by-volume=3 + 1; by-volume=1 + 1; by-volume=0 + 1; a slip without the addition and the strongest", ""},
 		{"five mixes by two slips", "calculator=tile-plan&points=5&low=4&high=8&base=125", "Cut 5 tiles: 5 mixes.", "by-volume=1 + 0; by-volume=3 + 1; by-volume=1 + 1; by-volume=1 + 3; by-volume=0 + 1; the first and the last mix", ""},

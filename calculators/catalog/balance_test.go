@@ -608,7 +608,7 @@ func TestWetBlendBalances(t *testing.T) {
 		step, worst, drawn := s.value("volume-resolution"), 0.0, make([]float64, len(gravities))
 		for _, row := range s.rows {
 			dry, total, all := make([]float64, len(gravities)), 0.0, 0.0
-			for i, name := range []string{"a", "b", "c"}[:len(gravities)] {
+			for i, name := range []string{"first", "second", "third"}[:len(gravities)] {
 				volume := cell(row, name+"-volume")
 				s.near("steps of the syringe", math.Round(volume/step)*step, volume)
 				drawn[i] += volume
@@ -620,7 +620,7 @@ func TestWetBlendBalances(t *testing.T) {
 				t.Errorf("a cup of %v mL is %v off, for %v", total, off, s.in)
 			}
 			off := 0.0
-			for i, name := range []string{"a", "b", "c"}[:len(gravities)] {
+			for i, name := range []string{"first", "second", "third"}[:len(gravities)] {
 				off = math.Max(off, math.Abs(100*dry[i]/all-cell(row, name)))
 			}
 			s.near("off by the syringe", cell(row, "error"), off)

@@ -328,7 +328,7 @@ const mostDrawn = 12
 // addition is of the highest, or the triangle of the blends.
 func drawTile(e *form.Evaluation) string {
 	if e.Word("kind") == "triaxial" {
-		return drawTriangle(e, sheet(e, "alternative"))
+		return drawTriangle(e, sheet(e, "alternative"), "A", "B", "C")
 	}
 	rows := e.Answer.Rows
 	top := rows[len(rows)-1][1].Value
@@ -350,8 +350,9 @@ func drawTile(e *form.Evaluation) string {
 	return d.String()
 }
 
-// drawTriangle shows where each blend stands between the three mixes.
-func drawTriangle(e *form.Evaluation, d *sketch.Drawing) string {
+// drawTriangle shows where each blend stands between the three mixes at its
+// corners.
+func drawTriangle(e *form.Evaluation, d *sketch.Drawing, top, left, right string) string {
 	rows, side := e.Answer.Rows, e.Value("points")
 	for _, row := range rows {
 		across, down := (row[3].Value-row[2].Value)/200, 1-row[1].Value/100
@@ -363,9 +364,9 @@ func drawTriangle(e *form.Evaluation, d *sketch.Drawing) string {
 			d.Words(row[0].Text, x, y+8, "middle")
 		}
 	}
-	d.Words("A", 364, 48, "start")
-	d.Words("B", 22, 290, "middle")
-	d.Words("C", 618, 290, "middle")
+	d.Words(top, 364, 48, "start")
+	d.Words(left, 22, 290, "middle")
+	d.Words(right, 618, 290, "middle")
 	return d.String()
 }
 

@@ -38,12 +38,12 @@ var wetBlend = &form.Calculator{
 	},
 	Columns: []form.Column{
 		{Name: "code", Text: true},
-		{Name: "a", Unit: "%", Digits: 4},
-		{Name: "b", Unit: "%", Digits: 4},
-		{Name: "c", Unit: "%", Digits: 4},
-		{Name: "a-volume", Unit: "mL", Digits: 6},
-		{Name: "b-volume", Unit: "mL", Digits: 6},
-		{Name: "c-volume", Unit: "mL", Digits: 6},
+		{Name: "first", Unit: "%", Digits: 4},
+		{Name: "second", Unit: "%", Digits: 4},
+		{Name: "third", Unit: "%", Digits: 4},
+		{Name: "first-volume", Unit: "mL", Digits: 6},
+		{Name: "second-volume", Unit: "mL", Digits: 6},
+		{Name: "third-volume", Unit: "mL", Digits: 6},
 		{Name: "error", Unit: "%", Digits: 2},
 	},
 	Says:    []string{"shares-are-dry", "stir-before-drawing", "write-code-on"},
@@ -183,7 +183,7 @@ func sayWetBlend(e *form.Evaluation, gravities []float64) {
 func drawBlend(e *form.Evaluation) string {
 	rows := e.Answer.Rows
 	if e.Word("kind") == "triaxial" {
-		return drawTriangle(e, sheet(e, "triangle"))
+		return drawTriangle(e, sheet(e, "triangle"), "1", "2", "3")
 	}
 	d := sheet(e, "line", "cups", e.Shown("cups"))
 	if len(rows) > mostDrawn {
@@ -201,22 +201,22 @@ func drawBlend(e *form.Evaluation) string {
 }
 
 func blendFormulas(say func(string) string) []Formula {
-	a, b := Letter("A"), Letter("B")
+	a, b := One, Number("2")
 	return []Formula{
 		{
 			Math: Equal(Sub(Letter("V"), b), Row(Sub(Letter("V"), a), Times, Fraction(Row(Sub(Letter("d"), a), Minus, One), Row(Sub(Letter("d"), b), Minus, One)))),
 			Where: []Symbol{
-				{Letter: "V_A, V_B", Means: say("V_A-V_B")},
-				{Letter: "d_A, d_B", Means: say("d_A-d_B")},
+				{Letter: "V_1, V_2", Means: say("V_1-V_2")},
+				{Letter: "d_1, d_2", Means: say("d_1-d_2")},
 			},
 		},
 		{
 			Math: Equal(Sub(Letter("v"), a), Row(Letter("E"), Times, Fraction(Fraction(Sub(Letter("w"), a), Row(Sub(Letter("d"), a), Minus, One)),
 				Row(Fraction(Sub(Letter("w"), a), Row(Sub(Letter("d"), a), Minus, One)), Plus, Fraction(Sub(Letter("w"), b), Row(Sub(Letter("d"), b), Minus, One)))))),
 			Where: []Symbol{
-				{Letter: "v_A", Means: say("v_A")},
+				{Letter: "v_1", Means: say("v_1")},
 				{Letter: "E", Means: say("E")},
-				{Letter: "w_A, w_B", Means: say("w_A-w_B")},
+				{Letter: "w_1, w_2", Means: say("w_1-w_2")},
 			},
 		},
 	}
