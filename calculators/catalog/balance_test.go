@@ -3,6 +3,7 @@ package catalog_test
 import (
 	"math"
 	"math/rand/v2"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -646,4 +647,161 @@ func TestSteps(t *testing.T) {
 			t.Errorf("%d cups: %v", cups, a.Rows)
 		}
 	}
+}
+
+func TestCoverageBalances(t *testing.T) {
+	forAll(t, "coverage", func(s solved) {
+		area := s.out["area"]
+		if s.has("area") {
+			s.near("area", area, s.value("area"))
+		} else {
+			// A thousand hoops of the wall, and the floor, in mm².
+			top, foot := s.value("width"), s.value("width")
+			if s.has("foot-width") {
+				foot = s.value("foot-width")
+			}
+			wall := 0.0
+			for i := range 1000 {
+				wall += math.Pi * (foot + (top-foot)*(float64(i)+0.5)/1000) * math.Hypot(s.value("height"), (top-foot)/2) / 1000
+			}
+			times := map[string][2]float64{"outside": {1, 0}, "outside-and-foot": {1, 1}, "inside": {1, 1}, "both": {2, 1}}[s.words["sides"]]
+			s.near("area", area*100, times[0]*wall+times[1]*math.Pi*foot*foot/4)
+		}
+		wet := area * 100 * s.out["coat"] / 1000 // mL of one coat
+		s.near("each", s.out["each"], wet*s.value("coats"))
+		s.near("all", s.out["volume"], s.out["each"]*s.value("pots")*(1+s.value("spare")/100))
+		s.near("pots of a litre", s.out["pots-per-litre"]*s.out["each"], 1000)
+		if s.has("taken") {
+			s.near("taken", wet, s.value("taken"))
+		}
+		if !s.has("specific-gravity") {
+			return
+		}
+		gravity, solids := s.value("specific-gravity"), s.value("solids-density")
+		powder := wet * s.value("coats") * (gravity - 1) / (1 - 1/solids) // g, under its own water
+		s.near("dry coat", area/10*s.out["dry-coat"]*solids, powder)
+		if s.has("before") {
+			gain := wet * gravity
+			if s.words["weighed"] == "dry" {
+				gain = powder / s.value("coats")
+			}
+			s.near("gain", gain, s.value("after")-s.value("before"))
+		}
+	})
+}
+
+func TestFlowBalances(t *testing.T) {
+	forAll(t, "flow-log", func(s solved) {
+		s.near("ratio", s.out["flow-ratio"]*s.value("water-seconds"), s.value("slip-seconds"))
+		if s.has("rested-seconds") {
+			s.near("gelling", s.out["gelling"]*s.value("slip-seconds"), s.value("rested-seconds"))
+		}
+		if s.has("specific-gravity") && s.has("wanted-gravity") && math.Abs(s.value("specific-gravity")-s.value("wanted-gravity")) > 0.011 {
+			s.near("number", s.value("wanted-gravity")+s.out["gravity-off"], s.value("specific-gravity"))
+		}
+		if !s.has("volume") && !s.has("slip-mass") && !s.has("dry-mass") {
+			if len(s.rows) > 0 {
+				t.Errorf("steps for no bucket: %v", s.rows)
+			}
+			return
+		}
+		dry, gravity, solids := s.out["dry-mass"], s.value("specific-gravity"), s.value("solids-density")
+		switch {
+		case s.has("dry-mass"):
+			s.near("dry powder", dry, s.value("dry-mass"))
+		case s.has("volume"):
+			s.near("room", dry/solids+s.value("volume")*gravity-dry, s.value("volume"))
+		default:
+			s.near("room", dry/solids+s.value("slip-mass")-dry, s.value("slip-mass")/gravity)
+		}
+		total := 0.0
+		for i, row := range s.rows {
+			total += cell(row, "weigh")
+			s.near("running total", cell(row, "total"), total)
+			s.near("number", cell(row, "step"), float64(i+1))
+			s.near("share", cell(row, "percent"), 100*total*s.value("strength")/100/dry)
+			if cell(row, "percent") > 0.5+1e-9 {
+				t.Errorf("%v %% of an additive for %v", cell(row, "percent"), s.in)
+			}
+		}
+		s.near("all steps", s.out["all-steps"], total)
+		if next := float64(len(s.rows)+1) * s.value("step"); float64(len(s.rows)) != s.value("steps") && next <= 0.5 {
+			t.Errorf("only %d of %v steps for %v", len(s.rows), s.value("steps"), s.in)
+		}
+	})
+}
+
+func TestDryingBalances(t *testing.T) {
+	forAll(t, "clay-water", func(s solved) {
+		if s.has("earlier") {
+			s.near("loss", s.out["loss-a-day"]/100*s.value("earlier")*s.value("hours")/24, s.value("earlier")-s.value("later"))
+			return
+		}
+		share := s.value("clay-water") / 100
+		if s.has("damp") {
+			share = 1 - s.value("dry")/s.value("damp")
+		}
+		s.near("of the damp weight", s.out["water-of-damp"], 100*share)
+		s.near("of the dry weight", s.out["water-of-dry"], 100*share/(1-share))
+		if !s.has("clay") {
+			return
+		}
+		clay, dry := s.value("clay"), s.out["dry-clay"]
+		s.near("lot", dry+s.out["water-held"], clay)
+		s.near("water", s.out["water-held"], clay*share)
+		if !s.has("to") {
+			return
+		}
+		more := s.out["water-to-add"] - s.out["water-to-lose"]
+		s.near("then", s.out["new-mass"], clay+more)
+		if math.Abs(s.value("to")-100*share) > 0.1 {
+			s.near("wanted", 100*(s.out["water-held"]+more)/(clay+more), s.value("to"))
+		}
+		if s.out["water-to-add"] < 0 || s.out["water-to-lose"] < 0 {
+			t.Errorf("less than no water: %v", s.out)
+		}
+	})
+}
+
+func TestAbsorptionBalances(t *testing.T) {
+	forAll(t, "absorption", func(s solved) {
+		dry, soaked := s.in["dry"], s.in["soaked"]
+		var drunk, pores, bulk, apparent []float64
+		for i := range dry {
+			drunk = append(drunk, 100*(soaked[i]/dry[i]-1))
+			s.near("tile", cell(s.rows[i], "absorption"), drunk[i])
+			if !s.has("suspended") {
+				continue
+			}
+			hung := s.in["suspended"][i]
+			// What the water bears is the room of it all; without the pores it
+			// bears less by what they hold.
+			room, water := soaked[i]-hung, soaked[i]-dry[i]
+			pores, bulk, apparent = append(pores, 100*water/room), append(bulk, dry[i]/room), append(apparent, dry[i]/(room-water))
+			s.near("pores by both", cell(s.rows[i], "porosity"), cell(s.rows[i], "absorption")*cell(s.rows[i], "bulk-density"))
+		}
+		s.near("mean", s.out["absorption"], stat.Mean(drunk, nil))
+		s.near("tiles", s.out["tiles"], float64(len(dry)))
+		least := 0.0 // what the scale leaves, all tiles misread alike
+		for i := range dry {
+			u := s.value("mass-resolution") / math.Sqrt(12)
+			slope := func(d, m float64) float64 {
+				return 100 * ((soaked[i]+m)/(dry[i]+d) - (soaked[i]-m)/(dry[i]-d)) / 2e-4
+			}
+			least += 2 * u * math.Hypot(slope(1e-4, 0), slope(0, 1e-4)) / float64(len(dry))
+		}
+		if len(dry) == 1 {
+			s.near("doubt of one", s.out["absorption-ci"], least)
+		} else {
+			n := float64(len(dry))
+			quantile := distuv.StudentsT{Mu: 0, Sigma: 1, Nu: n - 1}.Quantile(0.975)
+			s.near("doubt", s.out["absorption-ci"], max(quantile*stat.StdDev(drunk, nil)/math.Sqrt(n), least))
+			s.near("least and most", s.out["most"]-s.out["least"], slices.Max(drunk)-slices.Min(drunk))
+		}
+		if s.has("suspended") {
+			s.near("pores", s.out["porosity"], stat.Mean(pores, nil))
+			s.near("bulk", s.out["bulk-density"], stat.Mean(bulk, nil))
+			s.near("apparent", s.out["apparent-gravity"], stat.Mean(apparent, nil))
+		}
+	})
 }

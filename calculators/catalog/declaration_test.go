@@ -326,6 +326,10 @@ func TestDrawings(t *testing.T) {
 		"bucket-mix":     {{Name: "first-gravity", Text: "1.5"}, {Name: "first-volume", Text: "1 L"}, {Name: "second-gravity", Text: "1"}, {Name: "to", Text: "1.5"}},
 		"bucket-top-up":  {{Name: "volume", Text: "2 L"}, {Name: "specific-gravity", Text: "1.3"}, {Name: "to", Text: "1.45"}},
 		"wet-blend":      {{Name: "kind", Text: "triaxial"}, {Name: "points", Text: "13"}, {Name: "first-gravity", Text: "1.5"}, {Name: "second-gravity", Text: "1.4"}, {Name: "third-gravity", Text: "1.45"}, {Name: "each", Text: "100"}},
+		"coverage":       {{Name: "area", Text: "250"}, {Name: "before", Text: "300"}, {Name: "after", Text: "310"}, {Name: "specific-gravity", Text: "1.5"}},
+		"flow-log":       {{Name: "slip-seconds", Text: "30"}, {Name: "water-seconds", Text: "26"}},
+		"clay-water":     {{Name: "earlier", Text: "500"}, {Name: "later", Text: "480"}},
+		"absorption":     {{Name: "dry", Text: "100"}, {Name: "soaked", Text: "100"}},
 		"tile-plan":      {{Name: "kind", Text: "triaxial"}, {Name: "points", Text: "13"}, {Name: "base", Text: "20"}},
 	}
 	for _, c := range All() {

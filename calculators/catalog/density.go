@@ -20,7 +20,7 @@ var slipDensity = &form.Calculator{
 		solidsDensity,
 		{Name: "temperature", Kind: quantity.Temperature,
 			Low: form.Limit{End: form.From, Why: "low"}, High: form.Limit{End: form.UpTo, Value: 40, Why: "high"}},
-		{Name: "mass-resolution", Kind: quantity.Mass, Low: form.Limit{End: form.From}, High: form.Limit{End: form.UpTo, Value: 1000}},
+		scaleStep,
 		{Name: "volume-tolerance", Kind: quantity.Volume, Low: form.Limit{End: form.From}, High: form.Limit{End: form.UpTo, Value: 1000}},
 		{Name: "line-tolerance", Kind: quantity.Volume, Low: form.Limit{End: form.From}, High: form.Limit{End: form.UpTo, Value: 1000}},
 	},
@@ -74,7 +74,7 @@ func workDensity(e *form.Evaluation) {
 		return
 	}
 	m := weighed{mass: mass, water: water, solids: e.Value("solids-density")}
-	m.doubt = slip.Doubt{Resolution: resolution(e), Tared: jar > 0}
+	m.doubt = slip.Doubt{Resolution: resolution(e, e.Value("mass"), "mass", "tare", "water-mass"), Tared: jar > 0}
 	if e.Has("water-mass") {
 		full := e.Value("water-mass") - jar
 		if full <= 0 {
@@ -103,32 +103,6 @@ type weighed struct {
 	water, solids         float64 // densities, g/mL
 	doubt                 slip.Doubt
 	u, dry                float64 // standard uncertainties of the gravity, and of the dry content (g)
-}
-
-// finestTyped is the least that a weighing as typed is taken to tell (g): a
-// nought behind the mark is often left out.
-const finestTyped = 0.1
-
-// resolution returns the smallest step of the scale (g): as given, or of the
-// course's scale that takes the full jar, or else the finest last figure of the
-// weights as they were typed.
-func resolution(e *form.Evaluation) float64 {
-	if e.Has("mass-resolution") {
-		return e.Value("mass-resolution")
-	}
-	step := 0.0
-	if len(e.Settings.Scales) > 0 {
-		step = e.Settings.Step(e.Value("mass"))
-	} else {
-		for _, name := range [...]string{"mass", "tare", "water-mass"} {
-			if g := e.Given(name); g != nil && e.Typed(name) && g.Values[0] > 0 && (step == 0 || g.AsTyped[0].Step < step) {
-				step = g.AsTyped[0].Step
-			}
-		}
-		step = math.Max(step, finestTyped)
-	}
-	e.Stand("mass-resolution", step)
-	return step
 }
 
 // tolerance returns a doubt about a volume (mL): as given, or 1 % of it, 1 mL at

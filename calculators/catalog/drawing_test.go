@@ -271,3 +271,52 @@ func apart(t *testing.T, request string, boxes []shape) {
 		}
 	}
 }
+
+// TestTimesAreToScale wants the bars of a flow to be as long beside each other as
+// the times.
+func TestTimesAreToScale(t *testing.T) {
+	_, shapes := drawn(t, "calculator=flow-log&slip-seconds=60&water-seconds=24&rested-seconds=80")
+	for class, share := range map[string]float64{"water": 0.3, "slip": 0.75, "clay": 1} {
+		drawnNear(t, class, shapes["rect."+class][0].Width, 380*share)
+	}
+}
+
+// TestDampClayIsToScale wants the water of a lump to be as wide beside it as it is
+// heavy, and a pot then and now as well.
+func TestDampClayIsToScale(t *testing.T) {
+	_, lump := drawn(t, "calculator=clay-water&damp=100&dry=75")
+	drawnNear(t, "water", lump["rect.water"][0].Width, 560*0.25)
+	drawnNear(t, "dry clay", lump["rect.clay"][0].Width, 560*0.75)
+	_, pot := drawn(t, "calculator=clay-water&earlier=500&later=450")
+	drawnNear(t, "then", pot["rect.clay"][0].Width, 400)
+	drawnNear(t, "now", pot["rect.clay"][1].Width, 360)
+}
+
+// TestSoakedTileIsToScale wants what a tile drank to be as wide beside it as it is
+// heavy.
+func TestSoakedTileIsToScale(t *testing.T) {
+	_, shapes := drawn(t, "calculator=absorption&dry=100&soaked=125")
+	drawnNear(t, "clay", shapes["rect.clay"][0].Width, 560*0.8)
+	drawnNear(t, "water", shapes["rect.water"][0].Width, 560*0.2)
+}
+
+// TestPotIsToScale wants a pot to be drawn as wide at its rim and its foot, and as
+// high, as it was said to be.
+func TestPotIsToScale(t *testing.T) {
+	for _, pot := range [][3]float64{{80, 80, 100}, {160, 70, 60}, {60, 120, 80}} {
+		top, foot, height := pot[0], pot[1], pot[2]
+		_, shapes := drawn(t, "calculator=coverage&width="+number(top)+"&foot-width="+number(foot)+"&height="+number(height))
+		path := strings.FieldsFunc(shapes["path.slip"][0].Path, func(r rune) bool { return strings.ContainsRune("MLHZ ", r) })
+		at := make([]float64, len(path))
+		for i, text := range path {
+			var err error
+			if at[i], err = strconv.ParseFloat(text, 64); err != nil {
+				t.Fatal(err)
+			}
+		}
+		scale := 240 / max(top, foot, height)
+		drawnNear(t, "rim", at[5]-at[0], top*scale)
+		drawnNear(t, "foot", at[4]-at[2], foot*scale)
+		drawnNear(t, "height", at[3]-at[1], height*scale)
+	}
+}

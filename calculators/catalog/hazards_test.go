@@ -41,6 +41,11 @@ func TestAnswersWarnOfWhatTheyAskFor(t *testing.T) {
 		{"more colour for a bucket", "calculator=bucket-top-up&volume=2 L&specific-gravity=1.45&to=1.45&stain=8", "stain-powder"},
 		{"a blend", "calculator=wet-blend&points=3&first-gravity=1.5&second-gravity=1.4&each=50", "colour"},
 		{"test tiles", "calculator=tile-plan&points=5&low=1&high=8&base=30", "dry-powder stain-powder"},
+		{"slip for pots", "calculator=coverage&area=250", "colour"},
+		{"timing a slip", "calculator=flow-log&slip-seconds=62&water-seconds=26", ""},
+		{"drying a lump", "calculator=clay-water&damp=100&dry=80", ""},
+		{"clay to be slaked", "calculator=clay-water&clay-water=1&clay=1 kg&to=25", "dry-powder"},
+		{"soaking tiles", "calculator=absorption&dry=100&soaked=105", ""},
 	} {
 		name, given, err := form.ReadRequest(c.request)
 		if err != nil {

@@ -261,6 +261,42 @@ func matchingVolume(c check) float64 {
 	return c.in["V_A"] * (blendOf("second-needed", c) - 1000) / (blendOf("first-needed", c) - 1000)
 }
 
+// spread returns how many m² a litre coats at a dry thickness (µm) with so much
+// of it (%) solid.
+func spread(c check) float64 {
+	wet := c.in["dry_um"] / 1000 / (c.in["solids_pct"] / 100)
+	return 1000 / output("coverage", "each", "area", "10000", "thickness", wet)
+}
+
+// coat returns an output of a coat on a pot of sizes in mm.
+func coat(out string, top, foot, height float64, inputs ...any) float64 {
+	return output("coverage", out, append(inputs, "width", top, "foot-width", foot, "height", height)...)
+}
+
+// dose returns what one step of an additive weighs.
+func dose(c check) float64 {
+	return output("flow-log", "step-mass", "slip-seconds", "60", "water-seconds", "26", "dry-mass", c.in["D_g"], "step", c.in["pct"], "strength", c.in["strength_pct"])
+}
+
+// overDry returns the water of a lump in percent of its dry weight, weighed in a
+// can.
+func overDry(c check) float64 {
+	return output("clay-water", "water-of-dry", "damp", c.in["damp_g"]-c.in["can_g"], "dry", c.in["dry_g"]-c.in["can_g"])
+}
+
+// firedTile returns an output of a fired tile; one that the row gives no weight of
+// weighs 100 g dry, the same soaked, and 60 g in water.
+func firedTile(out string, c check) float64 {
+	weight := func(name string, or float64) float64 {
+		if w, ok := c.in[name]; ok {
+			return w
+		}
+		return or
+	}
+	dry := weight("D_g", 100)
+	return output("absorption", out, "dry", dry, "soaked", weight("M_g", dry), "suspended", weight("S_g", 60))
+}
+
 // covered says how each row is reckoned by our calculators. Keys are ids or,
 // ending in "*", the beginnings of ids.
 var covered = map[string]func(check) float64{
@@ -473,6 +509,50 @@ var covered = map[string]func(check) float64{
 	"ED-06": func(c check) float64 {
 		return atGravity("dry-per-litre", c.in["d"], c.in["s"])/c.in["s"] + atGravity("water-per-litre", c.in["d"], c.in["s"])
 	},
+	"CV-01": func(c check) float64 {
+		return coat("area", c.in["width_mm"], c.in["width_mm"], c.in["height_mm"])
+	},
+	"CV-02": func(c check) float64 {
+		return coat("area", 2*c.in["R_mm"], 2*c.in["r_mm"], c.in["h_mm"])
+	},
+	"CV-03": func(c check) float64 {
+		return output("coverage", "each", "area", c.in["area_cm2"], "thickness", c.in["wet_mm"])
+	},
+	"CV-04": spread, "CV-05": spread,
+	"CV-06": func(c check) float64 {
+		return output("coverage", "dry-coat", "area", "100", "thickness", c.in["wet_mm"], "specific-gravity", c.in["d"], "solids-density", c.in["s"])
+	},
+	"CV-07": func(c check) float64 {
+		return output("coverage", "coat", "area", c.in["area_cm2"], "before", "300", "after", 300+c.in["gain_g"], "specific-gravity", c.in["d"])
+	},
+	"FL-01": func(c check) float64 {
+		return output("flow-log", "flow-ratio", "slip-seconds", c.in["slip_s"], "water-seconds", c.in["water_s"])
+	},
+	"FL-02": func(c check) float64 {
+		return output("flow-log", "gelling", "slip-seconds", c.in["stirred_s"], "water-seconds", "26", "rested-seconds", c.in["rested_s"])
+	},
+	"FL-03": dose, "FL-04": dose, "FL-05": dose, "FL-06": dose,
+	"DW-01": overDry, "DW-02": overDry, "DW-03": overDry, "DW-04": overDry,
+	"DW-05": func(c check) float64 {
+		return output("clay-water", "dry-clay", "clay-water", c.in["w_pct"], "clay", c.in["M_g"])
+	},
+	"DW-06": func(c check) float64 {
+		return output("clay-water", "water-to-add", "clay-water", c.in["w_pct"], "clay", c.in["M_g"], "to", c.in["w2_pct"])
+	},
+	"DW-07": func(c check) float64 {
+		return output("clay-water", "loss-a-day", "earlier", c.in["M1_g"], "later", c.in["M2_g"], "hours", c.in["h"])
+	},
+	"AB-01": func(c check) float64 { return firedTile("absorption", c) },
+	"AB-02": func(c check) float64 { return 100 / firedTile("bulk-density", c) },
+	"AB-03": func(c check) float64 { return firedTile("absorption", c) * c.in["D_g"] / 100 },
+	"AB-04": func(c check) float64 { return firedTile("porosity", c) },
+	"AB-05": func(c check) float64 { return firedTile("bulk-density", c) },
+	"AB-06": func(c check) float64 { return firedTile("apparent-gravity", c) },
+	"AB-07": func(c check) float64 {
+		c.in["D_g"], c.in["M_g"] = 100, 100+c.in["A"]
+		c.in["S_g"] = c.in["M_g"] - 100/c.in["B"]
+		return firedTile("porosity", c)
+	},
 }
 
 // elsewhere says why a row is no affair of these calculators.
@@ -484,7 +564,7 @@ var elsewhere = map[string]string{
 	"CO-16": "spoons and cups of powder are refused", "CO-25": "a logarithm", "CO-40": "no calculator blends four mixes",
 	"CO-44": "oxides", "CO-45": "oxides", "CO-46": "oxides", "CO-47": "oxides",
 	"SH-29": "no calculator gives areas", "SH-35": "the bars themselves give the doubt",
-	"AB-*": "absorption", "MO-05": "what clay loses in the fire", "CN-*": "cones", "CS-*": "cones", "CL-*": "cones", "CF-*": "cones", "CG-*": "cones",
+	"MO-05": "what clay loses in the fire", "CN-*": "cones", "CS-*": "cones", "CL-*": "cones", "CF-*": "cones", "CG-*": "cones",
 	"TC-*": "temperatures of kilns", "UN-*": "checked in package quantity", "UC-03": "a sum of errors no calculator shows", "UC-06": "a derivative", "UC-07": "a derivative", "UC-08": "a derivative",
 }
 

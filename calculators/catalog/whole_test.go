@@ -484,3 +484,33 @@ func TestWeighings(t *testing.T) {
 		}
 	}
 }
+
+// TestStudioJudges wants what the trade has no usual number for to be judged by
+// the studio's own, and by nothing else.
+func TestStudioJudges(t *testing.T) {
+	own := british()
+	own.Working = []Working{
+		{Of: form.OfCoat, For: "for one dip", Low: 0.8, High: 0.8},
+		{Of: form.OfFlow, For: "to dip in", Low: 1.8, High: 2.2},
+		{Of: form.OfAbsorption, For: "to hold water", Low: 0.1, High: 1},
+	}
+	for _, c := range []struct {
+		request, usual, judged string
+	}{
+		{"calculator=coverage&area=250&thickness=0.5", "One wet coat of 0.5 mm: right for one wet coat (by what is usual in the trade).", "One wet coat of 0.5 mm: thin. For one dip, near 0.8."},
+		{"calculator=coverage&area=250&thickness=0.95", "One wet coat of 0.95 mm: thick (by what is usual in the trade). For one wet coat, 0.4 to 0.6.", "One wet coat of 0.95 mm: right for one dip."},
+		{"calculator=coverage&area=250&thickness=0.2", "One wet coat of 0.2 mm: thin (by what is usual in the trade). For one wet coat, 0.4 to 0.6.", "One wet coat of 0.2 mm: thin. For one dip, near 0.8."},
+		{"calculator=flow-log&slip-seconds=52&water-seconds=26", "", "2 times as long as water: right to dip in."},
+		{"calculator=flow-log&slip-seconds=78&water-seconds=26", "", "3 times as long as water: slow. To dip in, 1.8 to 2.2."},
+		{"calculator=flow-log&slip-seconds=30&water-seconds=26", "", "1.2 times as long as water: quick. To dip in, 1.8 to 2.2."},
+		{"calculator=absorption&dry=100&soaked=103", "", "3 % of absorption: open. To hold water, 0.1 to 1."},
+		{"calculator=absorption&dry=100&soaked=100", "", "0 % of absorption: dense. To hold water, 0.1 to 1."},
+	} {
+		if got := texts(t, c.request, british())["judged"]; got != c.usual {
+			t.Errorf("%s: by the trade %q, want %q", c.request, got, c.usual)
+		}
+		if got := texts(t, c.request, own)["judged"]; got != c.judged {
+			t.Errorf("%s: by the studio %q, want %q", c.request, got, c.judged)
+		}
+	}
+}

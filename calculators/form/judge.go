@@ -5,11 +5,14 @@ import "slipbook/calculators/letters"
 // usual are the trade's usual numbers, which judge where the studio has none of
 // its own. They are common practice; the shares of a wash follow from 1 part of
 // stain and 1 of flux in 20 to 5 parts of water by weight, and take in both ends.
+// Of how a slip runs, and of what fired clay drinks, there is no usual number: the
+// one goes by the cup, the other by the clay.
 var usual = []Working{
 	{OfSlip, "judge.usual.brush", 1.30, 1.50},
 	{OfSlip, "judge.usual.trail", 1.45, 1.60},
 	{OfWash, "judge.usual.wash", 9.6, 36},
 	{OfStain, "judge.usual.stain", 1, 15},
+	{OfCoat, "judge.usual.coat", 0.4, 0.6},
 }
 
 // judgement is what is judged of a subject, and its words.
@@ -27,6 +30,12 @@ func judgementOf(of Subject) judgement {
 		return judgement{0.02, false, "judge.thick", "judge.thin"}
 	case OfWash:
 		return judgement{0.1, true, "judge.strong", "judge.weak"}
+	case OfCoat:
+		return judgement{0.2, true, "judge.thick", "judge.thin"}
+	case OfFlow:
+		return judgement{0.1, true, "judge.slow", "judge.quick"}
+	case OfAbsorption:
+		return judgement{0.1, true, "judge.open", "judge.dense"}
 	}
 	return judgement{0.1, true, "judge.strong", "judge.pale"}
 }

@@ -39,6 +39,10 @@ const (
 	OfSlip  Subject = "slip"  // specific gravity
 	OfWash  Subject = "wash"  // strength, g dry per 100 mL
 	OfStain Subject = "stain" // percent over dry base
+
+	OfCoat       Subject = "coat"       // wet thickness of one coat, mm
+	OfFlow       Subject = "flow"       // so many times as long as water through the same cup
+	OfAbsorption Subject = "absorption" // of fired clay, percent of its dry weight
 )
 
 // Sums returns the settings that a calculator which does not plan can need: its

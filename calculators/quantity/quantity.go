@@ -25,6 +25,7 @@ const (
 	Mass        Kind = "mass"        // canonical unit g
 	Volume      Kind = "volume"      // canonical unit mL
 	Length      Kind = "length"      // canonical unit mm
+	Area        Kind = "area"        // canonical unit cm²
 	Percent     Kind = "percent"     // canonical unit %
 	Temperature Kind = "temperature" // canonical unit °C
 	Number      Kind = "number"      // a bare number, canonical unit 1
@@ -35,7 +36,7 @@ const (
 
 // Kinds lists every kind, in the order of the constants.
 func Kinds() []Kind {
-	return []Kind{Mass, Volume, Length, Percent, Temperature, Number, Gravity, Strength, Density}
+	return []Kind{Mass, Volume, Length, Area, Percent, Temperature, Number, Gravity, Strength, Density}
 }
 
 // Style is how the course writes numbers, whose measures it means, and in which

@@ -32,6 +32,8 @@ func (b *box) example() string {
 		return "100 mL"
 	case Length:
 		return "120 mm"
+	case Area:
+		return "250 cm²"
 	case Percent:
 		return "12"
 	case Temperature:

@@ -46,6 +46,9 @@ var units = []Unit{
 	{ID: "cm", Kind: Length, Factor: 10},
 	{ID: "in", Kind: Length, Factor: inch},
 
+	{ID: "cm²", Kind: Area, Factor: 1},
+	{ID: "in²", Kind: Area, Factor: inch * inch / 100},
+
 	{ID: "%", Kind: Percent, Factor: 1},
 	{ID: "°C", Kind: Temperature, Factor: 1},
 	{ID: one, Kind: Number, Factor: 1},

@@ -30,6 +30,8 @@ func TestUnitsAgainstGNUUnits(t *testing.T) {
 		"mm":              {"millimeter", "millimeter"},
 		"cm":              {"centimeter", "millimeter"},
 		"in":              {"inch", "millimeter"},
+		"cm²":             {"cm^2", "cm^2"},
+		"in²":             {"inch^2", "cm^2"},
 		"%":               {"percent", "percent"},
 		"°C":              {"tempC(1) - tempC(0)", "degC"},
 		one:               {"1", "1"},

@@ -18,6 +18,7 @@ func TestUnitsOfEachKind(t *testing.T) {
 		{Mass, "a weight", []string{"g", "kg", "oz", "lb"}},
 		{Volume, "a volume", []string{"mL", "cc", "L", "US fl oz", "US cup", "US pint", "US quart", "US gallon", "imperial pint", "imperial gallon"}},
 		{Length, "a length", []string{"mm", "cm", "in"}},
+		{Area, "an area", []string{"cm²", "in²"}},
 		{Percent, "a percentage", []string{"%"}},
 		{Temperature, "a temperature", []string{"°C"}},
 		{Number, "a number", []string{"1"}},

@@ -18,6 +18,8 @@ var spellings = []struct{ id, typed string }{
 	{"mm", "mm|millimetre|millimetres|millimeter|millimeters"},
 	{"cm", "cm|centimetre|centimetres|centimeter|centimeters"},
 	{"in", `in|inch|inches|"`},
+	{"cm²", "cm²|cm2|sq cm|square cm|square centimetre|square centimetres|square centimeter|square centimeters"},
+	{"in²", "in²|in2|sq in|square inch|square inches"},
 	{"%", "%|pct|percent|per cent"},
 	{"°C", "°c|° c|c|°|℃|deg c|degree c|degrees c|celsius|degree celsius|degrees celsius"},
 	{perOne, "g/ml|g/cc|g/cm3|g/cm³|kg/l|g per ml"},
@@ -31,7 +33,7 @@ var spellings = []struct{ id, typed string }{
 const fahrenheit = "°f|° f|f|℉|deg f|degree f|degrees f|fahrenheit|degree fahrenheit|degrees fahrenheit"
 
 // counted are the things that a bare number may be of.
-const counted = "people|persons|person|students|student|pupils|pupil|children|cups|cup|pots|pot|bars|bar|tiles|tile|coats|coat|mixes|mix|parts|part"
+const counted = "people|persons|person|students|student|pupils|pupil|children|cups|cup|pots|pot|bars|bar|tiles|tile|coats|coat|mixes|mix|parts|part|s|sec|seconds|second|h|hours|hour"
 
 // spelled returns the ID of the unit that a folded word writes, or "".
 func spelled(word string) string {
@@ -112,6 +114,8 @@ func measures(kind Kind) string {
 		return "measures-room"
 	case Length:
 		return "measures-length"
+	case Area:
+		return "measures-area"
 	case Temperature:
 		return "measures-warmth"
 	case Density, Gravity:

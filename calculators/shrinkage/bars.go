@@ -27,21 +27,20 @@ func Test(bars []Bar, step float64) Bars {
 		}
 		return sum / n
 	}
-	total := func(b Bar) float64 { return Linear(b.Plastic, b.Fired) }
+	totals := make([]float64, len(bars))
+	for i, bar := range bars {
+		totals[i] = Linear(bar.Plastic, bar.Fired)
+	}
+	total, scatter := Scatter(totals)
 	result := Bars{
 		Drying:        mean(func(b Bar) float64 { return Linear(b.Plastic, b.Dry) }),
 		Firing:        mean(func(b Bar) float64 { return Linear(b.Dry, b.Fired) }),
 		FiringPlastic: mean(func(b Bar) float64 { return 100 * (b.Dry - b.Fired) / b.Plastic }),
-		Total:         mean(total),
+		Total:         total,
 		Callipers:     mean(func(b Bar) float64 { return reading(b, step) }),
-		Half:          math.NaN(),
+		Half:          scatter,
 	}
 	if len(bars) > 1 {
-		squares := float64(n * mean(func(b Bar) float64 {
-			off := total(b) - result.Total
-			return float64(off * off)
-		}))
-		scatter := student[len(bars)-2] * math.Sqrt(squares/(n-1)) / math.Sqrt(n)
 		result.Half = math.Max(scatter, result.Callipers)
 	}
 	return result

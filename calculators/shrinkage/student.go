@@ -1,5 +1,7 @@
 package shrinkage
 
+import "math"
+
 // MostBars is the largest number of bars that Test takes.
 const MostBars = 60
 
@@ -18,4 +20,22 @@ var student = [MostBars - 1]float64{
 	2.016692199228, 2.015367574444, 2.014103388881, 2.012895598919, 2.011740513730, 2.010634757624,
 	2.009575237129, 2.008559112101, 2.007583770316, 2.006646805062, 2.005745995318, 2.004879288188,
 	2.004044783289, 2.003240718848, 2.002465459291, 2.001717484145, 2.000995378088,
+}
+
+// Scatter returns the mean of up to MostBars values, and the half-width of the
+// 95 % confidence interval of that mean by Student's t; NaN for a single value.
+func Scatter(values []float64) (mean, half float64) {
+	n := float64(len(values))
+	for _, v := range values {
+		mean += v
+	}
+	mean /= n
+	if len(values) < 2 {
+		return mean, math.NaN()
+	}
+	squares := 0.0
+	for _, v := range values {
+		squares += float64((v - mean) * (v - mean))
+	}
+	return mean, student[len(values)-2] * math.Sqrt(squares/(n-1)) / math.Sqrt(n)
 }

@@ -103,7 +103,7 @@ func readWorking(v source.Value) []Working {
 	for _, item := range v.List() {
 		f := item.Fields("of", "for", "near", "from", "to")
 		purpose := f.Need("for", "for: to brush or pour")
-		w := Working{Of: f.Need("of", "of: slip").Choice("slip", "wash", "stain"), For: purpose.Text()}
+		w := Working{Of: f.Need("of", "of: slip").Choice("slip", "wash", "stain", "coat", "flow", "absorption"), For: purpose.Text()}
 		if len(w.For) > mostFor {
 			purpose.Report(finding.ValueForm, fmt.Sprintf("`for` has %d letters", len(w.For)), "Write a few words that go on after the number, such as: to brush or pour.")
 		}

@@ -28,7 +28,7 @@ func withBench(t *testing.T, lines string) (*course.Course, string) {
 // page too.
 func TestBenchTravels(t *testing.T) {
 	c, found := withBench(t, "scales: [{to: 5 kg, step: 5 g}, {to: 500 g, step: 0.1}]\n"+
-		"working:\n  - {of: slip, for: to brush or pour, near: 1.45}\n  - {of: wash, for: on bisque, from: 9, to: 12.5}\n")
+		"working:\n  - {of: slip, for: to brush or pour, near: 1.45}\n  - {of: wash, for: on bisque, from: 9, to: 12.5}\n  - {of: absorption, for: to hold water, from: 0.1, to: 1}\n")
 	if found != "" {
 		t.Fatal(found)
 	}
@@ -37,7 +37,7 @@ func TestBenchTravels(t *testing.T) {
 	want.Bodies = []form.Body{{ID: "buff", Name: "Buff stoneware", Shrinkage: 12, Cone: "6"}, {ID: "white", Name: "White porcelain", Shrinkage: 14.5, Cone: "6"}}
 	want.Hazards = got.Hazards // in a test of their own
 	want.Scales = []form.Scale{{To: 500, Step: 0.1}, {To: 5000, Step: 5}}
-	want.Working = []form.Working{{Of: "slip", For: "to brush or pour", Low: 1.45, High: 1.45}, {Of: "wash", For: "on bisque", Low: 9, High: 12.5}}
+	want.Working = []form.Working{{Of: "slip", For: "to brush or pour", Low: 1.45, High: 1.45}, {Of: "wash", For: "on bisque", Low: 9, High: 12.5}, {Of: form.OfAbsorption, For: "to hold water", Low: 0.1, High: 1}}
 	again, err := form.Configure([]byte(got.Encode()))
 	if got.Words.Language != "en-GB" || again.Words.Language != "en-GB" {
 		t.Errorf("in the words of %s, and after the way %s", got.Words.Language, again.Words.Language)

@@ -149,7 +149,7 @@ func chooseSides(random *rand.Rand, c *form.Calculator) map[string]string {
 
 // typical is a middling value by kind, for inputs without example or default.
 var typical = map[quantity.Kind]float64{
-	quantity.Mass: 180, quantity.Volume: 500, quantity.Length: 95, quantity.Percent: 8,
+	quantity.Mass: 180, quantity.Volume: 500, quantity.Length: 95, quantity.Area: 250, quantity.Percent: 8,
 	quantity.Temperature: 20, quantity.Number: 3, quantity.Gravity: 1.5, quantity.Strength: 12, quantity.Density: 3,
 }
 
@@ -181,10 +181,10 @@ func exampleText(c *form.Calculator, name string) string {
 	return ""
 }
 
-// list returns mark lengths of some bars: those of later stages are shorter. Of
-// other lists it returns values near the example's.
+// list returns mark lengths of some bars: those of later stages are shorter; or
+// weights of some tiles, dry, soaked and under water. Of other lists it returns values near the example's.
 func list(random *rand.Rand, c *form.Calculator, in *form.Input, bars int) string {
-	first, marks := map[string]float64{"plastic": 100, "leather-hard": 98, "dry": 94, "fired": 88}[in.Name]
+	first, marks := map[string]float64{"plastic": 100, "leather-hard": 98, "dry": 94, "fired": 88, "soaked": 98, "suspended": 58}[in.Name]
 	if !marks {
 		return nearExample(random, c, in)
 	}
