@@ -34,7 +34,7 @@ func Sensible(random *rand.Rand, c *form.Calculator) []form.Setting {
 		if side, grouped := sides[in.Group]; grouped && side != sideOf(in) {
 			continue
 		}
-		if !in.Needed && random.IntN(often(c, in)) == 0 {
+		if !in.Needed && in.Side == "" && random.IntN(often(c, in)) == 0 {
 			continue
 		}
 		text, unit := "", ""
@@ -153,9 +153,19 @@ var typical = map[quantity.Kind]float64{
 	quantity.Temperature: 20, quantity.Number: 3, quantity.Gravity: 1.5, quantity.Strength: 12, quantity.Density: 3,
 }
 
+// weighed are inputs that make sense only beside another one: of two weighings
+// of one thing the heavier, and the lighter; and a share so small that to a tenth
+// it would be nothing.
+var weighed = map[string]float64{
+	"before": 120, "after": 170, "damp": 120, "dry": 80, "earlier": 200, "later": 140, "step": 0.15,
+}
+
 // amount returns a value near the example's, the default's or a typical one.
 func amount(random *rand.Rand, c *form.Calculator, in *form.Input) string {
 	middle := typical[in.Kind]
+	if known, ok := weighed[in.Name]; ok {
+		return strconv.FormatFloat(known*(0.85+0.3*random.Float64()), 'f', []int{1, 2, 4}[random.IntN(3)], 64)
+	}
 	for _, text := range []string{in.Default, exampleText(c, in.Name)} {
 		if q, err := quantity.Read(text, in.Kind, "", quantity.Style{Decimal: '.'}); err == nil {
 			middle = q.Value
