@@ -7,7 +7,9 @@ import (
 	"io/fs"
 	"os"
 	"slices"
+	"strconv"
 	"strings"
+	"time"
 
 	"slipbook/generator/assets"
 	"slipbook/generator/course"
@@ -88,7 +90,19 @@ func load(reader *course.Reader, dir string) (*course.Course, finding.List) {
 // proof needs, and the first half of what publish and show do.
 func (h *handbook) read() (*proof.Reading, finding.List) {
 	lessons, loading := h.lessons()
+	h.reader.Today = today()
 	return h.reader.Read(lessons, loading)
+}
+
+// today returns the date by which reviews are due: that of SOURCE_DATE_EPOCH, as
+// reproducible builds have it, so that a test or a build of an old edition asks no
+// clock. No page holds it.
+func today() string {
+	now := time.Now()
+	if seconds, err := strconv.ParseInt(os.Getenv("SOURCE_DATE_EPOCH"), 10, 64); err == nil {
+		now = time.Unix(seconds, 0)
+	}
+	return now.UTC().Format(time.DateOnly)
 }
 
 // print makes the whole handbook: load, read, stop if something is wrong, and

@@ -28,6 +28,9 @@ const (
 	Teaching    = "teaching.html"
 	Book        = "book.html"
 	Cards       = "cards/index.html"
+	Materials   = "materials/index.html"
+	Recipes     = "recipes/index.html"
+	Labels      = "labels/index.html"
 
 	CalculatorFolder = "calculators/" // where the calculators' own pages are
 )
@@ -40,6 +43,18 @@ func Medium(id string) string { return "media/" + id + ".html" }
 
 // Calculator returns where the page of a calculator is published.
 func Calculator(name string) string { return CalculatorFolder + name + ".html" }
+
+// Material returns where the page of a material of the studio's is published.
+func Material(id string) string { return "materials/" + id + ".html" }
+
+// Recipe returns where the page of a recipe is published.
+func Recipe(id string) string { return "recipes/" + id + ".html" }
+
+// RecipeLabel returns where the labels of a recipe are published, for a paper.
+func RecipeLabel(id, paper string) string { return "labels/recipe-" + id + "-" + paper + ".html" }
+
+// MaterialLabel returns where the labels of a material are published, for a paper.
+func MaterialLabel(id, paper string) string { return "labels/material-" + id + "-" + paper + ".html" }
 
 // Card returns where the recap card of a medium is published.
 func Card(medium string) string { return "cards/" + medium + ".html" }

@@ -84,6 +84,14 @@ func (m *Map) madeIDs(scheme string) []string {
 		for _, c := range catalog.All() {
 			ids = append(ids, c.Name)
 		}
+	case "material":
+		for _, material := range m.course.Materials {
+			ids = append(ids, material.ID)
+		}
+	case "recipe":
+		for _, r := range m.course.Recipes {
+			ids = append(ids, r.ID)
+		}
 	}
 	return ids
 }
@@ -100,6 +108,12 @@ func (m *Map) made(scheme, id string) (address string, ok bool) {
 		return State(id), ok
 	case "calculator":
 		return Calculator(id), catalog.Find(id) != nil
+	case "material":
+		_, ok = m.course.FindMaterial(id)
+		return Material(id), ok
+	case "recipe":
+		_, ok = m.course.FindRecipe(id)
+		return Recipe(id), ok
 	}
 	return "", false
 }

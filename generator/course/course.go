@@ -25,14 +25,20 @@ type Course struct {
 	Cones       HouseCones
 	Sections    Sections
 	Bodies      []Body
-	Scales      []Scale             // of the studio, by what they take
-	Working     []Working           // the studio's working numbers
-	Home        *Page               // home.md: the words on the home page; nil when there is none
-	Units       []*Unit             // in order; each with its Page
-	Style       *Page               // style.md: every element of a page, for those who write; nil when there is none
-	Glossary    []Term              // in the file's order
-	Decoration  *Decoration         // never nil after Load
-	Pictures    map[string]*Picture // by content path, "pictures/jar.svg"
+	Scales      []Scale     // of the studio, by what they take
+	Working     []Working   // the studio's working numbers
+	Home        *Page       // home.md: the words on the home page; nil when there is none
+	Units       []*Unit     // in order; each with its Page
+	Style       *Page       // style.md: every element of a page, for those who write; nil when there is none
+	Glossary    []Term      // in the file's order
+	Decoration  *Decoration // never nil after Load
+	Materials   []*Material // of the studio, by id
+	// GenericMaterials is the program's own list, by id: what is true of all of a
+	// kind, without a class, since that belongs to one supplier's product.
+	GenericMaterials []*Material
+	Recipes          []*Recipe           // by id
+	Tiles            []*Tile             // in the order of the file
+	Pictures         map[string]*Picture // by content path, "pictures/jar.svg"
 
 	pages map[string]*Page // by content path; nil in a course that was not loaded
 }

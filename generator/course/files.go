@@ -7,19 +7,22 @@ import (
 
 // What stands in a content folder.
 const (
-	settingsFile   = "course.yaml"
-	homeFile       = "home.md"
-	styleFile      = "style.md"
-	hazardsFile    = "hazards.yaml"
-	tableFile      = "decoration.yaml"
-	glossaryFile   = "glossary.yaml"
-	unitsFolder    = "units"
-	unitFile       = "unit.md" // in the folder of each unit
-	picturesFolder = "pictures"
+	settingsFile    = "course.yaml"
+	homeFile        = "home.md"
+	styleFile       = "style.md"
+	hazardsFile     = "hazards.yaml"
+	tableFile       = "decoration.yaml"
+	glossaryFile    = "glossary.yaml"
+	unitsFolder     = "units"
+	unitFile        = "unit.md" // in the folder of each unit
+	picturesFolder  = "pictures"
+	materialsFolder = "materials"
+	recipesFolder   = "recipes"
+	tilesFile       = "tiles.csv"
 )
 
 // reserved are the folders of the published handbook that no unit may have.
-var reserved = []string{"calculators", "states", "media", "cards", "book", "assets", "pictures"}
+var reserved = []string{"calculators", "states", "media", "cards", "book", "assets", "pictures", "materials", "recipes", "labels", "tiles"}
 
 // Reserved reports whether a unit may not have a name, since a folder of the
 // published handbook has it.

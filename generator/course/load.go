@@ -17,6 +17,9 @@ import (
 //	                 technique.go, cell.go, over.go, transition.go, exception.go,
 //	                 wording.go; over the program's own table, base.go
 //	glossary.yaml    glossary.go
+//	materials/       material.go, over the program's own list
+//	recipes/         recipe.go
+//	tiles.csv        tile.go
 //	pictures/        picture.go, photo.go, drawing.go
 //	home.md units/   units.go, and the opening block of each page in head.go
 //
@@ -44,7 +47,10 @@ func (r *Reader) Load(fsys fs.FS) (*Course, finding.List) {
 	l.decoration(known)
 	l.tables = l.digest(settingsFile, hazardsFile, tableFile)
 	l.glossary()
+	l.materials()
+	l.recipes()
 	l.pictures()
+	l.tiles()
 	l.pages(units, known)
 	l.findTaught(known)
 	l.strays()
@@ -56,7 +62,7 @@ func (r *Reader) Load(fsys fs.FS) (*Course, finding.List) {
 }
 
 // topLevel is what stands in a content folder.
-var topLevel = []string{settingsFile, homeFile, styleFile, hazardsFile, tableFile, glossaryFile, unitsFolder, picturesFolder}
+var topLevel = []string{settingsFile, homeFile, styleFile, hazardsFile, tableFile, glossaryFile, unitsFolder, picturesFolder, materialsFolder, recipesFolder, tilesFile}
 
 // strays warns of files in the content folder that nothing reads. Names that
 // start with a dot are somebody else's.

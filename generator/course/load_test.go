@@ -39,7 +39,7 @@ func TestLoadSmall(t *testing.T) {
 		t.Error(d)
 	}
 	settings := *c
-	settings.Home, settings.Units, settings.Decoration, settings.Pictures = nil, nil, nil, nil
+	settings.Home, settings.Units, settings.Decoration, settings.Pictures, settings.GenericMaterials = nil, nil, nil, nil, nil
 	if d := cmp.Diff(wantSettings, settings, cmpopts.IgnoreUnexported(course.Course{})); d != "" {
 		t.Error(d)
 	}

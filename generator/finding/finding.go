@@ -32,13 +32,30 @@ type Finding struct {
 	Do     string // what to write instead
 }
 
-// String returns "file:line:col: error: text (rule)\n    do". Control characters
+// Spot is a place in a file, kept for what only a later stage can find wrong
+// there.
+type Spot struct {
+	File         string
+	Line, Column int // from 1
+}
+
+// Find returns a finding at the place.
+func (s Spot) Find(rule *Rule, text, do string) Finding {
+	return Finding{File: s.File, Line: s.Line, Column: s.Column, Rule: rule, Text: text, Do: do}
+}
+
+// String returns "file:line:col: error: text (rule)\n    do", and below it what
+// the rule rests on where that is outside of the program. Control characters
 // and those that change the direction of words or cannot be seen, which a file's
 // name or a quoted value may hold, become U+FFFD, so that no file can write to
 // the terminal.
 func (f Finding) String() string {
-	return fmt.Sprintf("%s:%d:%d: %s: %s (%s)\n    %s", printable(f.File), f.Line, f.Column,
+	text := fmt.Sprintf("%s:%d:%d: %s: %s (%s)\n    %s", printable(f.File), f.Line, f.Column,
 		f.Rule.Severity, printable(f.Text), f.Rule.ID, printable(f.Do))
+	if f.Rule.Source != "" {
+		text += "\n    Source of the rule: " + f.Rule.Source + "."
+	}
+	return text
 }
 
 func printable(s string) string {

@@ -25,6 +25,7 @@ type Rule struct {
 	ID       string   // stable, kebab-case
 	Severity Severity // Error or Warning
 	Means    string   // the rule itself, one sentence
+	Source   string   // what it rests on, where that is outside of the program; may be empty
 }
 
 // The rules, in the order of the stages that check them. A stage adds its own
@@ -115,11 +116,33 @@ var (
 	CalculatorInput = rule("calculator-input", Error, "A calculator block fills in inputs that its calculator has, with values that it accepts.")
 )
 
+// The rules of what a studio keeps: nothing is published that works with a material
+// whose hazards nobody wrote down.
+var (
+	MaterialSheet  = rule("material-sheet", Error, "Every material of the studio names its supplier's safety data sheet, who read it and when, and how it classes.").from("29 CFR 1910.1200(g)(8): the sheets of all hazardous materials are at hand where people work")
+	SheetReview    = rule("sheet-review", Error, "Every safety data sheet is read again by its review date.").from("our own rule: suppliers change what they sell, and their sheets")
+	MaterialClass  = rule("material-class", Error, "The codes, pictograms and signal word of a material agree with each other.").from("the label elements of the GHS, as in 29 CFR 1910.1200, Appendix C")
+	MaterialNumber = rule("material-number", Error, "Every CAS Registry Number of a material has its check digit right.").from("the check digit of CAS Registry Numbers")
+	MaterialDust   = rule("material-dust", Error, "A material that harms when it is breathed in names the hazard that says what to do about its dust.").from("our own rule: a warning without what to do helps nobody")
+	RecipeMaterial = rule("recipe-material", Error, "Every material of a recipe has an entry of the studio's own.").from("29 CFR 1910.1200(g)(8): the sheets of all hazardous materials are at hand where people work")
+	RecipeBase     = rule("recipe-base", Error, "The base of a recipe comes to 100 parts.").from("common practice")
+	RecipeAddition = rule("recipe-addition", Error, "Every addition to a recipe says of what it is a percentage.").from("common practice")
+	RecipeCone     = rule("recipe-cone", Error, "No recipe is fired above the cone that one of its colours stands.").from("the supplier's own limit")
+	RecipeClear    = rule("recipe-clear", Error, "No clear holds what spoils the colour under it.").from("the supplier's own advice")
+	RecipeFood     = rule("recipe-food", Error, "What is for food or drink, and holds a metal or stays bare, names the test of what leaches out of it.").from("our own rule; Directive 84/500/EEC and the FDA's guides limit lead and cadmium alone")
+)
+
 var all []*Rule
 
 func rule(id string, s Severity, means string) *Rule {
 	r := &Rule{ID: id, Severity: s, Means: means}
 	all = append(all, r)
+	return r
+}
+
+// from says what a rule rests on.
+func (r *Rule) from(source string) *Rule {
+	r.Source = source
 	return r
 }
 

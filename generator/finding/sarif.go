@@ -34,9 +34,10 @@ type (
 		Rules []sarifRule `json:"rules"`
 	}
 	sarifRule struct {
-		ID      string       `json:"id"`
-		Means   sarifMessage `json:"shortDescription"`
-		Default sarifLevel   `json:"defaultConfiguration"`
+		ID      string        `json:"id"`
+		Means   sarifMessage  `json:"shortDescription"`
+		Source  *sarifMessage `json:"help,omitempty"`
+		Default sarifLevel    `json:"defaultConfiguration"`
 	}
 	sarifLevel struct {
 		Level string `json:"level"`
@@ -103,7 +104,10 @@ func (l List) writeSARIF(w io.Writer) error {
 func sarifRules() []sarifRule {
 	rules := make([]sarifRule, len(Rules()))
 	for i, r := range Rules() {
-		rules[i] = sarifRule{r.ID, sarifMessage{r.Means}, sarifLevel{r.Severity.String()}}
+		rules[i] = sarifRule{r.ID, sarifMessage{r.Means}, nil, sarifLevel{r.Severity.String()}}
+		if r.Source != "" {
+			rules[i].Source = &sarifMessage{"Source of the rule: " + r.Source + "."}
+		}
 	}
 	return rules
 }

@@ -20,6 +20,7 @@ const (
 	CalculatorBlock = "calculator"
 	QuestionBlock   = "question"
 	StagesBlock     = "stages"
+	RecipeBlock     = "recipe"
 )
 
 // blockKind declares one of the handbook's own blocks. Its body is YAML if there
@@ -52,6 +53,7 @@ var blockKinds = []blockKind{
 	{name: CalculatorBlock, named: "a calculator", read: (*page).calculator, guarded: true},
 	{name: QuestionBlock, named: "a question", read: (*page).question,
 		prose: []string{"ask", "text", "because"}, other: []string{"right", "answers"}, alone: []string{"ask"}},
+	{name: RecipeBlock, named: "a recipe", read: (*page).recipe, guarded: true},
 	{name: StagesBlock, named: "a part of the chart", read: (*page).stages, guarded: true},
 }
 

@@ -116,6 +116,8 @@ func TestCautionEndsWhereOthersSeeIt(t *testing.T) {
 // questions against its words and its place.
 func TestBodyFindings(t *testing.T) {
 	tests := []struct{ name, source, want string }{
+		{"a recipe without a name", "```recipe\n```", "1:4 block-words: a recipe without its name | Write the name on the same line: recipe white-slip."},
+		{"two recipes", "```recipe white blue\n```", `1:11 block-words: "white blue" is not the name of one recipe | Write one name; inputs go into the body, one “name: value” a line.`},
 		{"no name", "```calculator\n```", "1:4 block-words: a calculator without its name | Write the name on the same line: calculator slip-density."},
 		{"two names", "```calculator slip density\n```", `1:15 block-words: "slip density" is not the name of one calculator | Write one name; inputs go into the body, one “name: value” a line.`},
 		{"no mapping", "```calculator x\n- a\n```",

@@ -96,8 +96,8 @@ func TestFindings(t *testing.T) {
 			`3:8 heading-id: "" cannot be the id of a heading | Use letters, digits and hyphens: {#part}.`},
 
 		// Fences.
-		{"unknown word", "> ```recipe x\n> a\n> ```",
-			`1:6 fence-kind: "recipe" is neither a block of the handbook nor a known language | ` + sayKnown},
+		{"unknown word", "> ```mixture x\n> a\n> ```",
+			`1:6 fence-kind: "mixture" is neither a block of the handbook nor a known language | ` + sayKnown},
 		{"misspelt word, with the use of a footnote inside", "```cuation Dust\na[^b]\n```\n\n[^b]: c\n\n[d]: ../../home.md",
 			`1:4 fence-kind: "cuation" is neither a block of the handbook nor a known language | ` + "Did you mean `caution`? " + sayKnown},
 		{"words after a language", "```yaml title\n```", `1:9 block-words: words after the language "yaml" | Take them out; a sample has no heading.`},

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"net/url"
 	"regexp"
+	"slices"
 	"strings"
 
 	"github.com/yuin/goldmark/ast"
@@ -18,7 +19,7 @@ import (
 var scheme = regexp.MustCompile(`^([A-Za-z][A-Za-z0-9+.-]*):`)
 
 // What may be written as an address, for the sentence under a finding.
-const linkHelp = "Write the path to a .md page, #heading, glossary:id, state:id, calculator:name, calculator:name?input=value, or an address that begins with https:, http: or mailto:."
+const linkHelp = "Write the path to a .md page, #heading, glossary:id, state:id, material:id, recipe:id, calculator:name, calculator:name?input=value, or an address that begins with https:, http: or mailto:."
 
 // checkLinks notes what links refer to within the handbook, and reports what can
 // be no address whatever pages there are.
@@ -79,11 +80,13 @@ const (
 	glossaryScheme   = "glossary"
 	stateScheme      = "state"
 	calculatorScheme = "calculator"
+	materialScheme   = "material"
+	recipeScheme     = "recipe"
 )
 
 // isMade reports whether a scheme leads to what no Markdown file holds.
 func isMade(scheme string) bool {
-	return scheme == glossaryScheme || scheme == stateScheme || scheme == calculatorScheme
+	return slices.Contains([]string{glossaryScheme, stateScheme, calculatorScheme, materialScheme, recipeScheme}, scheme)
 }
 
 // reference returns what an address as written refers to within the handbook;

@@ -65,12 +65,12 @@ type Block struct {
 	Offset int       // of the info string in the page's source
 	Number int       // 1 for the first block of its kind on the page
 	Pieces []Piece   // of a block of Markdown: the body
-	Fill   []Setting // of a calculator: the inputs filled in, in the order written
+	Fill   []Setting // of a calculator or a recipe: the inputs filled in, in the order written
 	Ask    *Question // of a question
 	Part   *Part     // of a part of the chart
 }
 
-// Setting is one "input: value" line of a calculator block.
+// Setting is one "input: value" line of a calculator or recipe block.
 type Setting struct {
 	Name, Value             string
 	NameOffset, ValueOffset int

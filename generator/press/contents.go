@@ -40,6 +40,9 @@ func (i *impression) extraLinks(at imprint.Place) []imprint.Link {
 		{address.Faults, "faults"},
 		{address.Hazards, "hazards"},
 		{address.Cards, "cards"},
+		{address.Recipes, "recipes"},
+		{address.Materials, "materials"},
+		{address.Labels, "labels"},
 		{address.Book, "book"},
 		{address.Teaching, "teaching-page"},
 	} {

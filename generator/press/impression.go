@@ -11,6 +11,7 @@ import (
 	"slipbook/generator/press/desk"
 	"slipbook/generator/press/gathered"
 	"slipbook/generator/press/imprint"
+	"slipbook/generator/press/register"
 	"slipbook/generator/press/setting"
 	"slipbook/generator/press/table"
 	"slipbook/generator/press/theme"
@@ -32,6 +33,7 @@ type impression struct {
 	place        map[*course.Page]int // in reading order
 	frame        *imprint.Frame
 	calculators  *desk.Calculators
+	register     *register.Register
 	setter       *setting.Setter
 	gathered     *gathered.Gathered
 	book         *book.Book        // nil while the theme prints no book
@@ -62,7 +64,8 @@ func newImpression(t *theme.Theme, r *proof.Reading, b *assets.Bundle, forTeachi
 	if i.Table, err = table.New(t, rules, i.frame, i.calculators, r.Pages); err != nil {
 		return nil, err
 	}
-	i.setter = setting.New(t, i.calculators, i.Table, forTeaching)
+	i.register = register.New(r, i.Table, i.frame, i.calculators)
+	i.setter = setting.New(t, i.calculators, i.Table, i.register, forTeaching)
 	i.gathered = gathered.New(r, i.Table, i.frame, i.setter, forTeaching)
 	return i, i.wrapParcels()
 }

@@ -4,6 +4,7 @@ import (
 	"slipbook/generator/press/book"
 	"slipbook/generator/press/gathered"
 	"slipbook/generator/press/imprint"
+	"slipbook/generator/press/register"
 	"slipbook/generator/press/table"
 )
 
@@ -30,6 +31,12 @@ var pageKinds = []pageKind{
 	{kind("hazards", "extra", 20_000, 0), ofTable((*table.Table).Hazards)},
 	{kind("course-card", "", 0, 0), ofGathered((*gathered.Gathered).CourseCard)},
 	{kind("card", "", 0, 0), ofGathered((*gathered.Gathered).Cards)},
+	{kind("materials", "", 0, 0), ofRegister((*register.Register).Materials)},
+	{kind("material", "", 0, 0), ofRegister((*register.Register).MaterialPages)},
+	{kind("recipes", "", 0, 0), ofRegister((*register.Register).Recipes)},
+	{kind("recipe-page", "", 0, 0), ofRegister((*register.Register).RecipePages)},
+	{kind("labels", "", 0, 0), ofRegister((*register.Register).Labels)},
+	{kind("label", "", 0, 0), ofRegister((*register.Register).LabelPages)},
 	{kind("teaching-page", "", 0, 0), ofGathered((*gathered.Gathered).Teaching)},
 	{kind("style", "", 0, 0), (*impression).styleSheets},
 	{kind("glossary", "extra", 33_000, 0), ofGathered((*gathered.Gathered).Glossary)},
@@ -51,6 +58,10 @@ func ofTable(sheets func(*table.Table) []imprint.Sheet) func(*impression) []impr
 
 func ofGathered(sheets func(*gathered.Gathered) []imprint.Sheet) func(*impression) []imprint.Sheet {
 	return func(i *impression) []imprint.Sheet { return sheets(i.gathered) }
+}
+
+func ofRegister(sheets func(*register.Register) []imprint.Sheet) func(*impression) []imprint.Sheet {
+	return func(i *impression) []imprint.Sheet { return sheets(i.register) }
 }
 
 func (i *impression) list() {

@@ -85,6 +85,7 @@ func (i *impression) settle(s imprint.Sheet, page []byte) error {
 // debts lists how to find what each page owes its reader, by address.
 func (i *impression) debts() map[string]func() []care.Owed {
 	all := i.Owes()
+	maps.Copy(all, i.register.Owes())
 	maps.Copy(all, i.gathered.Owes())
 	for _, page := range i.reading.Pages {
 		all[page.Address] = func() []care.Owed { return i.OwedByLesson(page) }

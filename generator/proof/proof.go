@@ -34,6 +34,10 @@ type Reading struct {
 // what it read of pages that stay the same. The zero Reader is ready; it reads
 // one course at a time.
 type Reader struct {
+	// Today is a date of ISO 8601. Safety data sheets that were to be read again
+	// before it are errors; while it is empty none is.
+	Today string
+
 	readings pool.Kept[readingKey, *reading]
 	figures  pool.Kept[figureKey, figureFault]
 	refused  pool.Kept[figureKey, []form.Phrase] // of blocks, with no words
@@ -59,6 +63,10 @@ func (r *Reader) Read(c *course.Course, loading finding.List) (*Reading, finding
 	all = append(all, checkDrawn(reading.Pages)...)
 	all = append(all, rules.terms.checkLinks(reading.Pages)...)
 	all = append(all, rules.spelling.checkTables(c)...)
+	all = append(all, checkRegister(c, r.Today)...)
+	if !all.Stop() {
+		all = append(all, checkRecipes(reading)...)
+	}
 	if !all.Stop() { // what is wrong may be the very place that would show it
 		all = append(all, checkPictures(c, reading.Pages)...)
 		all = append(all, rules.terms.checkUnused(reading.Pages)...)

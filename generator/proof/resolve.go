@@ -65,6 +65,8 @@ func (s *resolver) block(b *markup.Block, text *source.Text) {
 	switch b.Kind {
 	case markup.CalculatorBlock:
 		s.calculator(b, text)
+	case markup.RecipeBlock:
+		s.recipe(b, text)
 	case markup.StagesBlock:
 		missingNames(s.Course.Decoration, *b.Part, text)
 	}
@@ -80,7 +82,12 @@ func (s *resolver) calculator(b *markup.Block, text *source.Text) {
 			source.Meant(b.Words, names)+"Write one of these after the word calculator: "+strings.Join(names, ", ")+".")
 		return
 	}
-	var given []form.Setting
+	s.filled(c, b, nil, text)
+}
+
+// filled asks a calculator about what a block fills in, beside what it is given
+// already.
+func (s *resolver) filled(c *form.Calculator, b *markup.Block, given []form.Setting, text *source.Text) {
 	for _, f := range b.Fill {
 		if c.Input(f.Name) == nil {
 			inputs := idsOf(c.Inputs, func(in form.Input) string { return in.Name })
@@ -90,7 +97,7 @@ func (s *resolver) calculator(b *markup.Block, text *source.Text) {
 		}
 		given = append(given, form.Setting{Name: f.Name, Text: f.Value})
 	}
-	if len(given) == 0 {
+	if len(b.Fill) == 0 {
 		return
 	}
 	refused := s.refusals(c.Name, given)

@@ -75,6 +75,16 @@ func (f Fields) find(key string) int {
 	return slices.IndexFunc(f.values, func(v Value) bool { return v.name == key })
 }
 
+// Spots returns the place of each key's value, by key, and at "" that of the
+// whole, which stands for the keys that are not there.
+func (f Fields) Spots() map[string]finding.Spot {
+	spots := map[string]finding.Spot{"": f.Of.Spot()}
+	for _, v := range f.values {
+		spots[v.name] = v.Spot()
+	}
+	return spots
+}
+
 // Need returns the value at a key and reports when the key is not there.
 // example is what to write, as "key: value". Of a whole that is itself absent
 // or of the wrong kind nothing is reported again.

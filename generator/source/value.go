@@ -62,6 +62,16 @@ func (v Value) Report(rule *finding.Rule, text, do string) {
 	v.doc.file.Report(v.At(), rule, text, do)
 }
 
+// Spot returns the place of a value, for what only a later stage can find wrong
+// with it: of one of a lower file, that around it in the upper one.
+func (v Value) Spot() finding.Spot {
+	if v.above != nil {
+		return v.above.Spot()
+	}
+	line, column := v.doc.file.Place(v.At())
+	return finding.Spot{File: v.doc.file.Path, Line: line, Column: column}
+}
+
 // Line says where a value stands, for a finding about another one: "line 12".
 func (v Value) Line() string {
 	if v.above != nil {

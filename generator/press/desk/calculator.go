@@ -3,6 +3,7 @@ package desk
 import (
 	"fmt"
 	"html/template"
+	"slices"
 	"strings"
 	"sync"
 
@@ -32,6 +33,7 @@ type calculatorView struct {
 	Notes    []string
 
 	First, More []Choice // boxes in sight at once, and behind "more"
+	Fixed       []Choice // boxes that the page fills in and nobody sees
 	Main, Aside []Output // answers in sight, and behind "other scales"
 	Columns     []Column
 	Steps       bool   // its rows are the steps of a plan
@@ -109,6 +111,26 @@ func (r *Calculators) View(c *form.Calculator, fill []markup.Setting, number int
 	v.You, v.Sheet = catalog.Doer(r.language, stage.Student), SheetOf(c)
 	v.First, v.More = r.Boxes(c, fill, v.ID, folder)
 	v.Main, v.Aside = Outputs(c)
+	return v, nil
+}
+
+// Fixed makes the view of a calculator of which the page fills in some inputs for
+// good, as a recipe does its parts: their boxes are out of sight.
+func (r *Calculators) Fixed(c *form.Calculator, fill []markup.Setting, fixed []string, number int, at imprint.Place) (any, error) {
+	view, err := r.View(c, fill, number, at)
+	v, ok := view.(calculatorView)
+	if err != nil || !ok {
+		return view, err
+	}
+	for _, list := range []*[]Choice{&v.First, &v.More} {
+		*list = slices.DeleteFunc(*list, func(choice Choice) bool {
+			away := !choice.Several() && slices.Contains(fixed, choice.Sides[0][0].Name)
+			if away {
+				v.Fixed = append(v.Fixed, choice)
+			}
+			return away
+		})
+	}
 	return v, nil
 }
 

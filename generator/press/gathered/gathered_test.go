@@ -12,6 +12,7 @@ import (
 	"slipbook/generator/press/desk"
 	"slipbook/generator/press/imprint"
 	"slipbook/generator/press/presstest"
+	"slipbook/generator/press/register"
 	"slipbook/generator/press/setting"
 	"slipbook/generator/press/table"
 )
@@ -27,7 +28,7 @@ func opened(t *testing.T, c *course.Course) *Gathered {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return New(r, decoration, frame, setting.New(theme, calculators, decoration, false), false)
+	return New(r, decoration, frame, setting.New(theme, calculators, decoration, register.New(r, decoration, frame, calculators), false), false)
 }
 
 // ofTheDemo is the room for a course with the demo course's decoration table.

@@ -9,6 +9,7 @@ import (
 	"slipbook/generator/address"
 	"slipbook/generator/markup"
 	"slipbook/generator/press/desk"
+	"slipbook/generator/press/register"
 	"slipbook/generator/press/table"
 	"slipbook/generator/press/theme"
 )
@@ -22,6 +23,7 @@ func blockViews() map[string]View {
 		markup.CalculatorBlock: (*setting).calculator,
 		markup.QuestionBlock:   (*setting).question,
 		markup.StagesBlock:     (*setting).stagesBlock,
+		markup.RecipeBlock:     (*setting).recipe,
 	}
 }
 
@@ -30,8 +32,8 @@ func blockViews() map[string]View {
 func Check() error { return checkViews(markup.Kinds(), blockViews()) }
 
 // New makes a Setter in a theme, of a copy for the instructor or not.
-func New(t *theme.Theme, calculators *desk.Calculators, decoration *table.Table, forTeaching bool) *Setter {
-	return &Setter{t, calculators, decoration, forTeaching, blockViews()}
+func New(t *theme.Theme, calculators *desk.Calculators, decoration *table.Table, kept *register.Register, forTeaching bool) *Setter {
+	return &Setter{t, calculators, decoration, kept, forTeaching, blockViews()}
 }
 
 // checkViews finds the first block that is read and that no view shows, or the other
@@ -122,4 +124,9 @@ func (s *setting) calculator(b *markup.Block) (any, error) {
 		return nil, nil
 	}
 	return s.calculators.HTML(b, s.at)
+}
+
+// recipe is a weighing order.
+func (s *setting) recipe(b *markup.Block) (any, error) {
+	return s.register.Block(b, s.blockID("recipe."+strconv.Itoa(b.Number)), s.at), nil
 }

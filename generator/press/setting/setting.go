@@ -16,6 +16,7 @@ import (
 	"slipbook/generator/markup"
 	"slipbook/generator/press/desk"
 	"slipbook/generator/press/imprint"
+	"slipbook/generator/press/register"
 	"slipbook/generator/press/table"
 	"slipbook/generator/press/theme"
 	"slipbook/generator/proof"
@@ -26,6 +27,7 @@ type Setter struct {
 	*theme.Theme
 	calculators *desk.Calculators
 	table       *table.Table
+	register    *register.Register
 	forTeaching bool // a copy for the instructor
 	views       map[string]View
 }

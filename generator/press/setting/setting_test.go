@@ -11,6 +11,7 @@ import (
 	"slipbook/generator/press/desk"
 	"slipbook/generator/press/imprint"
 	"slipbook/generator/press/presstest"
+	"slipbook/generator/press/register"
 	"slipbook/generator/press/table"
 	"slipbook/generator/press/theme"
 	"slipbook/generator/proof"
@@ -35,11 +36,12 @@ func setter(t *testing.T, r *proof.Reading) *Setter {
 	theme := presstest.Studio(t)
 	rules := &care.Rules{Decoration: r.Course.Decoration, Addresses: r.Addresses}
 	calculators := desk.New(theme, rules, r.Settings, r.Course.Language)
-	decoration, err := table.New(theme, rules, &imprint.Frame{Course: r.Course}, calculators, r.Pages)
+	frame := &imprint.Frame{Course: r.Course}
+	decoration, err := table.New(theme, rules, frame, calculators, r.Pages)
 	if err != nil {
 		t.Fatal(err)
 	}
-	return New(theme, calculators, decoration, false)
+	return New(theme, calculators, decoration, register.New(r, decoration, frame, calculators), false)
 }
 
 // lesson is the file of the lesson whose words are set, and chapters are those of the

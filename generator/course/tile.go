@@ -1,0 +1,182 @@
+package course
+
+import (
+	"fmt"
+	"regexp"
+	"strconv"
+
+	"slipbook/generator/finding"
+	"slipbook/generator/source"
+)
+
+// Tile is one test tile on the studio's wall.
+type Tile struct {
+	Code       string // as it is scratched into the tile, "R4"
+	Recipe     string // id of a recipe; empty for what was not mixed here
+	Version    int    // of the recipe; 0: not said
+	Percent    string // of the colour, as written; may be empty
+	Medium     string // id of a medium of the decoration table: the recipe's where the tile names none
+	Body       string // id of a clay body of course.yaml
+	Coats      int
+	Cone       string
+	Place      string // in the kiln, in the studio's own words; may be empty
+	Clear      string // id of the material over it; NoClear where it is bare
+	Atmosphere string // oxidation or reduction; may be empty
+	Batch      string // of the colour; may be empty
+	Made       string // ISO 8601, as are the next two
+	Fired      string // empty: not yet
+	Retest     string // when it is to be tried again; may be empty
+	Before     string // content path of a photo before firing; may be empty
+	After      string // likewise after
+	Colour     string // of its drawing, where there is no photo: "#3a6ea5"; may be empty
+	Verdict    string // good, usable or failed; empty: not judged yet
+	Remark     string
+	Spots      Spots
+}
+
+// The verdicts of tiles.
+const (
+	TileGood   = "good"
+	TileUsable = "usable"
+	TileFailed = "failed"
+)
+
+// The columns of tiles.csv: those that every tile needs, and the others.
+var (
+	tileNeeds  = []string{"code", "body", "cone", "clear"}
+	tileOthers = []string{"recipe", "version", "percent", "medium", "coats", "place", "atmosphere", "batch", "made", "fired", "before", "after", "colour", "verdict", "remark", "retest"}
+)
+
+// tiles reads the test wall. A course may do without.
+func (l *loader) tiles() {
+	if !source.Exists(l.fsys, tilesFile) {
+		return
+	}
+	s, ok := source.Read(l.fsys, tilesFile, textLimit)
+	l.open = append(l.open, s)
+	if !ok {
+		return
+	}
+	s.CheckHidden()
+	codes := unique{}
+	for _, row := range s.CSV(tileNeeds, tileOthers...) {
+		if t, code := l.tile(row); codes.addWord(code, t.Code) {
+			l.course.Tiles = append(l.course.Tiles, t)
+		}
+	}
+}
+
+// tileCode is the form of a code: short enough to scratch into clay.
+var tileCode = regexp.MustCompile(`^[A-Za-z0-9][A-Za-z0-9.-]{0,11}$`)
+
+// tileColour is the form of the colour of a drawing.
+var tileColour = regexp.MustCompile(`^#[0-9a-f]{6}$`)
+
+// tile reads one row.
+func (l *loader) tile(f source.Fields) (t *Tile, code source.Value) {
+	code = f.Need("code", "code: R4")
+	t = &Tile{
+		Code:       matching(code, tileCode, "a code", "Write at most twelve letters, digits, stops and hyphens, such as R4."),
+		Recipe:     f.Get("recipe").Text(),
+		Version:    whole(f.Get("version"), 1, 10_000, "the number of the recipe's version"),
+		Percent:    f.Get("percent").Text(),
+		Body:       l.bodyNamed(f.Need("body", "body: white-stoneware")),
+		Coats:      whole(f.Get("coats"), 1, 12, "how many coats it has"),
+		Cone:       cone(f.Need("cone", "cone: 6")),
+		Place:      f.Get("place").Text(),
+		Clear:      f.Need("clear", "clear: none").Text(),
+		Atmosphere: f.Get("atmosphere").Choice("oxidation", "reduction"),
+		Batch:      f.Get("batch").Text(),
+		Made:       date(f.Get("made")),
+		Fired:      date(f.Get("fired")),
+		Retest:     date(f.Get("retest")),
+		Before:     f.Get("before").Text(),
+		After:      f.Get("after").Text(),
+		Colour:     matching(f.Get("colour"), tileColour, "a colour", "Write red, green and blue as six hexadecimal digits after a #, such as #3a6ea5."),
+		Verdict:    f.Get("verdict").Choice(TileGood, TileUsable, TileFailed),
+		Remark:     f.Get("remark").Text(),
+		Spots:      f.Spots(),
+	}
+	t.Medium = l.tileMedium(f, t)
+	l.tilePictures(f)
+	if t.Clear != NoClear && t.Clear != "" {
+		if _, there := l.course.FindMaterial(t.Clear); !there {
+			l.unknownTub(f.Get("clear"))
+		}
+	}
+	return t, code
+}
+
+// tileMedium returns the medium of a tile: that of its recipe where it names none.
+func (l *loader) tileMedium(f source.Fields, t *Tile) string {
+	if t.Recipe == "" {
+		return l.medium(f.Need("medium", "medium: underglaze"))
+	}
+	r, there := l.course.FindRecipe(t.Recipe)
+	if !there {
+		known := unique{}
+		for _, r := range l.course.Recipes {
+			known[r.ID] = f.Get("recipe")
+		}
+		if len(known) == 0 {
+			f.Get("recipe").Report(finding.UnknownName, "there are no recipes", "Write the recipe in the folder recipes, or the tile's `medium` instead.")
+		}
+		known.known(f.Get("recipe"), "recipe")
+		t.Recipe = ""
+		return l.medium(f.Get("medium"))
+	}
+	if medium := l.medium(f.Get("medium")); medium != "" {
+		return medium
+	}
+	return r.Medium
+}
+
+// tilePictures checks that the photos of a tile are there.
+func (l *loader) tilePictures(f source.Fields) {
+	for _, key := range []string{"before", "after"} {
+		if v := f.Get(key); v.Text() != "" && !source.Exists(l.fsys, v.Text()) {
+			v.Report(finding.PictureFile, fmt.Sprintf("there is no picture %s", v.Text()), "Write the path of a file of the pictures folder, such as pictures/r4-after.jpg.")
+		}
+	}
+}
+
+// unknownTub reports a clear that no entry of the register describes.
+func (l *loader) unknownTub(v source.Value) {
+	known := unique{}
+	for _, m := range l.course.Materials {
+		known[m.ID] = v
+	}
+	if len(known) == 0 {
+		v.Report(finding.UnknownName, "there are no materials", "Write `none` for a bare tile, or the clear's entry in the folder materials.")
+	}
+	known.known(v, "material")
+}
+
+// bodyNamed reads the id of a clay body of course.yaml.
+func (l *loader) bodyNamed(v source.Value) string {
+	known := unique{}
+	for _, b := range l.course.Bodies {
+		known[b.ID] = v
+	}
+	return known.known(v, "clay body")
+}
+
+// matching returns a text of some form, and reports another.
+func matching(v source.Value, form *regexp.Regexp, what, do string) string {
+	text := v.Text()
+	if text != "" && !form.MatchString(text) {
+		v.Report(finding.ValueForm, fmt.Sprintf("`%s` is not %s", text, what), do)
+		return ""
+	}
+	return text
+}
+
+// whole reads a whole number.
+func whole(v source.Value, low, high int, what string) int {
+	n := v.Number(float64(low), float64(high), what)
+	if n != float64(int(n)) {
+		v.Report(finding.ValueForm, fmt.Sprintf("%s is %s, which is not a whole number", v.Called(), strconv.FormatFloat(n, 'g', -1, 64)), "Write "+what+" without a point.")
+		return 0
+	}
+	return int(n)
+}

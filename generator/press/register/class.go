@@ -1,0 +1,78 @@
+package register
+
+import (
+	"cmp"
+	"slices"
+	"strings"
+
+	"slipbook/generator/course"
+	"slipbook/generator/ghs"
+)
+
+// classView is how a material's sheet classes it, or those of all materials of a
+// recipe together, in the standard's words.
+type classView struct {
+	Signal      string // Danger or Warning; empty where there is none
+	Pictograms  []pictogram
+	Statements  []string
+	Precautions []string
+	Not         bool     // the sheet says that it is not classified
+	Unclear     []string // of which nobody could tell: their names
+	Invented    bool     // a sheet behind it is made up, for teaching
+}
+
+// pictogram is one of the standard's, as the theme draws it.
+type pictogram struct{ Icon, Name string }
+
+// classOf puts the classes of some materials together: every statement, each once,
+// and what they call for by the standard's own rules.
+func classOf(materials ...*course.Material) classView {
+	v := classView{Not: len(materials) > 0}
+	var codes, precautions []string
+	for _, m := range materials {
+		codes, precautions = append(codes, m.Class.Statements...), append(precautions, m.Class.Precautions...)
+		v.Not = v.Not && m.Class.Says == course.NotClassed
+		v.Invented = v.Invented || m.Sheet.Invented
+		if m.Class.Says == course.ClassedOpen && !slices.Contains(v.Unclear, m.Name) {
+			v.Unclear = append(v.Unclear, m.Name)
+		}
+	}
+	v.Signal = ghs.Signal(codes)
+	for _, s := range ghs.Symbols() {
+		if slices.Contains(ghs.Pictograms(codes), s.Number) {
+			v.Pictograms = append(v.Pictograms, pictogram{strings.ToLower(s.Number), s.Name})
+		}
+	}
+	slices.SortStableFunc(codes, func(a, b string) int { return cmp.Or(cmp.Compare(grade(a), grade(b)), cmp.Compare(a, b)) })
+	v.Statements, v.Precautions = inWords(codes), inWords(milder(slices.Sorted(slices.Values(precautions))))
+	return v
+}
+
+// grade is 0 for a statement that calls for Danger, 1 for any other: the graver ones
+// come first, since a small label has no room for all.
+func grade(code string) int {
+	if ghs.Signal([]string{code}) == ghs.Danger {
+		return 0
+	}
+	return 1
+}
+
+// inWords returns the words of some codes, each once.
+func inWords(codes []string) []string {
+	var all []string
+	for _, code := range codes {
+		if words, known := ghs.Statement(code); known && !slices.Contains(all, words) {
+			all = append(all, words)
+		}
+	}
+	return all
+}
+
+// milder leaves out "avoid breathing dust" where "do not breathe dust" stands: the
+// standard never prints both.
+func milder(codes []string) []string {
+	if slices.Contains(codes, "P260") {
+		return slices.DeleteFunc(slices.Clone(codes), func(code string) bool { return code == "P261" })
+	}
+	return codes
+}

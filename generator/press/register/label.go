@@ -1,0 +1,260 @@
+package register
+
+import (
+	"html/template"
+	"slices"
+	"strings"
+
+	"slipbook/generator/address"
+	"slipbook/generator/course"
+	"slipbook/generator/press/care"
+	"slipbook/generator/press/imprint"
+)
+
+// labelFormat is a way to cut a sheet of plain paper into labels.
+type labelFormat struct {
+	Class string // of the theme's style sheet, and of its words: "label-CLASS"
+	A4    int    // how many are on a sheet of A4
+	US    int    // likewise of US Letter
+
+	Whole   bool // it says all there is to say
+	Roomy   bool // it has room for more than what can hurt somebody
+	letters int  // about how many of hazards fit, in the type that the style sheet sets
+}
+
+// labelFormats lists them, the largest first.
+var labelFormats = []labelFormat{
+	{Class: "large", A4: 1, US: 1, Whole: true, Roomy: true, letters: 6000},
+	{Class: "bucket", A4: 8, US: 8, Whole: true, Roomy: true, letters: 460},
+	{Class: "tub", A4: 14, US: 14, Roomy: true, letters: 200},
+	{Class: "cup", A4: 44, US: 40, letters: 70},
+}
+
+// usLetter is the paper of those who measure in ounces and gallons.
+const usLetter = "us"
+
+// labelView is the labels of one thing, on one paper.
+type labelView struct {
+	imprint.Framed
+	Of     imprint.Link
+	Labels string       // the list of all labels
+	Paper  string       // "a4" or "us"
+	Other  imprint.Link // the same on the other paper
+	Sheets []labelSheet
+	Coded  bool // they bear a QR code
+}
+
+// labelSheet is a sheet of equal labels.
+type labelSheet struct {
+	labelFormat
+	Number int // of the sheet, from 1
+	Each   []struct{}
+	labelText
+}
+
+// labelText is what a label says, as far as there is room.
+type labelText struct {
+	Name        string
+	Version     *course.Version // of a recipe, the newest
+	Parts       string
+	Gravity     string // the specific gravity that it should have; of a recipe
+	Mixed       bool   // it was mixed here, so that date and name are filled in by hand
+	On, Not     []string
+	InClass     classView
+	Statements  []string      // as many as fit
+	Precautions []string      // likewise
+	More        bool          // not all fitted
+	Hazards     []care.Hazard // likewise
+	Marks       []string      // of the hazards, where there is room for no more
+	Wear        []string
+	Who         string
+	Food        bool   // of a recipe: it may be where food touches, as it was tested
+	Owner       string // the studio
+	QR          template.HTML
+}
+
+// labelsView is the list of what there are labels of.
+type labelsView struct {
+	imprint.Framed
+	Recipes, Materials []imprint.Link
+	Coded              bool
+}
+
+// Labels is the list of all labels.
+func (r *Register) Labels() []imprint.Sheet {
+	c := r.reading.Course
+	if len(c.Recipes)+len(c.Materials) == 0 {
+		return nil
+	}
+	title, description := r.Say("labels"), r.Say("labels-description")
+	return []imprint.Sheet{{Address: address.Labels, Title: title, Description: description, View: func(at imprint.Place) (imprint.PageView, error) {
+		v := labelsView{Framed: imprint.Framed{Shell: r.frame.Shell(at, imprint.About{Kind: "labels", Title: title, Description: description, Gathered: true})}, Coded: c.PublishedAt != ""}
+		for _, recipe := range c.Recipes {
+			v.Recipes = append(v.Recipes, imprint.Link{Title: recipe.Title, Address: at.To(address.RecipeLabel(recipe.ID, r.paper()))})
+		}
+		for _, m := range byName(c.Materials) {
+			v.Materials = append(v.Materials, imprint.Link{Title: m.Name, Address: at.To(address.MaterialLabel(m.ID, r.paper()))})
+		}
+		return v, nil
+	}}}
+}
+
+// paper is that of the course's country.
+func (r *Register) paper() string {
+	if r.reading.Course.Measures == usLetter {
+		return usLetter
+	}
+	return "a4"
+}
+
+// paperName is what a paper is called.
+func (r *Register) paperName(paper string) string {
+	if paper == usLetter {
+		return r.Say("paper-us")
+	}
+	return r.Say("paper-a4")
+}
+
+// papers are those on which labels are printed.
+var papers = []string{"a4", usLetter}
+
+// LabelPages are the sheets of labels: of each recipe and material, on each paper.
+func (r *Register) LabelPages() []imprint.Sheet {
+	var sheets []imprint.Sheet
+	add := func(of func(at imprint.Place) imprint.Link, name string, where func(paper string) string, text func(at imprint.Place) labelText) {
+		for _, paper := range papers {
+			title := r.Say("label-title", name)
+			sheets = append(sheets, imprint.Sheet{Address: where(paper), Title: title, Description: r.Say("labels-description"), View: func(at imprint.Place) (imprint.PageView, error) {
+				return r.label(at, title, paper, of(at), where, text(at))
+			}})
+		}
+	}
+	for _, recipe := range r.reading.Course.Recipes {
+		add(func(at imprint.Place) imprint.Link { return recipeLink(at, recipe) }, recipe.Title,
+			func(paper string) string { return address.RecipeLabel(recipe.ID, paper) }, func(at imprint.Place) labelText { return r.recipeText(recipe, at) })
+	}
+	for _, m := range r.reading.Course.Materials {
+		add(func(at imprint.Place) imprint.Link { return materialLink(at, m) }, m.Name,
+			func(paper string) string { return address.MaterialLabel(m.ID, paper) }, func(at imprint.Place) labelText { return r.materialText(m, at) })
+	}
+	return sheets
+}
+
+// label makes the sheets of one thing on one paper.
+func (r *Register) label(at imprint.Place, title, paper string, of imprint.Link, where func(paper string) string, text labelText) (imprint.PageView, error) {
+	v := labelView{Framed: imprint.Framed{Shell: r.frame.Shell(at, imprint.About{Kind: "label", Title: title, Description: r.Say("labels-description"), Gathered: true})},
+		Of: of, Paper: paper, Labels: at.To(address.Labels), Coded: r.reading.Course.PublishedAt != ""}
+	for _, other := range papers {
+		if other != paper {
+			v.Other = imprint.Link{Title: r.paperName(other), Address: at.To(where(other))}
+		}
+	}
+	if v.Coded {
+		var err error
+		if text.QR, err = qrCode(r.reading.Course.PublishedAt + strings.ReplaceAll(of.Address, "../", "")); err != nil {
+			return nil, err
+		}
+	}
+	for n, f := range labelFormats {
+		each := f.A4
+		if paper == usLetter {
+			each = f.US
+		}
+		v.Sheets = append(v.Sheets, labelSheet{f, n + 1, make([]struct{}, each), text.fitted(f)})
+	}
+	return v, nil
+}
+
+// fitted returns a text with as much as a format has room for, in the order of what
+// can hurt somebody: what the standard says of it, what to do about it here, then
+// what is in it and the standard's advice. Name, signal word, pictograms, the line
+// about food and the blanks always stand. What does not fit is on the larger label,
+// which the small one then says.
+func (t labelText) fitted(f labelFormat) labelText {
+	room := f.letters
+	if !f.Roomy {
+		room -= max(0, len(t.Name)-shortName)
+	}
+	if !f.Whole {
+		t.On = nil
+	}
+	for range t.InClass.Unclear {
+		room -= blankLetters
+	}
+	fits := func(text string) bool {
+		if room -= len(text) + 2; room < 0 {
+			t.More = true
+		}
+		return room >= 0
+	}
+	for _, s := range t.InClass.Statements {
+		if fits(s) {
+			t.Statements = append(t.Statements, s)
+		}
+	}
+	all := t.Hazards
+	t.Hazards = nil
+	for _, h := range all {
+		switch {
+		case !f.Roomy && fits(strings.Join(h.Marks, ", ")):
+			t.Marks = care.AppendNew(t.Marks, h.Marks...)
+		case f.Roomy && fits(h.Title+h.Short):
+			t.Hazards = append(t.Hazards, h)
+		}
+	}
+	if !f.Whole {
+		t.Parts, t.More = "", true
+		return t
+	}
+	if !fits(t.Parts) {
+		t.Parts = ""
+	}
+	for _, p := range t.InClass.Precautions {
+		if fits(p) {
+			t.Precautions = append(t.Precautions, p)
+		}
+	}
+	return t
+}
+
+// shortName is how long a name is that takes one line of the smallest label.
+const shortName = 12
+
+// blankLetters is about how many letters go where a class is to be filled in.
+const blankLetters = 60
+
+// recipeText is what the label of a recipe's bucket says.
+func (r *Register) recipeText(recipe *course.Recipe, at imprint.Place) labelText {
+	safety := r.Care(at, r.mixingCare(recipe)...)
+	t := labelText{Name: recipe.Title, Mixed: true, Gravity: r.figure(r.reading.Gravity(recipe)), InClass: classOf(r.materialsOf(recipe)...),
+		Hazards: safety.Hazards, Wear: safety.Wear, Who: safety.Who, Food: recipe.Food == "yes", Owner: r.reading.Course.Studio.Name}
+	if len(recipe.Versions) > 0 {
+		newest := slices.MaxFunc(recipe.Versions, func(a, b course.Version) int { return a.Number - b.Number })
+		t.Version = &newest
+	}
+	var parts []string
+	for _, p := range r.parts(recipe, at) {
+		parts = append(parts, p.Of.Title+" "+p.Amount)
+	}
+	t.Parts = strings.Join(parts, ", ")
+	if m, there := r.Decoration.FindMedium(recipe.Medium); there {
+		on, not := r.whereOn(recipe, *m, at)
+		for _, s := range on {
+			t.On = append(t.On, s.Title)
+		}
+		for _, s := range not {
+			t.Not = append(t.Not, s.Title)
+		}
+	}
+	return t
+}
+
+// materialText is what the label of a material's tub says.
+func (r *Register) materialText(m *course.Material, at imprint.Place) labelText {
+	safety := r.Care(at, m.Care)
+	t := labelText{Name: m.Name, Parts: m.What, InClass: classOf(m), Hazards: safety.Hazards, Wear: safety.Wear, Who: safety.Who, Owner: r.reading.Course.Studio.Name}
+	for _, w := range m.Wear {
+		t.Wear = care.AppendNew(t.Wear, w)
+	}
+	return t
+}

@@ -1,0 +1,257 @@
+package register
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+
+	"slipbook/calculators/form"
+	"slipbook/generator/address"
+	"slipbook/generator/course"
+	"slipbook/generator/markup"
+	"slipbook/generator/press/care"
+	"slipbook/generator/press/imprint"
+	"slipbook/generator/proof"
+)
+
+// recipesView is the list of the recipes, by what they are.
+type recipesView struct {
+	imprint.Framed
+	Media     []recipesOf
+	Materials string
+	Labels    string
+}
+
+// recipesOf is the recipes of one medium.
+type recipesOf struct {
+	Medium  imprint.Link
+	Recipes []recipeEntry
+}
+
+// recipeEntry is a recipe in the list.
+type recipeEntry struct {
+	Of     imprint.Link
+	Cone   string
+	Safety care.Care
+}
+
+// recipeView is the page of one recipe.
+type recipeView struct {
+	imprint.Framed
+	Of         *course.Recipe
+	Medium     imprint.Link
+	States     []imprint.Link
+	Not        []imprint.Link // the states that its medium never goes on
+	Clear      *imprint.Link  // nil where it stays bare
+	Safety     care.Care
+	InClass    classView
+	Order      orderView
+	Parts      []partView
+	Calculator any // what the piece "calculator" prints
+	Versions   []course.Version
+	Recipes    string
+	Label      string
+}
+
+// partView is a material of a recipe, and what its sheet says in a few words.
+type partView struct {
+	Of     imprint.Link
+	Amount string // "40", "8 %"
+	Over   bool   // it comes on top of the base
+	Note   string // of what it is a percentage, where that is not the base
+	Signal string
+}
+
+// orderView is a weighing order, as its piece prints it.
+type orderView struct {
+	ID    string // of its name; empty where it has none
+	Title string
+	Page  string // of the recipe; empty on that page
+	Size  string // "1000 g of the dry mix"
+	Rows  []orderRow
+	Water []orderRow // what is measured by the water
+	Mesh  int
+	// Number is the specific gravity to check, in words.
+	Number string
+	Notes  []string
+	Safety care.Care
+}
+
+// orderRow is one thing that is weighed.
+type orderRow struct{ What, Weigh, Total string }
+
+// Recipes is the list of the recipes, or nothing while there are none.
+func (r *Register) Recipes() []imprint.Sheet {
+	if len(r.reading.Course.Recipes) == 0 {
+		return nil
+	}
+	title, description := r.Say("recipes"), r.Say("recipes-description")
+	return []imprint.Sheet{{Address: address.Recipes, Title: title, Description: description, View: func(at imprint.Place) (imprint.PageView, error) {
+		v := recipesView{Framed: imprint.Framed{Shell: r.frame.Shell(at, imprint.About{Kind: "recipes", Title: title, Description: description, Gathered: true})},
+			Materials: r.frame.WhereThere(at, address.Materials), Labels: r.frame.WhereThere(at, address.Labels)}
+		for _, m := range r.Decoration.Media {
+			if of := r.recipesOf(m, at); len(of.Recipes) > 0 {
+				v.Media = append(v.Media, of)
+			}
+		}
+		return v, nil
+	}}}
+}
+
+func (r *Register) recipesOf(m course.Medium, at imprint.Place) recipesOf {
+	of := recipesOf{Medium: imprint.Link{Title: m.Name, Address: at.To(address.Medium(m.ID))}}
+	for _, recipe := range r.reading.Course.Recipes {
+		if recipe.Medium == m.ID {
+			of.Recipes = append(of.Recipes, recipeEntry{recipeLink(at, recipe), recipe.Cone, r.Care(at, r.recipeCare(recipe)...)})
+		}
+	}
+	return of
+}
+
+// RecipePages are the pages of the recipes.
+func (r *Register) RecipePages() []imprint.Sheet {
+	var sheets []imprint.Sheet
+	for _, recipe := range r.reading.Course.Recipes {
+		sheets = append(sheets, imprint.Sheet{Address: address.Recipe(recipe.ID), Title: recipe.Title, Description: recipe.About,
+			View: func(at imprint.Place) (imprint.PageView, error) { return r.recipe(recipe, at) }})
+	}
+	return sheets
+}
+
+func (r *Register) recipe(recipe *course.Recipe, at imprint.Place) (imprint.PageView, error) {
+	v := recipeView{
+		Framed:   imprint.Framed{Shell: r.frame.Shell(at, imprint.About{Kind: "recipe", Title: recipe.Title, Description: recipe.About, Desk: true, Gathered: true})},
+		Of:       recipe,
+		Safety:   r.Care(at, r.mixingCare(recipe)...),
+		InClass:  classOf(r.materialsOf(recipe)...),
+		Order:    r.order(recipe, nil, at),
+		Parts:    r.parts(recipe, at),
+		Versions: recipe.Versions,
+		Recipes:  at.To(address.Recipes),
+		Label:    r.frame.WhereThere(at, address.RecipeLabel(recipe.ID, r.paper())),
+	}
+	if m, there := r.Decoration.FindMedium(recipe.Medium); there {
+		v.Medium = imprint.Link{Title: m.Name, Address: at.To(address.Medium(m.ID))}
+		v.States, v.Not = r.whereOn(recipe, *m, at)
+	}
+	if clear, there := r.reading.Course.FindMaterial(recipe.Clear); there {
+		link := materialLink(at, clear)
+		v.Clear = &link
+	}
+	var fill []markup.Setting
+	for _, s := range append(r.reading.Mix(recipe), proof.BatchSize) {
+		fill = append(fill, markup.Setting{Name: s.Name, Value: s.Text})
+	}
+	var err error
+	v.Calculator, err = r.calculators.Fixed(r.calculators.List.Find(proof.RecipeCalculator), fill, []string{"parts", "additions", "names", "stain-density", "solids-density"}, 1, at)
+	return v, err
+}
+
+// mixingCare is the safety of mixing a recipe: of its materials, and of its medium.
+func (r *Register) mixingCare(recipe *course.Recipe) []course.Care {
+	rows := r.recipeCare(recipe)
+	if m, there := r.Decoration.FindMedium(recipe.Medium); there {
+		rows = append(rows, m.Care)
+	}
+	return rows
+}
+
+// whereOn lists the states that a recipe goes on, and those that its medium never
+// does.
+func (r *Register) whereOn(recipe *course.Recipe, m course.Medium, at imprint.Place) (on, not []imprint.Link) {
+	for _, s := range r.Decoration.States {
+		link := imprint.Link{Title: s.Name, Address: at.To(address.State(s.ID))}
+		switch {
+		case slices.Contains(recipe.States, s.ID):
+			on = append(on, link)
+		case m.On[s.ID].Verdict == course.Never:
+			not = append(not, link)
+		}
+	}
+	return on, not
+}
+
+// parts lists what a recipe is made of.
+func (r *Register) parts(recipe *course.Recipe, at imprint.Place) []partView {
+	var all []partView
+	add := func(s course.Share, over bool) {
+		v := partView{Of: imprint.Link{Title: s.Material}, Amount: r.figure(s.Amount), Over: over}
+		if over {
+			v.Amount += " %"
+		}
+		switch s.Of {
+		case course.OfDry:
+			v.Note = r.Say("recipe-of-dry")
+		case course.OfWater:
+			v.Note = r.Say("recipe-of-water")
+		}
+		if m, there := r.reading.Course.FindMaterial(s.Material); there {
+			v.Of, v.Signal = materialLink(at, m), classOf(m).Signal
+		}
+		all = append(all, v)
+	}
+	for _, s := range recipe.Base {
+		add(s, false)
+	}
+	for _, s := range recipe.Additions {
+		add(s, true)
+	}
+	return all
+}
+
+// figure writes a number as the course's readers do.
+func (r *Register) figure(n float64) string {
+	return strings.Replace(strconv.FormatFloat(n, 'f', -1, 64), ".", string(r.reading.Course.Decimal), 1)
+}
+
+// order makes the weighing order of a recipe for a batch of some size.
+func (r *Register) order(recipe *course.Recipe, size []form.Setting, at imprint.Place) orderView {
+	answer := r.reading.Weigh(recipe, size)
+	v := orderView{Title: recipe.Title, Mesh: recipe.Mesh, Safety: r.Care(at, r.mixingCare(recipe)...), Number: r.figure(r.reading.Gravity(recipe))}
+	for _, row := range answer.Rows {
+		v.Rows = append(v.Rows, orderRow{row[0].Text, withUnit(row[2]), withUnit(row[3])})
+	}
+	for _, s := range recipe.InWater() {
+		name := s.Material
+		if m, there := r.reading.Course.FindMaterial(s.Material); there {
+			name = m.Name
+		}
+		v.Water = append(v.Water, orderRow{What: name, Weigh: r.Say("recipe-by-water", r.figure(s.Amount))})
+	}
+	v.Size = answer.Headline
+	return v
+}
+
+// withUnit is a cell of an answer with its unit.
+func withUnit(c form.Cell) string { return fmt.Sprintf("%s g", c.Text) }
+
+// Block sets a recipe in a lesson, as a weighing order.
+func (r *Register) Block(b *markup.Block, id string, at imprint.Place) any {
+	recipe, there := r.reading.Course.FindRecipe(b.Words)
+	if !there {
+		return nil
+	}
+	var size []form.Setting
+	for _, f := range b.Fill {
+		size = append(size, form.Setting{Name: f.Name, Text: f.Value})
+	}
+	v := r.order(recipe, size, at)
+	v.ID, v.Page = id, at.To(address.Recipe(recipe.ID))
+	return v
+}
+
+// owedByRecipes is the hazards of each recipe, beside its name.
+func (r *Register) owedByRecipes() []care.Owed {
+	at := imprint.Place{Page: address.Recipes}
+	var all []care.Owed
+	for _, recipe := range r.reading.Course.Recipes {
+		all = append(all, care.Owed{Name: recipe.Title, Form: care.Line, Care: r.Care(at, r.recipeCare(recipe)...)})
+	}
+	return all
+}
+
+// owedByRecipe is the hazards of its materials and of its medium, before all else.
+func (r *Register) owedByRecipe(recipe *course.Recipe) []care.Owed {
+	return []care.Owed{{Name: recipe.Title, Form: care.Whole, Care: r.Care(imprint.Place{Page: address.Recipe(recipe.ID)}, r.mixingCare(recipe)...)}}
+}

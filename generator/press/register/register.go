@@ -1,0 +1,60 @@
+// Package register makes the pages of what a studio keeps: its materials with what
+// their sheets say, its recipes as weighing orders, and the labels for its buckets.
+// It exists so that whatever is made from a material carries its hazards, whoever
+// wrote the page; nothing here is written twice.
+package register
+
+import (
+	"slipbook/generator/address"
+	"slipbook/generator/course"
+	"slipbook/generator/press/desk"
+	"slipbook/generator/press/imprint"
+	"slipbook/generator/press/table"
+	"slipbook/generator/proof"
+)
+
+// Register is what the studio keeps, as pages show it.
+type Register struct {
+	*table.Table // with the theme and what is said of safety
+	reading      *proof.Reading
+	calculators  *desk.Calculators
+	frame        *imprint.Frame
+}
+
+// New makes it.
+func New(r *proof.Reading, t *table.Table, frame *imprint.Frame, calculators *desk.Calculators) *Register {
+	return &Register{t, r, calculators, frame}
+}
+
+// recipeCare is what the materials of a recipe call for together, beside what its
+// medium does.
+func (r *Register) recipeCare(recipe *course.Recipe) []course.Care {
+	var rows []course.Care
+	for _, m := range r.materialsOf(recipe) {
+		rows = append(rows, m.Care)
+	}
+	return rows
+}
+
+// materialsOf lists the studio's entries of what a recipe is made of.
+func (r *Register) materialsOf(recipe *course.Recipe) []*course.Material {
+	var all []*course.Material
+	for _, list := range [][]course.Share{recipe.Base, recipe.Additions} {
+		for _, s := range list {
+			if m, there := r.reading.Course.FindMaterial(s.Material); there {
+				all = append(all, m)
+			}
+		}
+	}
+	return all
+}
+
+// materialLink is a link to a material's own page.
+func materialLink(at imprint.Place, m *course.Material) imprint.Link {
+	return imprint.Link{Title: m.Name, Address: at.To(address.Material(m.ID)), About: m.What}
+}
+
+// recipeLink is a link to a recipe's page.
+func recipeLink(at imprint.Place, r *course.Recipe) imprint.Link {
+	return imprint.Link{Title: r.Title, Address: at.To(address.Recipe(r.ID)), About: r.About}
+}
