@@ -14,6 +14,8 @@ import (
 	"slipbook/generator/assets"
 	"slipbook/generator/course"
 	"slipbook/generator/finding"
+	"slipbook/generator/keep"
+	"slipbook/generator/photo"
 	"slipbook/generator/press"
 	"slipbook/generator/press/theme"
 	"slipbook/generator/proof"
@@ -42,7 +44,7 @@ func open(content, theme string) (*handbook, error) {
 	if !slices.Contains(themes.Names(), theme) {
 		return nil, refuse("there is no look %q; choose one of: %s", theme, strings.Join(themes.Names(), ", "))
 	}
-	var reader course.Reader
+	reader := course.Reader{Lab: photo.Lab{Folder: keep.Folder("photos")}, Again: func(file string) ([]byte, error) { return once(content, file) }}
 	return &handbook{
 		lessons: func() (*course.Course, finding.List) { return load(&reader, content) },
 		theme:   spoken(theme),
@@ -82,8 +84,18 @@ func load(reader *course.Reader, dir string) (*course.Course, finding.List) {
 	if err != nil {
 		return reader.Load(os.DirFS(dir))
 	}
-	defer root.Close() // everything is read into memory
+	defer root.Close() // all but photos is read into memory
 	return reader.Load(root.FS())
+}
+
+// once reads one file of a content folder, as a root likewise.
+func once(dir, file string) ([]byte, error) {
+	root, err := os.OpenRoot(dir)
+	if err != nil {
+		return nil, err
+	}
+	defer root.Close()
+	return root.ReadFile(file)
 }
 
 // read loads the lessons, reads every page and resolves every reference: what

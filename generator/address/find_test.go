@@ -30,7 +30,7 @@ func small(source string) (*Map, *course.Page) {
 		Decoration: &course.Decoration{States: []course.State{{ID: "bisque", Name: "Bisque"}}},
 		Pictures: map[string]*course.Picture{
 			"pictures/jar.svg":    {Path: "pictures/jar.svg", SVG: []byte("<svg/>")},
-			"pictures/bucket.png": {Path: "pictures/bucket.png", Data: []byte("bucket")},
+			"pictures/bucket.png": course.Whole("pictures/bucket.png", 1, 1, []byte("bucket")),
 		},
 	}
 	var documents []*markup.Document

@@ -1,7 +1,6 @@
 package address
 
 import (
-	"crypto/sha256"
 	"encoding/base32"
 	"maps"
 	"path"
@@ -20,7 +19,7 @@ type Map struct {
 	pages     map[string]*course.Page     // by content path
 	documents map[string]*markup.Document // likewise
 	terms     map[string]bool
-	pictures  map[string]string // addresses by content path, of those that are not drawings
+	pictures  map[string]string // addresses of the widest file by content path, of those that are not in their pages
 }
 
 // New makes the table of a course whose pages have been read, documents in the
@@ -40,8 +39,8 @@ func New(c *course.Course, documents []*markup.Document) *Map {
 		m.terms[t.ID] = true
 	}
 	for file, picture := range c.Pictures {
-		if picture.SVG == nil {
-			m.pictures[file] = pictureAddress(picture)
+		if n := len(picture.Files); n > 0 {
+			m.pictures[file] = OfPicture(picture, picture.Files[n-1])
 		}
 	}
 	return m
@@ -59,13 +58,11 @@ func (m *Map) Picture(file string) (*course.Picture, bool) {
 	return picture, ok
 }
 
-// pictureAddress makes the address of a picture's file. The name is made from the
+// OfPicture returns the address of a file of a picture. The name is made from the
 // content, so that a browser may keep the file for ever.
-func pictureAddress(picture *course.Picture) string {
-	sum := sha256.Sum256(picture.Data)
-	ext := path.Ext(picture.Path)
-	name := strings.TrimSuffix(path.Base(picture.Path), ext)
-	return "pictures/" + name + "-" + base32.StdEncoding.EncodeToString(sum[:5]) + ext
+func OfPicture(picture *course.Picture, file course.PictureFile) string {
+	name := strings.TrimSuffix(path.Base(picture.Path), path.Ext(picture.Path))
+	return "pictures/" + name + "-" + base32.StdEncoding.EncodeToString(file.Sum[:5]) + file.Ending
 }
 
 // madeIDs lists what made finds with a scheme.

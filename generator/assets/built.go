@@ -10,6 +10,8 @@ import (
 	"os/exec"
 	"path/filepath"
 	"strings"
+
+	"slipbook/generator/keep"
 )
 
 // A release build carries the finished calculators and needs no Go where it
@@ -39,7 +41,7 @@ func Calculators() ([]byte, error) {
 	if err != nil {
 		return nil, fmt.Errorf("compiling the calculators: %w", err)
 	}
-	return keptOr(keepingFolder(), digest, func() ([]byte, error) {
+	return keep.Or(keep.Folder("calculators"), digest, fewKept, func() ([]byte, error) {
 		wasm, err := compile(root)
 		if err != nil {
 			return nil, err
@@ -47,6 +49,10 @@ func Calculators() ([]byte, error) {
 		return pack(untraced(joined(wasm)))
 	})
 }
+
+// fewKept keeps some compiled sets of calculators: enough to go to and fro between a
+// few versions, little enough not to fill a disk.
+func fewKept(entries int, _ int64) bool { return entries <= 8 }
 
 // moduleRoot walks up from a folder to the one that holds slipbook's go.mod.
 func moduleRoot(from string) (string, error) {

@@ -12,6 +12,11 @@
 // or about where pages are published except for each page's own address.
 package course
 
+import (
+	"crypto/sha256"
+	"path"
+)
+
 // Course is one handbook.
 type Course struct {
 	Title       string
@@ -149,13 +154,34 @@ type Term struct {
 	See   []string // ids of other terms
 }
 
-// Picture is a file of the pictures folder.
+// Picture is a file of the pictures folder: a drawing that stands in its page, or
+// files beside the page.
 type Picture struct {
 	Path   string // content path
-	Width  int    // CSS pixels
+	Width  int    // CSS pixels; of a photo, as wide as a page shows it
 	Height int
-	SVG    []byte // a drawing made safe to stand inside a page, root element without width, height or title; nil for other kinds
-	Data   []byte // the file as it is
+	SVG    []byte        // a drawing made safe to stand inside a page, root element without width, height or title; nil for other kinds
+	Files  []PictureFile // what is published of other kinds, the narrowest first
+	points int           // of the photo that they were made of
+}
+
+// PictureFile is one of the files in which a picture is published.
+type PictureFile struct {
+	Width  int    // points
+	Ending string // of its name, ".jpg"
+	Sum    [sha256.Size]byte
+	size   int
+	data   func() ([]byte, error)
+}
+
+// Data returns the bytes of the file. It may read them from the disk, or make them
+// again; an error says why it could not.
+func (f PictureFile) Data() ([]byte, error) { return f.data() }
+
+// Whole is a picture that is published as one file, whose bytes stay in memory.
+func Whole(file string, width, height int, data []byte) *Picture {
+	return &Picture{Path: file, Width: width, Height: height, Files: []PictureFile{{
+		Width: width, Ending: path.Ext(file), Sum: sha256.Sum256(data), size: len(data), data: func() ([]byte, error) { return data, nil }}}}
 }
 
 // FindPage finds the hand-written page with this content path.

@@ -84,19 +84,24 @@ type drawing struct {
 // error. What is made of it is the same for the same file: comments, titles,
 // white space between elements and the XML declaration are left out.
 func readDrawing(fsys fs.FS, file, language string) (*Picture, *source.Text) {
-	s, ok := source.Read(fsys, file, drawingLimit)
+	s, ok := source.Read(fsys, file, outlineLimit)
+	if ok && !forPage(s.Bytes) {
+		return readOutline(s), s
+	}
+	if ok && len(s.Bytes) > drawingLimit {
+		s, ok = source.Read(fsys, file, drawingLimit)
+	}
 	if !ok {
 		return nil, s
 	}
 	digest := sha256.Sum256(append([]byte(language+"\x00"), s.Bytes...))
 	if known, there := sound.drawing(digest); there {
-		return &Picture{Path: file, Width: known.Width, Height: known.Height, SVG: known.SVG, Data: s.Bytes}, s
+		return &Picture{Path: file, Width: known.Width, Height: known.Height, SVG: known.SVG}, s
 	}
 	s.Language = language
 	s.CheckHidden()
-	d := &drawing{Text: s, decoder: xml.NewDecoder(bytes.NewReader(s.Bytes)), said: map[string]bool{}, picture: &Picture{Path: file, Data: s.Bytes}}
-	// Whatever encoding the file declares: it was found to be UTF-8.
-	d.decoder.CharsetReader = func(_ string, in io.Reader) (io.Reader, error) { return in, nil }
+	d := &drawing{Text: s, decoder: xml.NewDecoder(bytes.NewReader(s.Bytes)), said: map[string]bool{}, picture: &Picture{Path: file}}
+	d.decoder.CharsetReader = asItIs
 	for d.next() {
 	}
 	if s.Found != nil {
@@ -148,12 +153,19 @@ func (d *drawing) say(offset int, text, do string) {
 }
 
 func (d *drawing) broken(err error) {
+	d.say(int(d.decoder.InputOffset()), wellFormed(err), plainHelp)
+}
+
+const plainHelp = "Save the drawing again from the program it was drawn with, as plain SVG."
+
+// wellFormed says what an XML decoder found wrong.
+func wellFormed(err error) string {
 	text := err.Error()
 	var syntax *xml.SyntaxError
 	if errors.As(err, &syntax) {
 		text = syntax.Msg
 	}
-	d.say(int(d.decoder.InputOffset()), "this is not well-formed XML: "+text, "Save the drawing again from the program it was drawn with, as plain SVG.")
+	return "this is not well-formed XML: " + text
 }
 
 func (d *drawing) start(t xml.StartElement, at int) bool {

@@ -32,7 +32,8 @@ func Reserved(name string) bool { return slices.Contains(reserved, strings.ToLow
 // there by mistake costs neither time nor memory.
 const (
 	textLimit    = 2 << 20
-	pictureLimit = 5 << 20
+	pictureLimit = 30 << 20  // a phone's photo of 50 million points, and then some
+	outlineLimit = 2 << 20   // of a drawing that stands beside its pages
 	drawingLimit = 128 << 10 // of one drawing, which stands in its page as often as it is shown
 	pagesLimit   = 32 << 20  // of all pages together: three thousand lessons of the usual length
 )

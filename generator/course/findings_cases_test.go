@@ -372,12 +372,12 @@ var findingTests = []findingCase{
 	{"unit page that is not text", []edit{{slip, "", "\xff"}},
 		"units/slip/unit.md:1:1: error: this is not UTF-8 text (unreadable-file)\n" +
 			"    Save the file again with the encoding UTF-8.\n"},
-	{"picture of unknown kind", []edit{{"pictures/a.webp", "", "x"}},
-		"pictures/a.webp:1:1: error: the handbook cannot show a picture with the ending `.webp` (picture-kind)\n" +
+	{"picture of unknown kind", []edit{{"pictures/a.tiff", "", "x"}},
+		"pictures/a.tiff:1:1: error: the handbook cannot show a picture with the ending `.tiff` (picture-kind)\n" +
 			"    Save a photo as JPEG, a screen or a scan as PNG, and draw a drawing as SVG.\n"},
 	{"picture that is damaged", []edit{{"pictures/a.png", "", "x"}},
 		"pictures/a.png:1:1: error: the picture is damaged, or not of the kind its name says (picture-kind)\n" +
-			"    Save a photo as JPEG, a screen or a scan as PNG, and draw a drawing as SVG.\n"},
+			"    Copy it anew from the phone or the camera. Save a photo as JPEG, a screen or a scan as PNG, and draw a drawing as SVG.\n"},
 	{"picture with a bad name", []edit{{"pictures/my jar.svg", "", "x"}},
 		"pictures/my jar.svg:1:1: error: a picture cannot have this name (id-form)\n" +
 			"    Name it with letters a to z, digits and single hyphens, such as jar-and-scale.jpg.\n"},

@@ -133,10 +133,10 @@ func TestLoadOfNoCourse(t *testing.T) {
 func TestLoadOfLargeFiles(t *testing.T) {
 	files := coursetest.Small()
 	files["home.md"] = &fstest.MapFile{Data: []byte("---\ntitle: x\n---\n" + strings.Repeat("x", 2<<20))}
-	files["pictures/a.png"] = &fstest.MapFile{Data: make([]byte, 5<<20+1)}
+	files["pictures/a.png"] = &fstest.MapFile{Data: make([]byte, 30<<20+1)}
 	const do = "    Divide it, or make it smaller; no page of a handbook needs so much.\n"
 	want := "home.md:1:1: error: the file is larger than 2 MiB (unreadable-file)\n" + do +
-		"pictures/a.png:1:1: error: the file is larger than 5 MiB (unreadable-file)\n" + do
+		"pictures/a.png:1:1: error: the file is larger than 30 MiB (unreadable-file)\n" + do
 	_, found := new(course.Reader).Load(files)
 	if d := cmp.Diff(want, findings(found)); d != "" {
 		t.Error(d)

@@ -6,6 +6,7 @@ import (
 	"path"
 	"time"
 
+	"slipbook/generator/photo"
 	"slipbook/generator/pool"
 	"slipbook/generator/source"
 )
@@ -15,6 +16,13 @@ import (
 // of them, and reading two thousand takes longer than all the rest. It answers as a
 // fresh one would. The zero Reader is ready; it reads one course at a time.
 type Reader struct {
+	// Lab makes the files of photos, and keeps them where it has a folder.
+	Lab photo.Lab
+	// Again reads a file of the content folder at any time after Load, for a photo
+	// whose files have to be made once more. Without it the file system that Load
+	// read is asked.
+	Again func(file string) ([]byte, error)
+
 	pages  pool.Kept[pageKey, *keptPage]
 	photos pool.Kept[fileKey, *Picture] // sound ones
 }

@@ -29,6 +29,7 @@ type impression struct {
 	*table.Table // with the theme and what is said of safety
 	reading      *proof.Reading
 	course       *course.Course
+	forTeaching  bool // it is the instructor's copy
 	documents    map[*course.Page]*proof.Page
 	place        map[*course.Page]int // in reading order
 	frame        *imprint.Frame
@@ -47,7 +48,7 @@ type impression struct {
 // it asks.
 func newImpression(t *theme.Theme, r *proof.Reading, b *assets.Bundle, forTeaching bool) (*impression, error) {
 	i := &impression{
-		reading: r, course: r.Course, parcels: map[string][]byte{},
+		reading: r, course: r.Course, forTeaching: forTeaching, parcels: map[string][]byte{},
 		documents: make(map[*course.Page]*proof.Page, len(r.Pages)),
 		place:     make(map[*course.Page]int, len(r.Pages)),
 		frame:     &imprint.Frame{Course: r.Course, Bundle: b, There: map[string]bool{}, FaultsOn: map[string]string{}},
@@ -91,23 +92,8 @@ func (i *impression) wrap(name, data string, as *assets.Parcel) error {
 func (i *impression) files() map[string][]byte {
 	all := maps.Clone(i.frame.Bundle.Files)
 	maps.Copy(all, i.parcels)
-	maps.Copy(all, i.shownPictures())
 	if i.book != nil {
 		maps.Copy(all, i.book.Styles)
 	}
 	return all
-}
-
-// shownPictures returns the files of the pictures that pages show beside their
-// words, by address. Drawings are part of their pages already.
-func (i *impression) shownPictures() map[string][]byte {
-	files := make(map[string][]byte)
-	for _, page := range i.reading.Pages {
-		for _, t := range page.Targets {
-			if t.Picture != nil && t.Address != "" {
-				files[t.Address] = t.Picture.Data
-			}
-		}
-	}
-	return files
 }

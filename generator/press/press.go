@@ -28,6 +28,7 @@ import (
 	"slices"
 
 	"slipbook/generator/assets"
+	"slipbook/generator/course"
 	"slipbook/generator/press/imprint"
 	"slipbook/generator/press/theme"
 	"slipbook/generator/proof"
@@ -39,6 +40,7 @@ type Edition struct {
 	press  *impression
 	sheets map[string]imprint.Sheet
 	files  map[string][]byte
+	photos map[string]course.PictureFile // read when they are asked for: all together they may be more than the memory
 }
 
 // Print prepares the edition of a course in a theme. No finding of the reading may
@@ -49,7 +51,7 @@ func Print(t *theme.Theme, r *proof.Reading, b *assets.Bundle, c Copy) (*Edition
 	if err != nil {
 		return nil, err
 	}
-	e := &Edition{press: i, sheets: make(map[string]imprint.Sheet), files: i.files()}
+	e := &Edition{press: i, sheets: make(map[string]imprint.Sheet), files: i.files(), photos: i.shownPictures()}
 	for _, s := range i.sheets {
 		_, taken := e.sheets[s.Address]
 		if _, isFile := e.files[s.Address]; taken || isFile {
@@ -63,6 +65,7 @@ func Print(t *theme.Theme, r *proof.Reading, b *assets.Bundle, c Copy) (*Edition
 // Addresses returns the address of every page and file, sorted.
 func (e *Edition) Addresses() []string {
 	all := slices.AppendSeq(slices.Collect(maps.Keys(e.sheets)), maps.Keys(e.files))
+	all = slices.AppendSeq(all, maps.Keys(e.photos))
 	slices.Sort(all)
 	return all
 }
@@ -78,6 +81,13 @@ func (e *Edition) File(address string) (data []byte, ok bool, err error) {
 		data, err = e.press.printOne(s)
 		if err != nil {
 			err = fmt.Errorf("page %s: %w", address, err)
+		}
+		return data, true, err
+	}
+	if photo, isPhoto := e.photos[address]; isPhoto {
+		data, err = photo.Data()
+		if err != nil {
+			err = fmt.Errorf("%s: %w", address, err)
 		}
 		return data, true, err
 	}

@@ -153,30 +153,5 @@ func (s *setting) note(n *markup.Note) {
 	}
 }
 
-// picture sets a picture: a drawing into the page itself, so that it takes the
-// page's inks on screen and paper, any other as a file beside it. One that stands
-// alone is a figure with its caption.
-func (s *setting) picture(r *markup.Ref) {
-	target := s.of.Targets[r.Number]
-	if r.Alone {
-		s.out.WriteString("<figure class=\"plate\">\n")
-	}
-	if rest, ok := bytes.CutPrefix(bytes.TrimSpace(target.Picture.SVG), []byte("<svg")); ok {
-		fmt.Fprintf(s.out, `<svg role="img" aria-label="%s" width="%d" height="%d"`, escape(r.Words), target.Picture.Width, target.Picture.Height)
-		s.out.Write(rest)
-	} else {
-		fmt.Fprintf(s.out, `<img src="%s" width="%d" height="%d" alt="%s" loading="lazy" decoding="async">`,
-			escape(s.at.To(target.Address)), target.Picture.Width, target.Picture.Height, escape(r.Words))
-	}
-	if !r.Alone {
-		return
-	}
-	s.out.WriteByte('\n')
-	if r.Title != "" {
-		s.out.WriteString("<figcaption>" + escape(r.Title) + "</figcaption>\n")
-	}
-	s.out.WriteString("</figure>\n")
-}
-
 // escape makes text safe in HTML, in attributes as well.
 func escape(text string) string { return string(util.EscapeHTML([]byte(text))) }

@@ -55,7 +55,7 @@ var chapters = imprint.Chapters{"slip/mix.html": {Number: "1.1", Volume: address
 func setIn(t *testing.T, source string, inTheBook, apart bool) string {
 	t.Helper()
 	c := presstest.Small(t)
-	c.Pictures["pictures/kiln.png"] = &course.Picture{Path: "pictures/kiln.png", Width: 8, Height: 6, Data: []byte("a kiln")}
+	c.Pictures["pictures/kiln.png"] = course.Whole("pictures/kiln.png", 8, 6, []byte("a kiln"))
 	page, _ := c.FindPage(lesson)
 	page.Source = []byte(source)
 	r := presstest.Read(t, c)

@@ -1,6 +1,4 @@
-//go:build !carried
-
-package assets
+package keep
 
 import (
 	"errors"
@@ -13,6 +11,11 @@ import (
 	"time"
 )
 
+// most is how many entries these tests keep.
+const most = 8
+
+func few(entries int, _ int64) bool { return entries <= most }
+
 // counter is a build that counts its runs.
 func counter(runs *atomic.Int32, gives string) func() ([]byte, error) {
 	return func() ([]byte, error) { runs.Add(1); return []byte(gives), nil }
@@ -20,7 +23,7 @@ func counter(runs *atomic.Int32, gives string) func() ([]byte, error) {
 
 func mustKeep(t *testing.T, dir, digest string, build func() ([]byte, error), want string) {
 	t.Helper()
-	got, err := keptOr(dir, digest, build)
+	got, err := Or(dir, digest, few, build)
 	if err != nil || string(got) != want {
 		t.Fatalf("got %q, %v; want %q", got, err, want)
 	}
@@ -72,7 +75,7 @@ func TestDamagedEntriesAreBuiltAgain(t *testing.T) {
 func TestAFailedBuildIsNotKept(t *testing.T) {
 	dir := t.TempDir()
 	broken := errors.New("does not compile")
-	if _, err := keptOr(dir, "one", func() ([]byte, error) { return nil, broken }); !errors.Is(err, broken) {
+	if _, err := Or(dir, "one", few, func() ([]byte, error) { return nil, broken }); !errors.Is(err, broken) {
 		t.Errorf("error %v, want %v", err, broken)
 	}
 	var runs atomic.Int32
@@ -100,7 +103,7 @@ func TestManyAtOnce(t *testing.T) {
 	var all sync.WaitGroup
 	for range 20 {
 		all.Go(func() {
-			got, err := keptOr(dir, "one", counter(&runs, "wasm"))
+			got, err := Or(dir, "one", few, counter(&runs, "wasm"))
 			if err != nil || string(got) != "wasm" {
 				t.Errorf("got %q, %v", got, err)
 			}
@@ -116,7 +119,7 @@ func TestManyAtOnce(t *testing.T) {
 func TestOldEntriesGo(t *testing.T) {
 	dir := t.TempDir()
 	var runs atomic.Int32
-	for i := range keptLimit + 3 {
+	for i := range most + 3 {
 		digest := fmt.Sprintf("digest-%02d", i)
 		mustKeep(t, dir, digest, counter(&runs, digest), digest)
 		at := time.Unix(int64(i), 0)
@@ -128,7 +131,7 @@ func TestOldEntriesGo(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if len(entries) != keptLimit || entries[0].Name() != "digest-03" {
-		t.Errorf("%d entries from %v on, want the newest %d", len(entries), entries[0], keptLimit)
+	if len(entries) != most || entries[0].Name() != "digest-03" {
+		t.Errorf("%d entries from %v on, want the newest %d", len(entries), entries[0], most)
 	}
 }
