@@ -5,7 +5,8 @@
 #
 # On a bare Debian machine with Go it first installs the outside judges: a
 # browser, a Java runtime for the Nu HTML checker, GNU units, a PDF reader, a C
-# compiler for the race detector, and node for the type checker of the scripts.
+# compiler for the race detector, a reader of what cameras write into photos, and
+# node for the type checker of the scripts.
 # Whatever is there already is left alone. A judge that is missing is a
 # failure, never a pass. DEVELOPERS.md tells how to run a single part.
 set -eu
@@ -68,6 +69,7 @@ tools() {
 	want gcc gcc libc6-dev
 	want node nodejs
 	want npm npm
+	want exiftool libimage-exiftool-perl
 	if [ -z "$missing" ]; then
 		echo 'nothing to install'
 		return

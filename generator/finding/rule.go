@@ -62,9 +62,9 @@ var (
 	TablePhysics  = rule("table-physics", Error, "No exception allows what the table calls never by physics.")
 	TableSize     = rule("table-size", Error, "The decoration table is one that the calculators can load.")
 	HazardLesson  = rule("hazard-lesson", Warning, "Every hazard names the lesson that teaches what to do about it.")
-	DrawingForm   = rule("drawing-form", Error, "A drawing holds only plain shapes and words in the handbook's own line and colours.")
+	DrawingForm   = rule("drawing-form", Error, "A drawing that stands in its page holds only plain shapes and words in the handbook's own line and colours; one of a drawing program neither runs nor fetches anything.")
 	PictureSize   = rule("picture-size", Error, "No picture has more points than a phone's camera makes, and all together no more than a page can load.")
-	PictureKind   = rule("picture-kind", Error, "Every picture is SVG, PNG, JPEG or GIF, as its name says.")
+	PictureKind   = rule("picture-kind", Error, "Every picture is SVG, PNG, JPEG, WebP or GIF, as its name says.")
 )
 
 // The rules of Markdown.
