@@ -35,6 +35,7 @@ var all = []Notice{
 	{"kong", "github.com/alecthomas/kong", "MIT", false, "kong"},
 	{"regexp2", "github.com/dlclark/regexp2/v2", "MIT", false, "regexp2"},
 	{"x/sys", "golang.org/x/sys", "BSD 3-Clause", false, "sys"},
+	{"x/image", "golang.org/x/image", "BSD 3-Clause", false, "image"},
 }
 
 // Published returns the notices of the code that a handbook's readers load.
