@@ -31,6 +31,7 @@ var all = []Notice{
 	{"esbuild", "github.com/evanw/esbuild", "MIT", false, "esbuild"},
 	{"fsnotify", "github.com/fsnotify/fsnotify", "BSD 3-Clause", false, "fsnotify"},
 	{"go-yaml", "go.yaml.in/yaml/v4", "Apache 2.0, in part MIT", false, "yaml"},
+	{"go-qr", "github.com/piglig/go-qr", "MIT", false, "qr"},
 	{"goldmark", "github.com/yuin/goldmark", "MIT", false, "goldmark"},
 	{"kong", "github.com/alecthomas/kong", "MIT", false, "kong"},
 	{"regexp2", "github.com/dlclark/regexp2/v2", "MIT", false, "regexp2"},
