@@ -70,6 +70,7 @@ tools() {
 	want node nodejs
 	want npm npm
 	want exiftool libimage-exiftool-perl
+	want zbarimg zbar-tools
 	if [ -z "$missing" ]; then
 		echo 'nothing to install'
 		return

@@ -45,7 +45,7 @@ func printedWidth(p paper, address string) int64 {
 func TestNothingIsCutOnPaper(t *testing.T) {
 	t.Parallel()
 	h := published(t)
-	tour(t, h.pages, func(b *tab, address string) {
+	tour(t, h.toured(), func(b *tab, address string) {
 		call(b, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"})
 		b.visit(h.home + address)
 		b.ready()

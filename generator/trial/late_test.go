@@ -125,7 +125,7 @@ const pressable = `[...document.querySelectorAll("button, input, select, textare
 func TestNothingIsDeadWithoutScripts(t *testing.T) {
 	t.Parallel()
 	h := published(t)
-	tour(t, h.pages, func(b *tab, address string) {
+	tour(t, h.toured(), func(b *tab, address string) {
 		call(b, emulation.SetScriptExecutionDisabled, emulation.SetScriptExecutionDisabledParams{Value: true})
 		b.do(chromedp.Navigate(h.home + address))
 		for _, dead := range ask[[]string](b, pressable) {

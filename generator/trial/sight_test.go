@@ -38,7 +38,7 @@ func TestEveryPageInEveryWindow(t *testing.T) {
 	t.Parallel()
 	h := published(t)
 	var judged atomic.Int64 // states with a verdict in the strips
-	tour(t, h.pages, func(b *tab, address string) {
+	tour(t, h.toured(), func(b *tab, address string) {
 		b.heard()
 		b.size(320, 700)
 		b.visit(h.home + address)
@@ -166,7 +166,7 @@ func (h *handbook) fromFolder(t *testing.T) *handbook {
 func TestOpenedFromAFolder(t *testing.T) {
 	t.Parallel()
 	h := published(t).fromFolder(t)
-	tour(t, h.pages, func(b *tab, address string) {
+	tour(t, h.toured(), func(b *tab, address string) {
 		b.heard()
 		b.visit(h.home + address)
 		b.ready()

@@ -32,7 +32,8 @@ var judgedName = regexp.MustCompile(`^[A-Z][a-z -]+: (yes|label|risky|no)( ◆ (
 // hasStrip reports whether a page shows the strip of clay states: the others show
 // the states in another way, or are sheets to print.
 func hasStrip(address string) bool {
-	return !slices.Contains([]string{"home", "not-found", "course-card", "card", "book", "calculator", "hazards", "notices"}, kind(address))
+	return !slices.Contains([]string{"home", "not-found", "course-card", "card", "book", "calculator", "hazards", "notices",
+		"materials", "material", "recipes", "recipe", "labels", "label"}, kind(address))
 }
 
 // strip looks at the strip of the page in the tab, a narrow one, and counts the

@@ -1,0 +1,78 @@
+//go:build judges
+
+package trial
+
+import (
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/chromedp/cdproto/emulation"
+)
+
+// labelsOut returns what does not fit on its label, and letters smaller than 6
+// points, on a page of labels as it is laid out on paper.
+const labelsOut = `[...document.querySelectorAll(".labels > div")].flatMap(sheet => {
+	const label = sheet.firstElementChild, box = label.getBoundingClientRect(), found = []
+	for (const e of label.querySelectorAll("p, svg")) {
+		const r = e.getBoundingClientRect()
+		if (r.bottom > box.bottom + 0.5 || r.right > box.right + 0.5) found.push(sheet.className + ": outside of its label: " + (e.textContent.slice(0, 60) || e.outerHTML.slice(0, 40)))
+		if (e.textContent && parseFloat(getComputedStyle(e).fontSize) < 7.95) found.push(sheet.className + ": type of " + getComputedStyle(e).fontSize)
+	}
+	return found
+})`
+
+// labelsOn counts the labels of each sheet.
+const labelsOn = `[...document.querySelectorAll(".labels > div")].map(sheet => sheet.childElementCount)`
+
+// TestLabelsFit looks at every label: all that it says stands on it, large enough
+// to read, and the sheets have as many as they should.
+func TestLabelsFit(t *testing.T) {
+	t.Parallel()
+	h := published(t)
+	want := map[string]string{"-a4.html": "1 8 14 44", "-us.html": "1 8 14 40"}
+	tour(t, h.all(t, "label"), func(b *tab, address string) {
+		call(b, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"})
+		b.size(1000, 900)
+		b.visit(h.home + address)
+		for _, fault := range ask[[]string](b, labelsOut) {
+			b.t.Errorf("%s: %s", address, fault)
+		}
+		paper := address[len(address)-len("-a4.html"):]
+		if got := strings.Trim(strings.Join(strings.Fields(ask[string](b, labelsOn+`.join(" ")`)), " "), " "); got != want[paper] {
+			b.t.Errorf("%s: labels on the sheets: %s, want %s", address, got, want[paper])
+		}
+	})
+}
+
+// TestLabelsAreScanned prints labels of a recipe and has another program than ours
+// read the code on each sheet back.
+func TestLabelsAreScanned(t *testing.T) {
+	t.Parallel()
+	h := published(t)
+	b := open(t)
+	of := h.one(t, "recipe")
+	name := strings.TrimSuffix(strings.TrimPrefix(of, "recipes/"), ".html")
+	for n, paper := range []string{"a4", "us"} {
+		b.visit(h.home + "labels/recipe-" + name + "-" + paper + ".html")
+		s := b.print(papers[n])
+		if s.pages != 4 || !s.is(papers[n], false) {
+			t.Errorf("%s: %d pages of %g by %g points, want 4", paper, s.pages, s.width, s.height)
+		}
+		at := filepath.Join(t.TempDir(), "label")
+		if out, err := exec.Command("pdftoppm", "-r", "200", "-gray", "-png", "-l", "3", s.file, at).CombinedOutput(); err != nil {
+			t.Fatalf("pdftoppm: %v: %s", err, out)
+		}
+		pages, err := filepath.Glob(at + "*.png")
+		if err != nil || len(pages) != 3 {
+			t.Fatal(err, pages)
+		}
+		for _, page := range pages {
+			out, err := exec.Command("zbarimg", "-q", "--raw", page).Output()
+			if err != nil || !strings.HasSuffix(strings.TrimSpace(string(out)), "/"+of) {
+				t.Errorf("%s: the code on %s says %q (%v), want the address of %s", paper, filepath.Base(page), out, err, of)
+			}
+		}
+	}
+}
