@@ -45,7 +45,7 @@ var bucketMix = &form.Calculator{
 func init() {
 	if form.Pages {
 		bucketMix.Example = form.Example{
-			Given: []form.Setting{{Name: "first-gravity", Text: "1.60"}, {Name: "first-volume", Text: "2 L"}, {Name: "second-gravity", Text: "1.30"}, {Name: "to", Text: "1.45"}, {Name: "first-stain", Text: "8"}},
+			Given: []form.Setting{{Name: "first-gravity", Text: "1.60"}, {Name: "first-volume", Text: "2 L"}, {Name: "second-gravity", Text: "1.25"}, {Name: "to", Text: "1.45"}, {Name: "first-stain", Text: "8"}},
 		}
 		bucketMix.Table = form.Table{
 			Down: "first-gravity", Values: []string{"1.50", "1.55", "1.60", "1.65", "1.70", "1.75"},

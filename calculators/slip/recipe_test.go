@@ -42,8 +42,8 @@ func TestBlendAndBack(t *testing.T) {
 
 // TestAlligation mixes two slips in the shares found for a number, and wants it.
 func TestAlligation(t *testing.T) {
-	share := ShareFor(1.45, 1.6, 1.3)
-	near(t, "gravity", Joined(share, 1.6, 1-share, 1.3), 1.45)
+	share := ShareFor(1.4, 1.6, 1.3)
+	near(t, "gravity", Joined(share, 1.6, 1-share, 1.3), 1.4)
 }
 
 // TestBrought brings buckets to a number, and wants the batch of that number and

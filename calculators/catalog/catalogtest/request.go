@@ -171,7 +171,11 @@ func amount(random *rand.Rand, c *form.Calculator, in *form.Input) string {
 			middle = q.Value
 		}
 	}
-	value := middle * (0.85 + 0.3*random.Float64())
+	spread := 0.3
+	if in.Kind == quantity.Gravity && in.Name == "to" {
+		spread = 0.1 // or few lie between two slips that are to be mixed to it
+	}
+	value := middle * (1 - spread/2 + spread*random.Float64())
 	if middle == 0 && in.Kind == quantity.Percent {
 		value = 0.6 * typical[in.Kind] * random.Float64()
 	}
