@@ -23,7 +23,7 @@ import (
 const (
 	lessonLimit = 25_000 // a lesson's page without its pictures, its styles and scripts
 	scriptLimit = 10_000 // of these the scripts
-	engineLimit = 1.45   // the calculators, as a multiple of an empty reactor
+	engineLimit = 1.30   // the calculators, as a multiple of an empty reactor
 )
 
 // gzipped returns the size of bytes as a server would send them.
