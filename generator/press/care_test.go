@@ -287,6 +287,10 @@ var forgetful = []struct{ name, file, old, new, want string }{
 	{"who may on that card", "pages/card.html", `{{if .Safety.Any}} {{template "care-mark" .Safety}}{{end}}</th>`, `</th>`, `page cards/index.html: it names "Stain wash" without its hazards`},
 	{"a lesson", "pages/lesson.html", `{{template "care-line" .Safety}}`, "", `page wash/thin.html: it names "stain-wash" without its hazards: Dust, with the instructor. The theme’s page "lesson"`},
 	{"notes for teaching", "pages/teaching.html", `{{template "care" .Safety}}`, "", `page teaching.html: it names "Thin a wash" without its hazards: Dust, with the instructor`},
+	{"a recipe", "pages/recipe.html", `{{template "care" .Safety}}`, ``, `page recipes/blue-slip.html: it names "Blue slip" without its hazards: Dust`},
+	{"the recipes", "pages/recipes.html", `{{template "care-line" .Safety}}`, ``, `page recipes/index.html: it names "Blue slip" without its hazards: Dust`},
+	{"a material", "pages/material.html", `{{template "care" .Safety}}`, ``, `page materials/yard-clay.html: it names "Yard clay" without its hazards: Dust`},
+	{"the register", "pages/materials.html", `{{template "care-line" .Safety}}`, ``, `page materials/index.html: it names "Yard clay" without its hazards: Dust`},
 	{"a piece that says nothing", "pieces/care.html", `: {{.Short}}`, ``, `the theme’s piece "care`},
 	{"a piece without the mask", "pieces/care.html", `{{- with .Wear}} {{word "care-wear"}}: {{template "listed" .}}.{{end}}`, ``, `the theme’s piece "care-line" does not say "a`},
 	{"a piece without who", "pieces/care.html", `{{with .Who}}{{template "who" .}}{{else}}`, `{{with .Who}}-{{else}}`, `the theme’s piece "care" does not say "with the instructor" of "Stain wash"`},
@@ -298,6 +302,7 @@ func TestNothingIsPublishedWithoutItsHazards(t *testing.T) {
 	c := harmful(t)
 	thin, _ := c.FindPage("units/wash/thin.md")
 	thin.Source = append(thin.Source, "\n```teaching\nPrepare\n: Ten tiles.\n```\n"...)
+	stock(c)
 	for _, f := range forgetful {
 		t.Run(f.name, func(t *testing.T) {
 			theme := copyTheme(t)
@@ -318,6 +323,15 @@ func TestNothingIsPublishedWithoutItsHazards(t *testing.T) {
 			}
 		})
 	}
+}
+
+// stock gives a course a clay that makes dust, and a slip of it.
+func stock(c *course.Course) {
+	sheet := course.Sheet{Supplier: "Supplier A (invented)", Date: "2026-01-10", ReadBy: "Nobody", Read: "2026-02-01", Review: "2028-02-01", Spots: course.Spots{}}
+	c.Materials = append(c.Materials, &course.Material{ID: "yard-clay", Own: true, Name: "Yard clay", What: "A clay.", Sheet: sheet,
+		Class: course.Class{Says: course.NotClassed}, Care: course.Care{Hazards: []string{"dust"}}})
+	c.Recipes = append(c.Recipes, &course.Recipe{ID: "blue-slip", Title: "Blue slip", About: "A slip.", Medium: "coloured-slip", States: []string{"wet"}, Cone: "6",
+		Base: []course.Share{{Material: "yard-clay", Amount: 100}}, Water: 75, Clear: course.NoClear, Food: "no"})
 }
 
 // faultsOf prints every page of an edition, and returns what goes wrong, a line

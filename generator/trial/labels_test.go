@@ -3,6 +3,7 @@
 package trial
 
 import (
+	"os"
 	"os/exec"
 	"path/filepath"
 	"strings"
@@ -25,6 +26,9 @@ const labelsOut = `[...document.querySelectorAll(".labels > div")].flatMap(sheet
 
 // labelsOn counts the labels of each sheet.
 const labelsOn = `[...document.querySelectorAll(".labels > div")].map(sheet => sheet.childElementCount)`
+
+// labelPapers are the ends of the addresses of labels, by the papers that they are for.
+var labelPapers = []string{"-a4.html", "-us.html"}
 
 // TestLabelsFit looks at every label: all that it says stands on it, large enough
 // to read, and the sheets have as many as they should.
@@ -50,12 +54,12 @@ func TestLabelsFit(t *testing.T) {
 // read the code on each sheet back.
 func TestLabelsAreScanned(t *testing.T) {
 	t.Parallel()
-	h := published(t)
+	h := publishedAt(t)
 	b := open(t)
 	of := h.one(t, "recipe")
 	name := strings.TrimSuffix(strings.TrimPrefix(of, "recipes/"), ".html")
-	for n, paper := range []string{"a4", "us"} {
-		b.visit(h.home + "labels/recipe-" + name + "-" + paper + ".html")
+	for n, paper := range labelPapers {
+		b.visit(h.home + "labels/recipe-" + name + paper)
 		s := b.print(papers[n])
 		if s.pages != 4 || !s.is(papers[n], false) {
 			t.Errorf("%s: %d pages of %g by %g points, want 4", paper, s.pages, s.width, s.height)
@@ -70,9 +74,36 @@ func TestLabelsAreScanned(t *testing.T) {
 		}
 		for _, page := range pages {
 			out, err := exec.Command("zbarimg", "-q", "--raw", page).Output()
-			if err != nil || !strings.HasSuffix(strings.TrimSpace(string(out)), "/"+of) {
+			if err != nil || strings.TrimSpace(string(out)) != whereItIs+of {
 				t.Errorf("%s: the code on %s says %q (%v), want the address of %s", paper, filepath.Base(page), out, err, of)
 			}
 		}
 	}
+}
+
+// whereItIs is where the handbook of publishedAt says that it is published.
+const whereItIs = "https://handbook.example/colour/"
+
+// publishedAt is the demo course as somebody publishes it who knows where.
+func publishedAt(t *testing.T) *handbook {
+	t.Helper()
+	content, dir := filepath.Join(t.TempDir(), "content"), filepath.Join(t.TempDir(), "handbook")
+	if err := os.CopyFS(content, os.DirFS(root+"/content")); err != nil {
+		t.Fatal(err)
+	}
+	settings, err := os.ReadFile(filepath.Join(content, "course.yaml"))
+	if err == nil {
+		err = os.WriteFile(filepath.Join(content, "course.yaml"), append(settings, "\npublished-at: "+whereItIs+"\n"...), 0o666)
+	}
+	if err == nil {
+		err = publishTo(dir, nil, "--content", content)
+	}
+	if err != nil {
+		t.Fatal(err)
+	}
+	h, err := serve(dir)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return h
 }

@@ -218,7 +218,7 @@ func (t labelText) fitted(f labelFormat) labelText {
 }
 
 // shortName is how long a name is that takes one line of the smallest label.
-const shortName = 12
+const shortName = 26
 
 // blankLetters is about how many letters go where a class is to be filled in.
 const blankLetters = 60
