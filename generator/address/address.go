@@ -31,6 +31,7 @@ const (
 	Materials   = "materials/index.html"
 	Recipes     = "recipes/index.html"
 	Labels      = "labels/index.html"
+	Wall        = "tiles/index.html"
 
 	CalculatorFolder = "calculators/" // where the calculators' own pages are
 )

@@ -122,6 +122,16 @@ func cone(v source.Value) string {
 	return ""
 }
 
+// ConeRank returns the place of a cone from the coolest on: 022 is 0, 01 is 21, 1 is
+// 22. It takes what a course may write.
+func ConeRank(cone string) int {
+	n, _ := strconv.Atoi(cone) // digits alone, by the form
+	if strings.HasPrefix(cone, "0") {
+		return 22 - n
+	}
+	return 21 + n
+}
+
 func readBodies(v source.Value) []Body {
 	var bodies []Body
 	seen := unique{}

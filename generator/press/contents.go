@@ -42,6 +42,7 @@ func (i *impression) extraLinks(at imprint.Place) []imprint.Link {
 		{address.Cards, "cards"},
 		{address.Recipes, "recipes"},
 		{address.Materials, "materials"},
+		{address.Wall, "wall"},
 		{address.Labels, "labels"},
 		{address.Book, "book"},
 		{address.Teaching, "teaching-page"},

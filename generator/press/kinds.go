@@ -35,6 +35,7 @@ var pageKinds = []pageKind{
 	{kind("material", "", 0, 0), ofRegister((*register.Register).MaterialPages)},
 	{kind("recipes", "", 0, 0), ofRegister((*register.Register).Recipes)},
 	{kind("recipe-page", "", 0, 0), ofRegister((*register.Register).RecipePages)},
+	{kind("wall", "", 0, 0), ofRegister((*register.Register).Wall)},
 	{kind("labels", "", 0, 0), ofRegister((*register.Register).Labels)},
 	{kind("label", "", 0, 0), ofRegister((*register.Register).LabelPages)},
 	{kind("teaching-page", "", 0, 0), ofGathered((*gathered.Gathered).Teaching)},

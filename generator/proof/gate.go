@@ -98,23 +98,10 @@ func (g *gate) used(s course.Share) *course.Material {
 
 // tooHot reports a colour that is lost at the recipe's cone.
 func (g *gate) tooHot(r *course.Recipe, s course.Share, m *course.Material) {
-	if m.HighestCone != "" && r.Cone != "" && coneRank(r.Cone) > coneRank(m.HighestCone) {
+	if m.HighestCone != "" && r.Cone != "" && course.ConeRank(r.Cone) > course.ConeRank(m.HighestCone) {
 		g.report(s.Spots.Of("material"), finding.RecipeCone, fmt.Sprintf("%s stands cone %s at the most, and the recipe goes to cone %s", m.Name, m.HighestCone, r.Cone),
 			"Take a colour made for that heat, or fire lower.")
 	}
-}
-
-// coneRank returns the place of a cone from the coolest on: 022 is 0, 01 is 21, 1
-// is 22. It takes what course.yaml takes.
-func coneRank(cone string) int {
-	n := 0
-	for _, digit := range cone {
-		n = 10*n + int(digit-'0')
-	}
-	if strings.HasPrefix(cone, "0") {
-		return 22 - n
-	}
-	return 21 + n
 }
 
 // spoiled reports a colour that the clear over it spoils.

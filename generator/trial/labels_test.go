@@ -34,9 +34,15 @@ var labelPapers = []string{"-a4.html", "-us.html"}
 // to read, and the sheets have as many as they should.
 func TestLabelsFit(t *testing.T) {
 	t.Parallel()
-	h := published(t)
+	h := publishedAt(t) // with codes, which take room
 	want := map[string]string{"-a4.html": "1 8 14 44", "-us.html": "1 8 14 40"}
-	tour(t, h.all(t, "label"), func(b *tab, address string) {
+	every, n := []string(nil), 0
+	for _, address := range h.all(t, "label") { // half of them, in turn on both papers
+		if n++; n%4 < 2 {
+			every = append(every, address)
+		}
+	}
+	tour(t, every, func(b *tab, address string) {
 		call(b, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"})
 		b.size(1000, 900)
 		b.visit(h.home + address)
@@ -72,10 +78,11 @@ func TestLabelsAreScanned(t *testing.T) {
 		if err != nil || len(pages) != 3 {
 			t.Fatal(err, pages)
 		}
-		for _, page := range pages {
+		for i, page := range pages {
 			out, err := exec.Command("zbarimg", "-q", "--raw", page).Output()
-			if err != nil || strings.TrimSpace(string(out)) != whereItIs+of {
-				t.Errorf("%s: the code on %s says %q (%v), want the address of %s", paper, filepath.Base(page), out, err, of)
+			want := strings.Repeat(whereItIs+of+"\n", []int{1, 8, 14}[i])
+			if err != nil || string(out) != want {
+				t.Errorf("%s: the codes on %s say %q (%v), want the address of %s on each label", paper, filepath.Base(page), out, err, of)
 			}
 		}
 	}

@@ -25,9 +25,9 @@ type labelFormat struct {
 // labelFormats lists them, the largest first.
 var labelFormats = []labelFormat{
 	{Class: "large", A4: 1, US: 1, Whole: true, Roomy: true, letters: 6000},
-	{Class: "bucket", A4: 8, US: 8, Whole: true, Roomy: true, letters: 460},
-	{Class: "tub", A4: 14, US: 14, Roomy: true, letters: 200},
-	{Class: "cup", A4: 44, US: 40, letters: 70},
+	{Class: "bucket", A4: 8, US: 8, Whole: true, Roomy: true, letters: 540},
+	{Class: "tub", A4: 14, US: 14, Roomy: true, letters: 235},
+	{Class: "cup", A4: 44, US: 40, letters: 68},
 }
 
 // usLetter is the paper of those who measure in ounces and gallons.
@@ -172,8 +172,11 @@ func (r *Register) label(at imprint.Place, title, paper string, of imprint.Link,
 // which the small one then says.
 func (t labelText) fitted(f labelFormat) labelText {
 	room := f.letters
-	if !f.Roomy {
-		room -= max(0, len(t.Name)-shortName)
+	if !f.Roomy && len(t.Name) > shortName {
+		room -= cupLine
+	}
+	if !f.Roomy && t.InClass.Invented {
+		room -= cupLine
 	}
 	if !f.Whole {
 		t.On = nil
@@ -217,8 +220,12 @@ func (t labelText) fitted(f labelFormat) labelText {
 	return t
 }
 
-// shortName is how long a name is that takes one line of the smallest label.
-const shortName = 26
+// Of the smallest label: how long a name is that takes one line, and how many letters
+// a line has.
+const (
+	shortName = 22
+	cupLine   = 34
+)
 
 // blankLetters is about how many letters go where a class is to be filled in.
 const blankLetters = 60

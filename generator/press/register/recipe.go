@@ -49,9 +49,15 @@ type recipeView struct {
 	Order      orderView
 	Parts      []partView
 	Calculator any // what the piece "calculator" prints
-	Versions   []course.Version
+	Versions   []versionView
 	Recipes    string
 	Label      string
+}
+
+// versionView is a version of a recipe, and the tile that proves it.
+type versionView struct {
+	course.Version
+	Proof imprint.Link // without an address where no such tile hangs; without a title where none is named
 }
 
 // partView is a material of a recipe, and what its sheet says in a few words.
@@ -127,7 +133,7 @@ func (r *Register) recipe(recipe *course.Recipe, at imprint.Place) (imprint.Page
 		InClass:  classOf(r.materialsOf(recipe)...),
 		Order:    r.order(recipe, nil, at),
 		Parts:    r.parts(recipe, at),
-		Versions: recipe.Versions,
+		Versions: r.versions(recipe, at),
 		Recipes:  at.To(address.Recipes),
 		Label:    r.frame.WhereThere(at, address.RecipeLabel(recipe.ID, r.paper())),
 	}
@@ -196,6 +202,19 @@ func (r *Register) parts(recipe *course.Recipe, at imprint.Place) []partView {
 	}
 	for _, s := range recipe.Additions {
 		add(s, true)
+	}
+	return all
+}
+
+// versions lists what became of a recipe.
+func (r *Register) versions(recipe *course.Recipe, at imprint.Place) []versionView {
+	var all []versionView
+	for _, v := range recipe.Versions {
+		view := versionView{Version: v}
+		if v.Tile != "" {
+			view.Proof = r.tileLink(v.Tile, at)
+		}
+		all = append(all, view)
 	}
 	return all
 }
