@@ -30,6 +30,7 @@ type Material struct {
 
 	Density     float64  // g/mL, of the dry powder or of the liquid; 0: not said
 	Quartz      string   // percent by mass, none or unknown; may be empty
+	QuartzBy    bool     // the sheet of this tub says so, not the program of all of its kind
 	Metals      []string // words for metals in it
 	HighestCone string   // above it the colour is lost; may be empty
 	SpoiledBy   []string // what in a clear spoils its colour
@@ -118,6 +119,7 @@ func (l *loader) material(id string, root source.Value, kinds unique) *Material 
 	f := root.Merged(materialKeys...)
 	m := l.readMaterial(id, f, true)
 	m.Is = is.Text()
+	m.QuartzBy = !f.Get("quartz").Absent() && !f.Get("quartz").Inherited()
 	m.Sheet = readSheet(f.Get("sheet"))
 	m.Class = Class{
 		Says:        f.Get("classified").Choice(Classed, NotClassed, ClassedOpen),

@@ -97,7 +97,7 @@ func (r *Reading) Gravity(recipe *course.Recipe) float64 {
 	base, added := r.densities(recipe)
 	dry := 100 + over
 	gravity := (dry + recipe.Water) / (dry/slip.Mixed(base, over, added) + recipe.Water)
-	return float64(int(1000*gravity+0.5)) / 1000
+	return float64(int(1e5*gravity+0.5)) / 1e5 // so that its water comes out to the gram
 }
 
 // Weigh works a recipe out: what is weighed, in order, for a batch of some size.

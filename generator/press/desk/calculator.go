@@ -115,13 +115,15 @@ func (r *Calculators) View(c *form.Calculator, fill []markup.Setting, number int
 }
 
 // Fixed makes the view of a calculator of which the page fills in some inputs for
-// good, as a recipe does its parts: their boxes are out of sight.
+// good, as a recipe does its parts: their boxes are out of sight, and so is the
+// worked example, which is of something else.
 func (r *Calculators) Fixed(c *form.Calculator, fill []markup.Setting, fixed []string, number int, at imprint.Place) (any, error) {
 	view, err := r.View(c, fill, number, at)
 	v, ok := view.(calculatorView)
 	if err != nil || !ok {
 		return view, err
 	}
+	v.Standing = ""
 	for _, list := range []*[]Choice{&v.First, &v.More} {
 		*list = slices.DeleteFunc(*list, func(choice Choice) bool {
 			away := !choice.Several() && slices.Contains(fixed, choice.Sides[0][0].Name)

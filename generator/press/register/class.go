@@ -17,6 +17,7 @@ type classView struct {
 	Statements  []string
 	Precautions []string
 	Not         bool     // the sheet says that it is not classified
+	Mixed       bool     // of several materials together
 	Unclear     []string // of which nobody could tell: their names
 	Invented    bool     // a sheet behind it is made up, for teaching
 }
@@ -27,7 +28,7 @@ type pictogram struct{ Icon, Name string }
 // classOf puts the classes of some materials together: every statement, each once,
 // and what they call for by the standard's own rules.
 func classOf(materials ...*course.Material) classView {
-	v := classView{Not: len(materials) > 0}
+	v := classView{Not: len(materials) > 0, Mixed: len(materials) > 1}
 	var codes, precautions []string
 	for _, m := range materials {
 		codes, precautions = append(codes, m.Class.Statements...), append(precautions, m.Class.Precautions...)
@@ -43,7 +44,9 @@ func classOf(materials ...*course.Material) classView {
 			v.Pictograms = append(v.Pictograms, pictogram{strings.ToLower(s.Number), s.Name})
 		}
 	}
-	slices.SortStableFunc(codes, func(a, b string) int { return cmp.Or(cmp.Compare(grade(a), grade(b)), cmp.Compare(a, b)) })
+	slices.SortStableFunc(codes, func(a, b string) int {
+		return cmp.Or(cmp.Compare(grade(a), grade(b)), cmp.Compare(breathed(a), breathed(b)), cmp.Compare(a, b))
+	})
 	v.Statements, v.Precautions = inWords(codes), inWords(milder(slices.Sorted(slices.Values(precautions))))
 	return v
 }
@@ -52,6 +55,14 @@ func classOf(materials ...*course.Material) classView {
 // come first, since a small label has no room for all.
 func grade(code string) int {
 	if ghs.Signal([]string{code}) == ghs.Danger {
+		return 0
+	}
+	return 1
+}
+
+// breathed is 0 for a statement of what harms when it is breathed in, 1 for others.
+func breathed(code string) int {
+	if ghs.Respiratory(code) {
 		return 0
 	}
 	return 1

@@ -25,8 +25,8 @@ type labelFormat struct {
 // labelFormats lists them, the largest first.
 var labelFormats = []labelFormat{
 	{Class: "large", A4: 1, US: 1, Whole: true, Roomy: true, letters: 6000},
-	{Class: "bucket", A4: 8, US: 8, Whole: true, Roomy: true, letters: 540},
-	{Class: "tub", A4: 14, US: 14, Roomy: true, letters: 235},
+	{Class: "bucket", A4: 8, US: 8, Whole: true, Roomy: true, letters: 500},
+	{Class: "tub", A4: 14, US: 14, Roomy: true, letters: 210},
 	{Class: "cup", A4: 44, US: 40, letters: 68},
 }
 
@@ -36,12 +36,13 @@ const usLetter = "us"
 // labelView is the labels of one thing, on one paper.
 type labelView struct {
 	imprint.Framed
-	Of     imprint.Link
-	Labels string       // the list of all labels
-	Paper  string       // "a4" or "us"
-	Other  imprint.Link // the same on the other paper
-	Sheets []labelSheet
-	Coded  bool // they bear a QR code
+	Of       imprint.Link
+	Labels   string       // the list of all labels
+	Paper    string       // "a4" or "us"
+	Other    imprint.Link // the same on the other paper
+	Sheets   []labelSheet
+	Coded    bool // they bear a QR code
+	Invented bool // a sheet behind them is made up
 }
 
 // labelSheet is a sheet of equal labels.
@@ -68,8 +69,9 @@ type labelText struct {
 	Marks       []string      // of the hazards, where there is room for no more
 	Wear        []string
 	Who         string
-	Food        bool   // of a recipe: it may be where food touches, as it was tested
-	Owner       string // the studio
+	Food        bool             // of a recipe: it may be where food touches, as it was tested
+	Owner       string           // the studio
+	Tub         *course.Material // of a tub; nil for what was mixed here
 	QR          template.HTML
 }
 
@@ -143,7 +145,7 @@ func (r *Register) LabelPages() []imprint.Sheet {
 // label makes the sheets of one thing on one paper.
 func (r *Register) label(at imprint.Place, title, paper string, of imprint.Link, where func(paper string) string, text labelText) (imprint.PageView, error) {
 	v := labelView{Framed: imprint.Framed{Shell: r.frame.Shell(at, imprint.About{Kind: "label", Title: title, Description: r.Say("labels-description"), Gathered: true})},
-		Of: of, Paper: paper, Labels: at.To(address.Labels), Coded: r.reading.Course.PublishedAt != ""}
+		Of: of, Paper: paper, Labels: at.To(address.Labels), Invented: text.InClass.Invented, Coded: r.reading.Course.PublishedAt != ""}
 	for _, other := range papers {
 		if other != paper {
 			v.Other = imprint.Link{Title: r.paperName(other), Address: at.To(where(other))}
@@ -184,14 +186,22 @@ func (t labelText) fitted(f labelFormat) labelText {
 	for range t.InClass.Unclear {
 		room -= blankLetters
 	}
-	fits := func(text string) bool {
-		if room -= len(text) + 2; room < 0 {
-			t.More = true
-		}
-		return room >= 0
+	if t.Tub != nil && f.Whole {
+		room -= blankLetters + len(t.Tub.Storage)
 	}
-	for _, s := range t.InClass.Statements {
-		if fits(s) {
+	if t.Who != "" && f.Roomy {
+		room -= whoLetters
+	}
+	fits := func(text string) bool {
+		if room < len(text)+2 {
+			t.More = true
+			return false
+		}
+		room -= len(text) + 2
+		return true
+	}
+	for n, s := range t.InClass.Statements {
+		if fits(s) || n == 0 { // the gravest always stands
 			t.Statements = append(t.Statements, s)
 		}
 	}
@@ -227,13 +237,16 @@ const (
 	cupLine   = 34
 )
 
+// whoLetters is about how many letters it takes to say who may.
+const whoLetters = 25
+
 // blankLetters is about how many letters go where a class is to be filled in.
 const blankLetters = 60
 
 // recipeText is what the label of a recipe's bucket says.
 func (r *Register) recipeText(recipe *course.Recipe, at imprint.Place) labelText {
-	safety := r.Care(at, r.mixingCare(recipe)...)
-	t := labelText{Name: recipe.Title, Mixed: true, Gravity: r.figure(r.reading.Gravity(recipe)), InClass: classOf(r.materialsOf(recipe)...),
+	safety := r.Care(at, r.wetCare(recipe)...)
+	t := labelText{Name: recipe.Title, Mixed: true, Gravity: r.gravity(recipe), InClass: classOf(r.materialsOf(recipe)...),
 		Hazards: safety.Hazards, Wear: safety.Wear, Who: safety.Who, Food: recipe.Food == "yes", Owner: r.reading.Course.Studio.Name}
 	if len(recipe.Versions) > 0 {
 		newest := slices.MaxFunc(recipe.Versions, func(a, b course.Version) int { return a.Number - b.Number })
@@ -245,7 +258,7 @@ func (r *Register) recipeText(recipe *course.Recipe, at imprint.Place) labelText
 	}
 	t.Parts = strings.Join(parts, ", ")
 	if m, there := r.Decoration.FindMedium(recipe.Medium); there {
-		on, not := r.whereOn(recipe, *m, at)
+		on, not, _ := r.whereOn(recipe, *m, at)
 		for _, s := range on {
 			t.On = append(t.On, s.Title)
 		}
@@ -256,12 +269,26 @@ func (r *Register) recipeText(recipe *course.Recipe, at imprint.Place) labelText
 	return t
 }
 
+// wetCare is the safety of a bucket that is mixed: nobody weighs powder from it any
+// more, and what dries on its rim is dust.
+func (r *Register) wetCare(recipe *course.Recipe) []course.Care {
+	var rows []course.Care
+	for _, row := range r.mixingCare(recipe) {
+		wet := course.Care{Who: row.Who}
+		for _, id := range row.Hazards {
+			if id == "dry-powder" || id == "stain-powder" {
+				id = "dust"
+			}
+			wet.Hazards = append(wet.Hazards, id)
+		}
+		rows = append(rows, wet)
+	}
+	return rows
+}
+
 // materialText is what the label of a material's tub says.
 func (r *Register) materialText(m *course.Material, at imprint.Place) labelText {
-	safety := r.Care(at, m.Care)
-	t := labelText{Name: m.Name, Parts: m.What, InClass: classOf(m), Hazards: safety.Hazards, Wear: safety.Wear, Who: safety.Who, Owner: r.reading.Course.Studio.Name}
-	for _, w := range m.Wear {
-		t.Wear = care.AppendNew(t.Wear, w)
-	}
+	safety := r.materialSafety(m, at)
+	t := labelText{Name: m.Name, Parts: m.What, Tub: m, InClass: classOf(m), Hazards: safety.Hazards, Wear: safety.Wear, Who: safety.Who, Owner: r.reading.Course.Studio.Name}
 	return t
 }

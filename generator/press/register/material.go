@@ -23,13 +23,11 @@ type materialsView struct {
 
 // tubView is a material in the register.
 type tubView struct {
-	Of       imprint.Link
-	Safety   care.Care
-	Class    classView
-	Sheet    course.Sheet
-	Wear     []string
-	Storage  string
-	Supplier string
+	Of      imprint.Link
+	Safety  care.Care
+	Class   classView
+	Sheet   course.Sheet
+	Storage string
 }
 
 // genericView is what is true of all of a kind.
@@ -44,8 +42,7 @@ type materialView struct {
 	imprint.Framed
 	course.Material
 	Safety    care.Care
-	Worn      []string // what to wear, beside what the hazards say
-	Weighs    string   // its density in words; empty where nothing is said
+	Weighs    string // its density in words; empty where nothing is said
 	InClass   classView
 	OfGeneric *course.Material // what it lies over; nil where it says all by itself
 	Recipes   []imprint.Link   // that it is in
@@ -63,7 +60,7 @@ func (r *Register) Materials() []imprint.Sheet {
 		v := materialsView{Framed: imprint.Framed{Shell: r.frame.Shell(at, imprint.About{Kind: "materials", Title: title, Description: description, Gathered: true})},
 			Recipes: r.frame.WhereThere(at, address.Recipes), Labels: r.frame.WhereThere(at, address.Labels)}
 		for _, m := range byName(r.reading.Course.Materials) {
-			v.Tubs = append(v.Tubs, tubView{Of: materialLink(at, m), Safety: r.Care(at, m.Care), Class: classOf(m), Sheet: m.Sheet, Wear: m.Wear, Storage: m.Storage})
+			v.Tubs = append(v.Tubs, tubView{Of: materialLink(at, m), Safety: r.materialSafety(m, at), Class: classOf(m), Sheet: m.Sheet, Storage: m.Storage})
 		}
 		for _, g := range byName(r.reading.Course.GenericMaterials) {
 			v.Generic = append(v.Generic, genericView{ID: at.ID(g.ID), Name: g.Name, What: g.What, Role: g.Role, SheetSays: g.SheetSays, CAS: g.CAS, Own: r.ownOf(at, g.ID)})
@@ -104,15 +101,10 @@ func (r *Register) material(m *course.Material, at imprint.Place) materialView {
 	v := materialView{
 		Framed:   imprint.Framed{Shell: r.frame.Shell(at, imprint.About{Kind: "material", Title: m.Name, Description: m.What, Gathered: true})},
 		Material: *m,
-		Safety:   r.Care(at, m.Care),
+		Safety:   r.materialSafety(m, at),
 		InClass:  classOf(m),
 		Register: at.To(address.Materials),
 		Label:    r.frame.WhereThere(at, address.MaterialLabel(m.ID, r.paper())),
-	}
-	for _, w := range m.Wear {
-		if !slices.Contains(v.Safety.Wear, w) {
-			v.Worn = append(v.Worn, w)
-		}
 	}
 	if m.Density > 0 {
 		v.Weighs = r.figure(m.Density)
@@ -131,7 +123,7 @@ func (r *Register) owedByMaterials() []care.Owed {
 	at := imprint.Place{Page: address.Materials}
 	var all []care.Owed
 	for _, m := range r.reading.Course.Materials {
-		c := r.Care(at, m.Care)
+		c := r.materialSafety(m, at)
 		all = append(all, care.Owed{Name: m.Name, Form: care.Line, Care: c}, care.Owed{Name: m.Name, Form: care.Who, Care: c})
 	}
 	return all
@@ -142,7 +134,7 @@ func (r *Register) Owes() map[string]func() []care.Owed {
 	all := map[string]func() []care.Owed{address.Materials: r.owedByMaterials, address.Recipes: r.owedByRecipes}
 	for _, m := range r.reading.Course.Materials {
 		all[address.Material(m.ID)] = func() []care.Owed {
-			return []care.Owed{{Name: m.Name, Form: care.Whole, Care: r.Care(imprint.Place{Page: address.Material(m.ID)}, m.Care)}}
+			return []care.Owed{{Name: m.Name, Form: care.Whole, Care: r.materialSafety(m, imprint.Place{Page: address.Material(m.ID)})}}
 		}
 	}
 	for _, recipe := range r.reading.Course.Recipes {

@@ -2,6 +2,7 @@ package register
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strconv"
 	"strings"
@@ -43,6 +44,7 @@ type recipeView struct {
 	Medium     imprint.Link
 	States     []imprint.Link
 	Not        []imprint.Link // the states that its medium never goes on
+	Untried    []imprint.Link // the others
 	Clear      *imprint.Link  // nil where it stays bare
 	Safety     care.Care
 	InClass    classView
@@ -50,6 +52,7 @@ type recipeView struct {
 	Parts      []partView
 	Calculator any // what the piece "calculator" prints
 	Versions   []versionView
+	Tiles      []tileView // those that failed first
 	Recipes    string
 	Label      string
 }
@@ -129,17 +132,18 @@ func (r *Register) recipe(recipe *course.Recipe, at imprint.Place) (imprint.Page
 	v := recipeView{
 		Framed:   imprint.Framed{Shell: r.frame.Shell(at, imprint.About{Kind: "recipe", Title: recipe.Title, Description: recipe.About, Desk: true, Gathered: true})},
 		Of:       recipe,
-		Safety:   r.Care(at, r.mixingCare(recipe)...),
+		Safety:   r.recipeSafety(recipe, at),
 		InClass:  classOf(r.materialsOf(recipe)...),
 		Order:    r.order(recipe, nil, at),
 		Parts:    r.parts(recipe, at),
 		Versions: r.versions(recipe, at),
+		Tiles:    r.tilesOf(recipe, at),
 		Recipes:  at.To(address.Recipes),
 		Label:    r.frame.WhereThere(at, address.RecipeLabel(recipe.ID, r.paper())),
 	}
 	if m, there := r.Decoration.FindMedium(recipe.Medium); there {
 		v.Medium = imprint.Link{Title: m.Name, Address: at.To(address.Medium(m.ID))}
-		v.States, v.Not = r.whereOn(recipe, *m, at)
+		v.States, v.Not, v.Untried = r.whereOn(recipe, *m, at)
 	}
 	if clear, there := r.reading.Course.FindMaterial(recipe.Clear); there {
 		link := materialLink(at, clear)
@@ -163,9 +167,9 @@ func (r *Register) mixingCare(recipe *course.Recipe) []course.Care {
 	return rows
 }
 
-// whereOn lists the states that a recipe goes on, and those that its medium never
-// does.
-func (r *Register) whereOn(recipe *course.Recipe, m course.Medium, at imprint.Place) (on, not []imprint.Link) {
+// whereOn lists the states that a recipe goes on, those that its medium never does,
+// and those of which the recipe says nothing.
+func (r *Register) whereOn(recipe *course.Recipe, m course.Medium, at imprint.Place) (on, not, untried []imprint.Link) {
 	for _, s := range r.Decoration.States {
 		link := imprint.Link{Title: s.Name, Address: at.To(address.State(s.ID))}
 		switch {
@@ -173,9 +177,11 @@ func (r *Register) whereOn(recipe *course.Recipe, m course.Medium, at imprint.Pl
 			on = append(on, link)
 		case m.On[s.ID].Verdict == course.Never:
 			not = append(not, link)
+		default:
+			untried = append(untried, link)
 		}
 	}
-	return on, not
+	return on, not, untried
 }
 
 // parts lists what a recipe is made of.
@@ -227,7 +233,7 @@ func (r *Register) figure(n float64) string {
 // order makes the weighing order of a recipe for a batch of some size.
 func (r *Register) order(recipe *course.Recipe, size []form.Setting, at imprint.Place) orderView {
 	answer := r.reading.Weigh(recipe, size)
-	v := orderView{Title: recipe.Title, Mesh: recipe.Mesh, Safety: r.Care(at, r.mixingCare(recipe)...), Number: r.figure(r.reading.Gravity(recipe))}
+	v := orderView{Title: recipe.Title, Mesh: recipe.Mesh, Safety: r.recipeSafety(recipe, at), Number: r.gravity(recipe)}
 	for _, row := range answer.Rows {
 		v.Rows = append(v.Rows, orderRow{row[0].Text, withUnit(row[2]), withUnit(row[3])})
 	}
@@ -236,10 +242,30 @@ func (r *Register) order(recipe *course.Recipe, size []form.Setting, at imprint.
 		if m, there := r.reading.Course.FindMaterial(s.Material); there {
 			name = m.Name
 		}
-		v.Water = append(v.Water, orderRow{What: name, Weigh: r.Say("recipe-by-water", r.figure(s.Amount))})
+		of := r.Say("recipe-by-water", r.figure(s.Amount))
+		if len(answer.Rows) > 0 { // the first is the water
+			of = r.figure(math.Round(answer.Rows[0][2].Value*s.Amount/10)/10) + " g, " + of
+		}
+		v.Water = append(v.Water, orderRow{What: name, Weigh: of})
 	}
 	v.Size = answer.Headline
+	for _, note := range answer.Notes {
+		if !slices.Contains(r.standingNotes(), note) {
+			v.Notes = append(v.Notes, note)
+		}
+	}
 	return v
+}
+
+// standingNotes are the notes that stand on the page of the calculator whatever is
+// weighed.
+func (r *Register) standingNotes() []string {
+	return r.calculators.List.Find(proof.RecipeCalculator).Notes
+}
+
+// gravity is the number of a recipe as it is mixed, to two places.
+func (r *Register) gravity(recipe *course.Recipe) string {
+	return strings.Replace(strconv.FormatFloat(r.reading.Gravity(recipe), 'f', 2, 64), ".", string(r.reading.Course.Decimal), 1)
 }
 
 // withUnit is a cell of an answer with its unit.
@@ -272,5 +298,5 @@ func (r *Register) owedByRecipes() []care.Owed {
 
 // owedByRecipe is the hazards of its materials and of its medium, before all else.
 func (r *Register) owedByRecipe(recipe *course.Recipe) []care.Owed {
-	return []care.Owed{{Name: recipe.Title, Form: care.Whole, Care: r.Care(imprint.Place{Page: address.Recipe(recipe.ID)}, r.mixingCare(recipe)...)}}
+	return []care.Owed{{Name: recipe.Title, Form: care.Whole, Care: r.recipeSafety(recipe, imprint.Place{Page: address.Recipe(recipe.ID)})}}
 }

@@ -5,8 +5,12 @@
 package register
 
 import (
+	"slices"
+	"strings"
+
 	"slipbook/generator/address"
 	"slipbook/generator/course"
+	"slipbook/generator/press/care"
 	"slipbook/generator/press/desk"
 	"slipbook/generator/press/imprint"
 	"slipbook/generator/press/table"
@@ -34,6 +38,43 @@ func (r *Register) recipeCare(recipe *course.Recipe) []course.Care {
 		rows = append(rows, m.Care)
 	}
 	return rows
+}
+
+// recipeSafety is the safety of mixing a recipe, with all that the sheets of its
+// materials say to wear.
+func (r *Register) recipeSafety(recipe *course.Recipe, at imprint.Place) care.Care {
+	c := r.Care(at, r.mixingCare(recipe)...)
+	for _, m := range r.materialsOf(recipe) {
+		c.Wear = worn(c.Wear, m.Wear...)
+	}
+	c.Wear = worn(nil, c.Wear...)
+	return c
+}
+
+// materialSafety is the safety of a tub, with what its sheet says to wear.
+func (r *Register) materialSafety(m *course.Material, at imprint.Place) care.Care {
+	c := r.Care(at, m.Care)
+	c.Wear = worn(nil, append(slices.Clone(c.Wear), m.Wear...)...)
+	return c
+}
+
+// worn appends what to wear, each once: nitrile gloves are gloves.
+func worn(all []string, more ...string) []string {
+	for _, w := range more {
+		told := false
+		for i, there := range all {
+			switch {
+			case there == w || strings.HasSuffix(there, " "+w):
+				told = true
+			case strings.HasSuffix(w, " "+there):
+				all[i], told = w, true
+			}
+		}
+		if !told {
+			all = append(all, w)
+		}
+	}
+	return all
 }
 
 // materialsOf lists the studio's entries of what a recipe is made of.

@@ -40,11 +40,10 @@ type hook struct {
 
 // tileView is a tile as it hangs.
 type tileView struct {
-	ID string
+	ID string // on the wall; on another page the way there
 	course.Tile
 	BodyName string
 	Clear    *imprint.Link // nil where it is bare
-	Version  int
 }
 
 // Wall is the wall, or nothing while no tile is written down.
@@ -154,4 +153,23 @@ func (r *Register) tileLink(code string, at imprint.Place) imprint.Link {
 		}
 	}
 	return imprint.Link{Title: code}
+}
+
+// tilesOf lists the tiles of a recipe, those that failed first: they warn.
+func (r *Register) tilesOf(recipe *course.Recipe, at imprint.Place) []tileView {
+	var failed, others []tileView
+	for _, t := range r.reading.Course.Tiles {
+		switch {
+		case t.Recipe != recipe.ID:
+		case t.Verdict == course.TileFailed:
+			failed = append(failed, r.tile(t, imprint.Place{}))
+		default:
+			others = append(others, r.tile(t, imprint.Place{}))
+		}
+	}
+	all := append(failed, others...)
+	for i := range all {
+		all[i].ID = at.To(address.Wall + "#" + TileID(all[i].Code))
+	}
+	return all
 }
