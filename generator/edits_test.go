@@ -142,7 +142,7 @@ func (w *writer) edit() string {
 		do   func() string
 	}{
 		{"words of a page", w.words}, {"words of a page", w.words}, {"words of a page", w.words}, {"title", w.title}, {"link", w.link},
-		{"glossary", w.glossary}, {"table", w.table}, {"hazard", w.hazard}, {"settings", w.settings}, {"picture", w.picture},
+		{"glossary", w.glossary}, {"table", w.table}, {"hazard", w.hazard}, {"settings", w.settings}, {"picture", w.picture}, {"register", w.stock}, {"register", w.stock},
 		{"new lesson", w.newLesson}, {"lesson gone", w.dropLesson}, {"lesson renamed", w.rename}, {"units in another order", w.order},
 		{"word of the theme", w.themeWord}, {"page of the theme", w.themePage}, {"broken", w.breakIt},
 	}
@@ -224,6 +224,23 @@ func (w *writer) table() string {
 
 func (w *writer) hazard() string {
 	put(w.content, "hazards.yaml", strings.Replace(w.text("hazards.yaml"), "harm: ", "harm: Mind this. ", 1))
+	return ""
+}
+
+// stock writes a clay and a slip of it, changes one of them, or takes both away.
+func (w *writer) stock() string {
+	const clay, slip = "materials/yard-clay.yaml", "recipes/yard-slip.yaml"
+	w.added++
+	switch _, there := w.content[slip]; {
+	case !there || w.r.IntN(3) == 0:
+		put(w.content, clay, fmt.Sprintf("name: Yard clay %d\nis: ball-clay\nsheet: {supplier: A, date: 2026-01-10, read-by: B, read: 2026-02-01, review: 2096-02-01}\nclassified: no\nhazards: [dust]\n", w.added))
+		put(w.content, slip, "title: Yard slip\nabout: A slip.\nmedium: coloured-slip\nstates: [wet]\ncone: 6\nbase: [{material: yard-clay, parts: 100}]\nwater: 75\nclear: none\nfood: no\n")
+	case w.r.IntN(4) == 0:
+		delete(w.content, clay)
+		delete(w.content, slip)
+	default:
+		put(w.content, slip, strings.Replace(w.text(slip), "title: ", "title: New ", 1))
+	}
 	return ""
 }
 

@@ -30,6 +30,7 @@ import (
 func (r *Reader) Load(fsys fs.FS) (*Course, finding.List) {
 	r.pages.Begin()
 	r.photos.Begin()
+	r.stock.Begin()
 	l := &loader{fsys: fsys, reader: r, listed: map[string]listing{}, course: &Course{
 		Language:   "en",
 		Decimal:    '.',

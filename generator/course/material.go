@@ -99,8 +99,8 @@ func (l *loader) materials() {
 	for id, item := range genericMaterials() {
 		kinds[id] = item
 	}
-	l.register(materialsFolder, "name: River ball clay", func(id string, root source.Value) {
-		l.course.Materials = append(l.course.Materials, l.material(id, root, kinds))
+	l.course.Materials = readStock(l, materialsFolder, "name: River ball clay", func(id string, root source.Value) *Material {
+		return l.material(id, root, kinds)
 	})
 	for _, id := range kinds.sorted() {
 		f := kinds[id].Fields(genericKeys...)

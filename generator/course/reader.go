@@ -25,6 +25,7 @@ type Reader struct {
 
 	pages  pool.Kept[pageKey, *keptPage]
 	photos pool.Kept[fileKey, *Picture] // sound ones
+	stock  pool.Kept[pageKey, any]      // sound files of the register: *Material or *Recipe
 }
 
 // fileKey tells files apart by the disk's own word: the size, and when it was

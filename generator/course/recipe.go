@@ -66,9 +66,7 @@ const mostShares = 12
 
 // recipes reads the studio's recipes.
 func (l *loader) recipes() {
-	l.register(recipesFolder, "title: White slip for cone 6", func(id string, root source.Value) {
-		l.course.Recipes = append(l.course.Recipes, l.recipe(id, root))
-	})
+	l.course.Recipes = readStock(l, recipesFolder, "title: White slip for cone 6", l.recipe)
 }
 
 func (l *loader) recipe(id string, root source.Value) *Recipe {

@@ -23,24 +23,48 @@ func (s Spots) Of(key string) finding.Spot {
 	return s[""]
 }
 
-// register reads each file of a folder of the register. A course may do without.
-func (l *loader) register(folder, example string, read func(id string, root source.Value)) {
-	for _, name := range l.listing(folder).names() {
-		file := path.Join(folder, name)
-		id, ok := strings.CutSuffix(name, ".yaml")
-		switch {
-		case !ok:
-			l.stray(file, "Rename it so that it ends in .yaml, or move it out of the content folder.")
-			continue
-		case !source.IsID(id) || source.IsDevice(id):
-			l.report(file, finding.IDForm, "`"+id+"` cannot be an id", "Rename the file: small letters a to z, digits, and single hyphens between them, such as `river-ball-clay.yaml`.")
-			continue
-		case id == "index":
-			l.report(file, finding.SharedAddress, "`index` is the address of the list of them all", "Rename the file after what it is of.")
+// readStock reads each file of a folder of the register, or takes it as it was read
+// before: at a save few of them change. A course may do without.
+func readStock[T any](l *loader, folder, example string, read func(id string, root source.Value) T) []T {
+	var all []T
+	for _, entry := range l.listing(folder) {
+		file := path.Join(folder, entry.Name())
+		id, ok := l.stockID(file)
+		if !ok {
 			continue
 		}
-		if root := l.yaml(file, example); !root.Absent() {
-			read(id, root)
+		info, _ := entry.Info() // without it nothing is kept
+		key, mayKeep := keyOf(file, info)
+		kept := pageKey{key, l.tables}
+		if value, there := l.reader.stock.Get(kept); mayKeep && there {
+			all = append(all, value.(T))
+			continue
+		}
+		root := l.yaml(file, example)
+		if root.Absent() {
+			continue
+		}
+		value := read(id, root)
+		if all = append(all, value); mayKeep && l.open[len(l.open)-1].Found == nil {
+			l.reader.stock.Put(kept, value)
 		}
 	}
+	return all
+}
+
+// stockID returns the id that the name of a file of the register gives to what it
+// holds, and reports a name that gives none.
+func (l *loader) stockID(file string) (id string, ok bool) {
+	id, ok = strings.CutSuffix(path.Base(file), ".yaml")
+	switch {
+	case !ok:
+		l.stray(file, "Rename it so that it ends in .yaml, or move it out of the content folder.")
+	case !source.IsID(id) || source.IsDevice(id):
+		l.report(file, finding.IDForm, "`"+id+"` cannot be an id", "Rename the file: small letters a to z, digits, and single hyphens between them, such as `river-ball-clay.yaml`.")
+		ok = false
+	case id == "index":
+		l.report(file, finding.SharedAddress, "`index` is the address of the list of them all", "Rename the file after what it is of.")
+		ok = false
+	}
+	return id, ok
 }
