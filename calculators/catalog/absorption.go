@@ -49,7 +49,7 @@ var absorption = &form.Calculator{
 func init() {
 	if form.Pages {
 		absorption.Example = form.Example{
-			Given: []form.Setting{{Name: "dry", Text: "62.41 58.93 60.20 61.77 59.48 g"}, {Name: "soaked", Text: "63.92 60.29 61.66 63.21 60.87 g"}, {Name: "suspended", Text: "36.12 34.08 34.83 35.73 34.41 g"}, {Name: "mass-resolution", Text: "0.01 g"}},
+			Given: []form.Setting{{Name: "dry", Text: "62.41 58.93 60.20 61.77 59.48"}, {Name: "soaked", Text: "63.92 60.29 61.66 63.21 60.87"}, {Name: "suspended", Text: "36.12 34.08 34.83 35.73 34.41"}, {Name: "mass-resolution", Text: "0.01 g"}},
 		}
 		absorption.Table = form.Table{
 			Down: "soaked", Values: []string{"100 g", "100.5 g", "101 g", "102 g", "103 g", "105 g", "108 g", "110 g", "115 g"},
