@@ -218,12 +218,21 @@ const holdPauses = `(() => {
 	return true
 })()`
 
-// numberOf is the first number of an example and one more than it: the same
-// answer again would be nothing to speak of.
+// numberOf is the first number of an example with which the answer in words changes
+// when it is one more: the same answer again would be nothing to speak of.
 func numberOf(t *testing.T, c *engine.Calculator) (input, other string) {
-	for _, s := range c.Example.Given {
-		if n, err := strconv.ParseFloat(strings.Fields(s.Text)[0], 64); err == nil {
-			return s.Name, strconv.FormatFloat(n+1, 'f', -1, 64)
+	base := catalog.Solve(c.Name, c.Example.Given, settings(t)).Headline
+	for i, s := range c.Example.Given {
+		first, rest, _ := strings.Cut(s.Text, " ")
+		n, err := strconv.ParseFloat(first, 64)
+		if err != nil {
+			continue
+		}
+		more := strconv.FormatFloat(n+1, 'f', -1, 64)
+		given := slices.Clone(c.Example.Given)
+		given[i].Text = strings.TrimSpace(more + " " + rest)
+		if catalog.Solve(c.Name, given, settings(t)).Headline != base {
+			return s.Name, more
 		}
 	}
 	first := c.Input(c.Example.Given[0].Name)
