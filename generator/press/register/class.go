@@ -39,8 +39,9 @@ func classOf(materials ...*course.Material) classView {
 		}
 	}
 	v.Signal = ghs.Signal(codes)
+	shown := ghs.Pictograms(codes)
 	for _, s := range ghs.Symbols() {
-		if slices.Contains(ghs.Pictograms(codes), s.Number) {
+		if slices.Contains(shown, s.Number) {
 			v.Pictograms = append(v.Pictograms, pictogram{strings.ToLower(s.Number), s.Name})
 		}
 	}

@@ -67,7 +67,7 @@ type labelText struct {
 	More        bool          // not all fitted
 	Hazards     []care.Hazard // likewise
 	Marks       []string      // of the hazards, where there is room for no more
-	Wear        []string
+	Wear        []string      // of a tub: all that its hazards and its sheet say
 	Who         string
 	Food        bool             // of a recipe: it may be where food touches, as it was tested
 	Owner       string           // the studio
@@ -187,7 +187,7 @@ func (t labelText) fitted(f labelFormat) labelText {
 		room -= blankLetters
 	}
 	if t.Tub != nil && f.Whole {
-		room -= blankLetters + len(t.Tub.Storage)
+		room -= blankLetters + len(t.Tub.Storage) + len(strings.Join(t.Wear, ", "))
 	}
 	if t.Who != "" && f.Roomy {
 		room -= whoLetters
@@ -247,7 +247,7 @@ const blankLetters = 60
 func (r *Register) recipeText(recipe *course.Recipe, at imprint.Place) labelText {
 	safety := r.Care(at, r.wetCare(recipe)...)
 	t := labelText{Name: recipe.Title, Mixed: true, Gravity: r.gravity(recipe), InClass: classOf(r.materialsOf(recipe)...),
-		Hazards: safety.Hazards, Wear: safety.Wear, Who: safety.Who, Food: recipe.Food == "yes", Owner: r.reading.Course.Studio.Name}
+		Hazards: safety.Hazards, Who: safety.Who, Food: recipe.Food == "yes", Owner: r.reading.Course.Studio.Name}
 	if len(recipe.Versions) > 0 {
 		newest := slices.MaxFunc(recipe.Versions, func(a, b course.Version) int { return a.Number - b.Number })
 		t.Version = &newest
@@ -270,8 +270,12 @@ func (r *Register) recipeText(recipe *course.Recipe, at imprint.Place) labelText
 }
 
 // wetCare is the safety of a bucket that is mixed: nobody weighs powder from it any
-// more, and what dries on its rim is dust.
+// more, and what dries on its rim is dust. A course without that hazard keeps those of
+// the powders.
 func (r *Register) wetCare(recipe *course.Recipe) []course.Care {
+	if !slices.ContainsFunc(r.Decoration.Hazards, func(h course.Hazard) bool { return h.ID == "dust" }) {
+		return r.mixingCare(recipe)
+	}
 	var rows []course.Care
 	for _, row := range r.mixingCare(recipe) {
 		wet := course.Care{Who: row.Who}
@@ -289,6 +293,5 @@ func (r *Register) wetCare(recipe *course.Recipe) []course.Care {
 // materialText is what the label of a material's tub says.
 func (r *Register) materialText(m *course.Material, at imprint.Place) labelText {
 	safety := r.materialSafety(m, at)
-	t := labelText{Name: m.Name, Parts: m.What, Tub: m, InClass: classOf(m), Hazards: safety.Hazards, Wear: safety.Wear, Who: safety.Who, Owner: r.reading.Course.Studio.Name}
-	return t
+	return labelText{Name: m.Name, Parts: m.What, Tub: m, InClass: classOf(m), Hazards: safety.Hazards, Wear: safety.Wear, Who: safety.Who, Owner: r.reading.Course.Studio.Name}
 }

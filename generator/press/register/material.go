@@ -41,13 +41,12 @@ type genericView struct {
 type materialView struct {
 	imprint.Framed
 	course.Material
-	Safety    care.Care
-	Weighs    string // its density in words; empty where nothing is said
-	InClass   classView
-	OfGeneric *course.Material // what it lies over; nil where it says all by itself
-	Recipes   []imprint.Link   // that it is in
-	Register  string
-	Label     string
+	Safety   care.Care
+	Weighs   string // its density in words; empty where nothing is said
+	InClass  classView
+	Recipes  []imprint.Link // that it is in
+	Register string
+	Label    string
 }
 
 // Materials is the register, or nothing while the studio keeps none.
@@ -109,7 +108,6 @@ func (r *Register) material(m *course.Material, at imprint.Place) materialView {
 	if m.Density > 0 {
 		v.Weighs = r.figure(m.Density)
 	}
-	v.OfGeneric, _ = r.reading.Course.FindGeneric(m.Is)
 	for _, recipe := range r.reading.Course.Recipes {
 		if slices.Contains(r.materialsOf(recipe), m) || recipe.Clear == m.ID {
 			v.Recipes = append(v.Recipes, recipeLink(at, recipe))

@@ -112,7 +112,7 @@ func (r *Register) recipesOf(m course.Medium, at imprint.Place) recipesOf {
 	of := recipesOf{Medium: imprint.Link{Title: m.Name, Address: at.To(address.Medium(m.ID))}}
 	for _, recipe := range r.reading.Course.Recipes {
 		if recipe.Medium == m.ID {
-			of.Recipes = append(of.Recipes, recipeEntry{recipeLink(at, recipe), recipe.Cone, r.Care(at, r.recipeCare(recipe)...)})
+			of.Recipes = append(of.Recipes, recipeEntry{recipeLink(at, recipe), recipe.Cone, r.recipeSafety(recipe, at)})
 		}
 	}
 	return of
@@ -291,7 +291,7 @@ func (r *Register) owedByRecipes() []care.Owed {
 	at := imprint.Place{Page: address.Recipes}
 	var all []care.Owed
 	for _, recipe := range r.reading.Course.Recipes {
-		all = append(all, care.Owed{Name: recipe.Title, Form: care.Line, Care: r.Care(at, r.recipeCare(recipe)...)})
+		all = append(all, care.Owed{Name: recipe.Title, Form: care.Line, Care: r.recipeSafety(recipe, at)})
 	}
 	return all
 }
