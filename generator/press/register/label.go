@@ -1,7 +1,6 @@
 package register
 
 import (
-	"html/template"
 	"slices"
 	"strings"
 
@@ -41,8 +40,9 @@ type labelView struct {
 	Paper    string       // "a4" or "us"
 	Other    imprint.Link // the same on the other paper
 	Sheets   []labelSheet
-	Coded    bool // they bear a QR code
-	Invented bool // a sheet behind them is made up
+	Text     labelText // what a label says that has room for all
+	Coded    bool      // they bear a QR code
+	Invented bool      // a sheet behind them is made up
 }
 
 // labelSheet is a sheet of equal labels.
@@ -72,7 +72,7 @@ type labelText struct {
 	Food        bool             // of a recipe: it may be where food touches, as it was tested
 	Owner       string           // the studio
 	Tub         *course.Material // of a tub; nil for what was mixed here
-	QR          template.HTML
+	QR          *qrView          // nil where nobody said where the handbook is published
 }
 
 // labelsView is the list of what there are labels of.
@@ -157,6 +157,7 @@ func (r *Register) label(at imprint.Place, title, paper string, of imprint.Link,
 			return nil, err
 		}
 	}
+	v.Text = text
 	for n, f := range labelFormats {
 		each := f.A4
 		if paper == usLetter {

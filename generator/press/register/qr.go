@@ -2,7 +2,6 @@ package register
 
 import (
 	"fmt"
-	"html/template"
 	"strings"
 
 	qr "github.com/piglig/go-qr"
@@ -11,12 +10,18 @@ import (
 // qrMargin is the white around a QR code that ISO/IEC 18004 asks for, in modules.
 const qrMargin = 4
 
+// qrView is a QR code as a square of SVG: a module is a unit wide.
+type qrView struct {
+	Side int    // with its white margin
+	Path string // the dark modules
+}
+
 // qrCode draws the QR code (ISO/IEC 18004) of a text, a run of dark modules a path.
 // Its correction is the standard's M: a splash of slip may cover a seventh of it.
-func qrCode(text string) (template.HTML, error) {
+func qrCode(text string) (*qrView, error) {
 	code, err := qr.EncodeText(text, qr.Medium)
 	if err != nil {
-		return "", fmt.Errorf("the QR code of %q: %w", text, err)
+		return nil, fmt.Errorf("the QR code of %q: %w", text, err)
 	}
 	var path strings.Builder
 	for y := range code.Size() {
@@ -30,6 +35,5 @@ func qrCode(text string) (template.HTML, error) {
 			}
 		}
 	}
-	side := code.Size() + 2*qrMargin
-	return template.HTML(fmt.Sprintf(`<svg class="qr" viewBox="0 0 %d %d" shape-rendering="crispEdges" aria-hidden="true"><path fill="#fff" d="M0 0h%dv%dH0z"/><path d="%s"/></svg>`, side, side, side, side, path.String())), nil
+	return &qrView{code.Size() + 2*qrMargin, path.String()}, nil
 }
