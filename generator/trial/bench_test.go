@@ -155,7 +155,7 @@ func TestBenchModeSteps(t *testing.T) {
 func TestBenchModeOpensAtItsTop(t *testing.T) {
 	t.Parallel()
 	h := published(t)
-	each(t, func(t *testing.T, c *engine.Calculator) {
+	eachKind(t, func(t *testing.T, c *engine.Calculator) {
 		b := phone(t)
 		formAt(b, h, c)
 		if first := ask[string](b, `document.querySelector(".reckon button:not([data-clear], [data-input] *)").dataset.tool`); first != "bench" {
@@ -238,7 +238,7 @@ func (f *form) lose(h *handbook) {
 func TestBenchModeThroughAReload(t *testing.T) {
 	t.Parallel()
 	h, s := published(t), settings(t)
-	each(t, func(t *testing.T, c *engine.Calculator) {
+	eachKind(t, func(t *testing.T, c *engine.Calculator) {
 		b := phone(t)
 		f := formAt(b, h, c)
 		b.tap(tool("bench"))

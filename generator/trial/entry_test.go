@@ -104,7 +104,7 @@ func firstOf(texts ...string) string {
 func TestNextAlone(t *testing.T) {
 	t.Parallel()
 	h, s := published(t), settings(t)
-	each(t, func(t *testing.T, c *engine.Calculator) {
+	eachKind(t, func(t *testing.T, c *engine.Calculator) {
 		f := formAt(phone(t), h, c)
 		f.unfold()
 		next := newChance(c, s)
@@ -128,7 +128,7 @@ func TestNextAlone(t *testing.T) {
 func TestEnteringSelects(t *testing.T) {
 	t.Parallel()
 	h := published(t)
-	each(t, func(t *testing.T, c *engine.Calculator) {
+	eachKind(t, func(t *testing.T, c *engine.Calculator) {
 		b := phone(t)
 		f := formAt(b, h, c)
 		f.fill(c.Example.Given, true)

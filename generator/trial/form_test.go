@@ -383,6 +383,11 @@ func each(t *testing.T, test func(t *testing.T, c *engine.Calculator)) {
 	if len(all) < 6 {
 		t.Fatalf("the catalog has %d calculators", len(all))
 	}
+	inTurn(t, all, test)
+}
+
+// inTurn runs a test on calculators, each as a test of its own.
+func inTurn(t *testing.T, all []*engine.Calculator, test func(t *testing.T, c *engine.Calculator)) {
 	for _, c := range all {
 		t.Run(c.Name, func(t *testing.T) {
 			t.Parallel()

@@ -30,7 +30,7 @@ const answersHead = `document.querySelector("[data-head]")`
 func TestWorkItOutLeadsToTheAnswer(t *testing.T) {
 	t.Parallel()
 	h, s := published(t), settings(t)
-	each(t, func(t *testing.T, c *engine.Calculator) {
+	eachKind(t, func(t *testing.T, c *engine.Calculator) {
 		b := phone(t)
 		f := formAt(b, h, c)
 		b.tap(key("Work it out"))
@@ -54,7 +54,7 @@ func TestWorkItOutLeadsToTheAnswer(t *testing.T) {
 func TestLinkLeadsToTheAnswer(t *testing.T) {
 	t.Parallel()
 	h, s := published(t), settings(t)
-	each(t, func(t *testing.T, c *engine.Calculator) {
+	eachKind(t, func(t *testing.T, c *engine.Calculator) {
 		f := formAt(phone(t), h, c)
 		f.fill(c.Example.Given, true)
 		f.agree(c.Example.Given, s)

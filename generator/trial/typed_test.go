@@ -118,7 +118,10 @@ func TestBadInputAtItsBox(t *testing.T) {
 				continue
 			}
 			numbers++
-			for _, text := range bad {
+			for n, text := range bad {
+				if numbers > 1 && (n+numbers)%3 != 0 {
+					continue // all boxes are read alike: the first gets all, the others two each
+				}
 				given, inBox := with(c.Example.Given, in, text)
 				want := catalog.Solve(c.Name, given, s)
 				if len(want.Errors) == 0 || in.List && strings.Contains(text, " ") {
@@ -248,7 +251,7 @@ func numberOf(t *testing.T, c *engine.Calculator) (input, other string) {
 func TestAnswerIsSpokenOnce(t *testing.T) {
 	t.Parallel()
 	h := published(t)
-	each(t, func(t *testing.T, c *engine.Calculator) {
+	eachKind(t, func(t *testing.T, c *engine.Calculator) {
 		f := formAt(open(t), h, c)
 		f.fill(c.Example.Given, true)
 		f.leave()

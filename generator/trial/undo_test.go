@@ -15,7 +15,7 @@ import (
 func TestStartAgainCanBeUndone(t *testing.T) {
 	t.Parallel()
 	h, s := published(t), settings(t)
-	each(t, func(t *testing.T, c *engine.Calculator) {
+	eachKind(t, func(t *testing.T, c *engine.Calculator) {
 		given := newChance(c, s).good(t)
 		b := phone(t)
 		f := formAt(b, h, c)
