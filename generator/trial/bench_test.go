@@ -69,7 +69,7 @@ const inSight = `[...document.querySelectorAll("form [data-input]")].filter(e =>
 func TestBenchModeShowsOneThingLarge(t *testing.T) {
 	t.Parallel()
 	h := published(t)
-	each(t, func(t *testing.T, c *engine.Calculator) {
+	eachKind(t, func(t *testing.T, c *engine.Calculator) {
 		b := phone(t)
 		f := formAt(b, h, c)
 		size := `parseFloat(getComputedStyle(document.querySelector("form [data-input]")).fontSize)`

@@ -75,41 +75,34 @@ func TestLinkLeadsToTheAnswer(t *testing.T) {
 	})
 }
 
-// TestAnAnswerIsWhole wants, in this order: cautions, the headline, the
-// judgement, the figures, and links to what comes next, which fill that form.
-func TestAnAnswerIsWhole(t *testing.T) {
-	t.Parallel()
-	h, s := published(t), settings(t)
-	each(t, func(t *testing.T, c *engine.Calculator) {
-		f := formAt(open(t), h, c)
-		f.fill(c.Example.Given, true)
-		f.agree(c.Example.Given, s)
-		answer := catalog.Solve(c.Name, c.Example.Given, s)
-		wanted := append([]string{}, answer.Cautions...)
-		wanted = append(wanted, answer.Headline)
-		wanted = append(wanted, answer.Judged...)
-		for _, r := range answer.Outputs {
-			if !c.Output(r.Name).Aside {
-				wanted = append(wanted, r.Text)
-				break
-			}
+// whole wants of an answer, in this order: cautions, the headline, the judgement, the
+// figures, and links to what comes next, which fill that form.
+func (f *form) whole(answer *engine.Answer) {
+	f.t.Helper()
+	wanted := append([]string{}, answer.Cautions...)
+	wanted = append(wanted, answer.Headline)
+	wanted = append(wanted, answer.Judged...)
+	for _, r := range answer.Outputs {
+		if !f.calc.Output(r.Name).Aside {
+			wanted = append(wanted, r.Text)
+			break
 		}
-		for _, n := range answer.Next {
-			wanted = append(wanted, n.Words)
+	}
+	for _, n := range answer.Next {
+		wanted = append(wanted, n.Words)
+	}
+	f.unfold()
+	said := spaced(ask[string](f.tab, `document.querySelector("[data-result]").innerText`))
+	at := 0
+	for _, w := range wanted {
+		n := after(said, spaced(w), at)
+		if n < 0 {
+			f.t.Errorf("the answer does not say %q, or in another order:\n%s", w, said)
+			continue
 		}
-		f.unfold()
-		said := spaced(ask[string](f.tab, `document.querySelector("[data-result]").innerText`))
-		at := 0
-		for _, w := range wanted {
-			n := after(said, spaced(w), at)
-			if n < 0 {
-				t.Errorf("the answer does not say %q, or in another order:\n%s", w, said)
-				continue
-			}
-			at = n
-		}
-		f.goesOn(answer.Next)
-	})
+		at = n
+	}
+	f.goesOn(answer.Next)
 }
 
 // goesOn follows the links of an answer: each opens a calculator that exists,

@@ -120,11 +120,11 @@ func TestReloadKeepsTheSheetInPlace(t *testing.T) {
 	}
 }
 
-// TestReloadKeepsTheAnswerInPlace does so without a sheet, in every calculator.
+// TestReloadKeepsTheAnswerInPlace does so without a sheet.
 func TestReloadKeepsTheAnswerInPlace(t *testing.T) {
 	t.Parallel()
 	h, s := published(t), settings(t)
-	each(t, func(t *testing.T, c *engine.Calculator) {
+	eachKind(t, func(t *testing.T, c *engine.Calculator) {
 		f := formAt(phone(t), h, c)
 		f.fill(c.Example.Given, true)
 		f.agree(c.Example.Given, s)

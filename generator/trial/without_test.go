@@ -79,7 +79,7 @@ func TestCalculatesFromAFolder(t *testing.T) {
 	t.Parallel()
 	h, s := published(t), settings(t)
 	local := h.fromFolder(t)
-	each(t, func(t *testing.T, c *engine.Calculator) {
+	eachKind(t, func(t *testing.T, c *engine.Calculator) {
 		f := formAt(open(t), local, c)
 		f.fill(c.Example.Given, true)
 		f.agree(c.Example.Given, s)
@@ -118,7 +118,7 @@ func TestWithoutTheEngine(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	each(t, func(t *testing.T, c *engine.Calculator) {
+	eachKind(t, func(t *testing.T, c *engine.Calculator) {
 		b := open(t)
 		b.visit(broken.home + "calculators/" + c.Name + ".html")
 		if !b.until("[...document.querySelectorAll('[data-failed]')].some(e => e.checkVisibility() && e.innerText.trim().length > 20)") {
