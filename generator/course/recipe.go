@@ -46,6 +46,7 @@ type Version struct {
 	By     string
 	Change string
 	Tile   string // code of a test tile; may be empty
+	Spots  Spots
 }
 
 // Test is one that was made.
@@ -148,6 +149,7 @@ func readVersions(v source.Value) (all []Version) {
 			By:     f.Need("by", "by: Marit Olsen").Text(),
 			Change: f.Need("change", "change: Two parts more ball clay, since it settled.").Text(),
 			Tile:   f.Get("tile").Text(),
+			Spots:  f.Spots(),
 		})
 	}
 	return all
@@ -172,6 +174,16 @@ func (c *Course) FindRecipe(id string) (*Recipe, bool) {
 		return nil, false
 	}
 	return c.Recipes[i], true
+}
+
+// Newest returns the version with the highest number, wherever it stands; nil while
+// none is written down.
+func (r *Recipe) Newest() *Version {
+	if len(r.Versions) == 0 {
+		return nil
+	}
+	newest := slices.MaxFunc(r.Versions, func(a, b Version) int { return a.Number - b.Number })
+	return &newest
 }
 
 // Dry returns the additions that are weighed dry, each in percent of the base.

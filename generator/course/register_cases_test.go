@@ -115,6 +115,14 @@ var registerTests = []findingCase{
 	{"a tile under an unknown clear", []edit{{white, "", wholeSlip}, {wall, "", wholeWall + "R2,white-slip,,buff,2,6,shiny,,\n"}},
 		"tiles.csv:3:25: error: there are no materials (unknown-name)\n" +
 			"    Write `none` for a bare tile, or the clear's entry in the folder materials.\n"},
+	{"a strength with its sign", []edit{{white, "", wholeSlip}, {wall, "", "code,recipe,percent,body,cone,clear\nR2,white-slip,8 %,buff,6,none\n"}},
+		"tiles.csv:2:15: error: `8 %` is not a strength in percent (value-form)\n" +
+			"    Write one number with a point, such as 8 or 2.5, and no sign behind it.\n"},
+	{"a photo that is none", []edit{{white, "", wholeSlip}, {wall, "", "code,recipe,body,cone,clear,before,after\nR2,white-slip,buff,6,none,course.yaml,pictures/r2.jpg\n"}},
+		"tiles.csv:2:27: error: there is no picture course.yaml (picture-file)\n" +
+			"    Write the path of a file of the pictures folder, such as pictures/r4-after.jpg.\n" +
+			"tiles.csv:2:39: error: there is no picture pictures/r2.jpg (picture-file)\n" +
+			"    Write the path of a file of the pictures folder, such as pictures/r4-after.jpg.\n"},
 	{"a code too long for a tile", []edit{{white, "", wholeSlip}, {wall, "", wholeWall + "the second of the white ones,white-slip,,buff,2,6,none,,\n"}},
 		"tiles.csv:3:1: error: `the second of the white ones` is not a code (value-form)\n" +
 			"    Write at most twelve letters, digits, stops and hyphens, such as R4.\n"},

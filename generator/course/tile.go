@@ -3,7 +3,9 @@ package course
 import (
 	"fmt"
 	"regexp"
+	"slices"
 	"strconv"
+	"strings"
 
 	"slipbook/generator/finding"
 	"slipbook/generator/source"
@@ -41,6 +43,19 @@ const (
 	TileFailed = "failed"
 )
 
+// Due reports whether a tile was to be tried again before a day of ISO 8601. On no
+// day, "", none was.
+func (t *Tile) Due(today string) bool { return t.Retest != "" && t.Retest < today }
+
+// FindTile finds a test tile by its code, capital letters set aside.
+func (c *Course) FindTile(code string) (*Tile, bool) {
+	i := slices.IndexFunc(c.Tiles, func(t *Tile) bool { return strings.EqualFold(t.Code, code) })
+	if i < 0 {
+		return nil, false
+	}
+	return c.Tiles[i], true
+}
+
 // The columns of tiles.csv: those that every tile needs, and the others.
 var (
 	tileNeeds  = []string{"code", "body", "cone", "clear"}
@@ -69,6 +84,9 @@ func (l *loader) tiles() {
 // tileCode is the form of a code: short enough to scratch into clay.
 var tileCode = regexp.MustCompile(`^[A-Za-z0-9][A-Za-z0-9.-]{0,11}$`)
 
+// tilePercent is the form of a strength: one number, whatever the course's language.
+var tilePercent = regexp.MustCompile(`^(0|[1-9][0-9]{0,2})(\.[0-9]{1,3})?$`)
+
 // tileColour is the form of the colour of a drawing.
 var tileColour = regexp.MustCompile(`^#[0-9a-f]{6}$`)
 
@@ -79,7 +97,7 @@ func (l *loader) tile(f source.Fields) (t *Tile, code source.Value) {
 		Code:       matching(code, tileCode, "a code", "Write at most twelve letters, digits, stops and hyphens, such as R4."),
 		Recipe:     f.Get("recipe").Text(),
 		Version:    whole(f.Get("version"), 1, 10_000, "the number of the recipe's version"),
-		Percent:    f.Get("percent").Text(),
+		Percent:    matching(f.Get("percent"), tilePercent, "a strength in percent", "Write one number with a point, such as 8 or 2.5, and no sign behind it."),
 		Body:       l.bodyNamed(f.Need("body", "body: white-stoneware")),
 		Coats:      whole(f.Get("coats"), 1, 12, "how many coats it has"),
 		Cone:       cone(f.Need("cone", "cone: 6")),
@@ -131,10 +149,15 @@ func (l *loader) tileMedium(f source.Fields, t *Tile) string {
 	return r.Medium
 }
 
-// tilePictures checks that the photos of a tile are there.
+// tilePictures checks that the photos of a tile are there. Of one that was read and
+// is no picture the finding stands at its own file.
 func (l *loader) tilePictures(f source.Fields) {
 	for _, key := range []string{"before", "after"} {
-		if v := f.Get(key); v.Text() != "" && !source.Exists(l.fsys, v.Text()) {
+		v := f.Get(key)
+		if _, there := l.course.Pictures[v.Text()]; there || v.Absent() {
+			continue
+		}
+		if !strings.HasPrefix(v.Text(), picturesFolder+"/") || !source.Exists(l.fsys, v.Text()) {
 			v.Report(finding.PictureFile, fmt.Sprintf("there is no picture %s", v.Text()), "Write the path of a file of the pictures folder, such as pictures/r4-after.jpg.")
 		}
 	}

@@ -129,6 +129,8 @@ var (
 	RecipeAddition = rule("recipe-addition", Error, "Every addition to a recipe says of what it is a percentage.").from("common practice")
 	RecipeCone     = rule("recipe-cone", Error, "No recipe is fired above the cone that one of its colours stands.").from("the supplier's own limit")
 	RecipeClear    = rule("recipe-clear", Error, "No clear holds what spoils the colour under it.").from("the supplier's own advice")
+	RecipeProof    = rule("recipe-proof", Warning, "The tile that a version of a recipe names as its proof is of that version, and fired since; that of the newest did not fail.").from("common practice")
+	TileRetest     = rule("tile-retest", Warning, "Every test tile is tried again by the day that it names.").from("our own rule: clays and clears change, and so does what is bought under one name")
 	RecipeFood     = rule("recipe-food", Error, "What is for food or drink, and holds a metal or stays bare, names the test of what leaches out of it.").from("our own rule; Directive 84/500/EEC and the FDA's guides limit lead and cadmium alone")
 )
 

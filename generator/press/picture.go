@@ -28,6 +28,11 @@ func (i *impression) shownPictures() map[string]course.PictureFile {
 			}
 		}
 	}
+	for _, picture := range i.register.Pictures() {
+		for _, f := range picture.Files {
+			files[address.OfPicture(picture, f)] = f
+		}
+	}
 	return files
 }
 

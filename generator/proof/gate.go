@@ -23,6 +23,10 @@ func checkRegister(c *course.Course, today string) finding.List {
 	}
 	for _, r := range c.Recipes {
 		g.recipe(r)
+		g.proofs(r)
+	}
+	for _, t := range c.Tiles {
+		g.retest(t)
 	}
 	return g.found
 }

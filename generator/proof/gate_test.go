@@ -154,6 +154,45 @@ func TestGateBare(t *testing.T) {
 	}
 }
 
+// TestWallOfTheGate changes one thing of a wall that proves each version of a recipe,
+// the first by the tile that failed.
+func TestWallOfTheGate(t *testing.T) {
+	const versions = `versions:
+  - {version: 2, date: 2026-03-10, by: Nobody, change: More of the blue., tile: r2}
+  - {version: 1, date: 2026-02-10, by: Nobody, change: First mix., tile: R1}
+`
+	const tiles = "code,recipe,version,medium,body,cone,clear,fired,verdict,retest\n" +
+		"R1,blue-slip,1,,buff,6,yard-clear,2026-02-20,failed,\n" +
+		"R2,blue-slip,2,,buff,6,yard-clear,2026-03-10,good,2026-07-01\n"
+	for _, tt := range []struct{ name, old, new, want string }{
+		{"sound", "", "", ""},
+		{"a tile that does not hang there", "tile: r2", "tile: R22", "recipes/blue-slip.yaml:14:81: warning: no tile `R22` hangs on the wall (recipe-proof)"},
+		{"a tile of another mix", "R2,blue-slip,2,,", "R2,,,coloured-slip,", "recipes/blue-slip.yaml:14:81: warning: tile R2 is of `coloured-slip`, not of this recipe (recipe-proof)"},
+		{"a tile of an older version", "R2,blue-slip,2", "R2,blue-slip,1", "recipes/blue-slip.yaml:14:81: warning: tile R2 is of version 1, not of version 2 (recipe-proof)"},
+		{"a tile of some version", "R2,blue-slip,2", "R2,blue-slip,", "recipes/blue-slip.yaml:14:81: warning: tile R2 does not say of which version it is (recipe-proof)"},
+		{"a tile that waits for the kiln", "2026-03-10,good", ",", "recipes/blue-slip.yaml:14:81: warning: tile R2 is not fired yet (recipe-proof)"},
+		{"a tile fired too early", "2026-03-10,good", "2026-03-09,good", "recipes/blue-slip.yaml:14:81: warning: tile R2 was fired on 2026-03-09, before version 2 was mixed on 2026-03-10 (recipe-proof)"},
+		{"a tile that failed", "2026-03-10,good", "2026-03-10,failed", "recipes/blue-slip.yaml:14:81: warning: tile R2 failed, and version 2 is the one in use (recipe-proof)"},
+		{"a tile to be tried again", "2026-07-01", "2026-06-30", "tiles.csv:3:51: warning: tile R2 was to be tried again by 2026-06-30 (tile-retest)"},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			change := strings.NewReplacer(tt.old, tt.new)
+			if tt.old == "" {
+				change = strings.NewReplacer()
+			}
+			files := sound(t)
+			for name, text := range register {
+				files[name] = &fstest.MapFile{Data: []byte(text), Mode: 0o644}
+			}
+			files[slipFile].Data = []byte(register[slipFile] + change.Replace(versions))
+			files["tiles.csv"] = &fstest.MapFile{Data: []byte(change.Replace(tiles)), Mode: 0o644}
+			if got := gateFindings(t, files); got != tt.want {
+				t.Error(cmp.Diff(tt.want, got))
+			}
+		})
+	}
+}
+
 // gateFindings proofs a course on the first of July 2026, and returns the first
 // line of each finding about the register.
 func gateFindings(t *testing.T, files fstest.MapFS) string {
@@ -162,7 +201,7 @@ func gateFindings(t *testing.T, files fstest.MapFS) string {
 	_, found := reader.Read(new(course.Reader).Load(files))
 	var lines []string
 	for _, f := range found {
-		if strings.HasPrefix(f.File, "materials/") || strings.HasPrefix(f.File, "recipes/") {
+		if strings.HasPrefix(f.File, "materials/") || strings.HasPrefix(f.File, "recipes/") || f.File == "tiles.csv" {
 			line, _, _ := strings.Cut(f.String(), "\n")
 			lines = append(lines, line)
 		}

@@ -135,13 +135,17 @@ func (r *rules) checkOpening(page *course.Page) finding.List {
 	return c.text.Found
 }
 
-// checkPictures warns of files in the pictures folder that no page shows.
+// checkPictures warns of files in the pictures folder that no page and no test tile
+// shows.
 func checkPictures(c *course.Course, pages []*Page) finding.List {
 	shown := make(map[*course.Picture]bool)
 	for _, p := range pages {
 		for _, t := range p.Targets {
 			shown[t.Picture] = true
 		}
+	}
+	for _, t := range c.Tiles {
+		shown[c.Pictures[t.Before]], shown[c.Pictures[t.After]] = true, true
 	}
 	var all finding.List
 	for _, path := range slices.Sorted(maps.Keys(c.Pictures)) {

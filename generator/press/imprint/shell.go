@@ -29,6 +29,7 @@ type Shell struct {
 	Style       string
 	Styles      []string // further style sheets, of pages that others do not look like
 	Script      string   // may be empty
+	Scripts     []string // further scripts, of pages that no others are like
 	Icon        string
 	Desk        *assets.Desk // only on a page with a calculator
 	Strip       any          // what the piece "strip" prints; nil on pages that show the states in another way
@@ -54,6 +55,7 @@ type About struct {
 	Desk                     bool        // whether a calculator is on the page
 	Plan                     bool        // whether a plan is on it, to make or to read
 	Gathered                 bool        // whether it is gathered from other pages, or is the chart
+	Wall                     bool        // whether test tiles hang on it, to be narrowed and put side by side
 }
 
 // Frame makes the shells of pages. What it knows of pages is complete when the
@@ -103,6 +105,9 @@ func (f *Frame) Shell(at Place, a About) Shell {
 	}
 	if a.Gathered && f.Bundle.Gathered != "" {
 		s.Styles = append(s.Styles, at.To(f.Bundle.Gathered))
+	}
+	if a.Wall && f.Bundle.Wall != "" {
+		s.Scripts = append(s.Scripts, at.To(f.Bundle.Wall))
 	}
 	if a.Plan && f.Bundle.Plan != "" {
 		s.Styles = append(s.Styles, at.To(f.Bundle.Plan))

@@ -248,11 +248,7 @@ const blankLetters = 60
 func (r *Register) recipeText(recipe *course.Recipe, at imprint.Place) labelText {
 	safety := r.Care(at, r.wetCare(recipe)...)
 	t := labelText{Name: recipe.Title, Mixed: true, Gravity: r.gravity(recipe), InClass: classOf(r.materialsOf(recipe)...),
-		Hazards: safety.Hazards, Who: safety.Who, Food: recipe.Food == "yes", Owner: r.reading.Course.Studio.Name}
-	if len(recipe.Versions) > 0 {
-		newest := slices.MaxFunc(recipe.Versions, func(a, b course.Version) int { return a.Number - b.Number })
-		t.Version = &newest
-	}
+		Hazards: safety.Hazards, Who: safety.Who, Food: recipe.Food == "yes", Owner: r.reading.Course.Studio.Name, Version: recipe.Newest()}
 	var parts []string
 	for _, p := range r.parts(recipe, at) {
 		parts = append(parts, p.Of.Title+" "+p.Amount)

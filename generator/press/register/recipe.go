@@ -52,7 +52,7 @@ type recipeView struct {
 	Parts      []partView
 	Calculator any // what the piece "calculator" prints
 	Versions   []versionView
-	Tiles      []tileView // those that failed first
+	Tiles      []tileMention // those that failed first
 	Recipes    string
 	Label      string
 }
@@ -61,6 +61,7 @@ type recipeView struct {
 type versionView struct {
 	course.Version
 	Proof imprint.Link // without an address where no such tile hangs; without a title where none is named
+	Of    *course.Tile // nil where none hangs
 }
 
 // partView is a material of a recipe, and what its sheet says in a few words.
@@ -219,6 +220,7 @@ func (r *Register) versions(recipe *course.Recipe, at imprint.Place) []versionVi
 		view := versionView{Version: v}
 		if v.Tile != "" {
 			view.Proof = r.tileLink(v.Tile, at)
+			view.Of, _ = r.reading.Course.FindTile(v.Tile)
 		}
 		all = append(all, view)
 	}

@@ -127,28 +127,3 @@ func TestQRCode(t *testing.T) {
 		t.Error("a text that no code holds is drawn")
 	}
 }
-
-// TestWallHasEmptyHooks wants a hook for each way that a colour was not tried at a
-// cone at which it was, and none for other cones.
-func TestWallHasEmptyHooks(t *testing.T) {
-	r, recipe := kept(t)
-	r.reading.Course.Tiles = []*course.Tile{
-		{Code: "R2", Recipe: recipe.ID, Medium: recipe.Medium, Percent: "10", Cone: "6", Clear: course.NoClear},
-		{Code: "R1", Recipe: recipe.ID, Medium: recipe.Medium, Percent: "8", Cone: "04", Clear: "whiting"},
-	}
-	at := imprint.Place{Page: address.Wall}
-	colours := r.colours()
-	if len(colours) != 2 || colours[0].percent != "8" {
-		t.Fatalf("colours %v, want the weaker first", colours)
-	}
-	row := r.wallRow(colours[0], r.wallColumns(), at)
-	if len(row.Hooks) != 2 || !row.Hooks[0].Column.Bare || row.Hooks[0].Column.Cone != "04" || len(row.Hooks[0].Tiles) != 0 || len(row.Hooks[1].Tiles) != 1 {
-		t.Errorf("hooks %+v", row.Hooks)
-	}
-	if link := r.tileLink("r1", at); link.Address != "#tile.r1" {
-		t.Errorf("%+v", link)
-	}
-	if link := r.tileLink("R9", at); link.Address != "" || link.Title != "R9" {
-		t.Errorf("%+v", link)
-	}
-}

@@ -2,8 +2,9 @@ package register
 
 import (
 	"cmp"
+	"maps"
 	"slices"
-	"strings"
+	"strconv"
 
 	"slipbook/generator/address"
 	"slipbook/generator/course"
@@ -14,9 +15,14 @@ import (
 // cone that it was tried at, bare and under a clear.
 type wallView struct {
 	imprint.Framed
-	Rows  []wallRow
-	Plan  string // where tiles are planned
-	Drawn bool   // some tiles are drawings, for want of a photo
+	Narrow  narrowing
+	Tiles   int // that hang there
+	Colours int
+	Empty   int    // hooks
+	Most    string // that a plan for one adds, in percent, where no strength is written down
+	Rows    []wallRow
+	Plan    string // where tiles are planned
+	Drawn   bool   // some tiles are drawings, for want of a photo
 }
 
 // wallColumn is a cone, bare or under a clear.
@@ -27,6 +33,7 @@ type wallColumn struct {
 
 // wallRow is a colour: a recipe in one strength, or what was not mixed here.
 type wallRow struct {
+	ID      string
 	Of      imprint.Link
 	Percent string
 	Hooks   []hook // the coolest first
@@ -36,14 +43,7 @@ type wallRow struct {
 type hook struct {
 	Column wallColumn
 	Tiles  []tileView
-}
-
-// tileView is a tile as it hangs.
-type tileView struct {
-	ID string // on the wall; on another page the way there
-	course.Tile
-	BodyName string
-	Clear    *imprint.Link // nil where it is bare
+	Plan   string // of an empty one: the tiles that would fill it, planned
 }
 
 // Wall is the wall, or nothing while no tile is written down.
@@ -53,15 +53,26 @@ func (r *Register) Wall() []imprint.Sheet {
 	}
 	title, description := r.Say("wall"), r.Say("wall-description")
 	return []imprint.Sheet{{Address: address.Wall, Title: title, Description: description, View: func(at imprint.Place) (imprint.PageView, error) {
-		v := wallView{Framed: imprint.Framed{Shell: r.frame.Shell(at, imprint.About{Kind: "wall", Title: title, Description: description, Gathered: true})},
-			Plan: at.To(address.Calculator("tile-plan"))}
-		columns := r.wallColumns()
+		v := wallView{Framed: imprint.Framed{Shell: r.frame.Shell(at, imprint.About{Kind: "wall", Title: title, Description: description, Gathered: true, Wall: true})},
+			Plan: at.To(address.Calculator(tilePlanner)), Tiles: len(r.reading.Course.Tiles), Most: mostTried, Narrow: r.narrowing()}
+		columns, hung := r.wallColumns(), r.hung()
 		for _, key := range r.colours() {
-			v.Rows = append(v.Rows, r.wallRow(key, columns, at))
+			v.add(r.wallRow(key, hung[key], columns, at))
 		}
-		v.Drawn = slices.ContainsFunc(r.reading.Course.Tiles, func(t *course.Tile) bool { return t.Colour != "" })
 		return v, nil
 	}}}
+}
+
+// add hangs up a row, and counts it.
+func (v *wallView) add(row wallRow) {
+	v.Rows = append(v.Rows, row)
+	v.Colours++
+	for _, h := range row.Hooks {
+		if len(h.Tiles) == 0 {
+			v.Empty++
+		}
+		v.Drawn = v.Drawn || slices.ContainsFunc(h.Tiles, func(t tileView) bool { return t.Drawn })
+	}
 }
 
 // colour tells apart the rows of the wall.
@@ -69,24 +80,47 @@ type colour struct{ recipe, medium, percent string }
 
 func colourOf(t *course.Tile) colour { return colour{t.Recipe, t.Medium, t.Percent} }
 
+// id is that of its row.
+func (c colour) id() string {
+	id := "colour." + cmp.Or(c.recipe, c.medium)
+	if c.percent != "" {
+		id += "." + c.percent
+	}
+	return id
+}
+
+// hung is the tiles of each row.
+func (r *Register) hung() map[colour][]*course.Tile {
+	all := map[colour][]*course.Tile{}
+	for _, t := range r.reading.Course.Tiles {
+		all[colourOf(t)] = append(all[colourOf(t)], t)
+	}
+	return all
+}
+
 // colours lists them in the order in which the file first has each recipe, and
 // within one the weaker before the stronger.
 func (r *Register) colours() []colour {
-	var all []colour
-	first := map[string]int{}
+	first := map[colour]int{} // without its strength
 	for n, t := range r.reading.Course.Tiles {
-		c := colourOf(t)
-		if _, there := first[c.recipe+c.medium]; !there {
-			first[c.recipe+c.medium] = n
-		}
-		if !slices.Contains(all, c) {
-			all = append(all, c)
+		mix := colour{t.Recipe, t.Medium, ""}
+		if _, there := first[mix]; !there {
+			first[mix] = n
 		}
 	}
-	slices.SortStableFunc(all, func(a, b colour) int {
-		return cmp.Or(cmp.Compare(first[a.recipe+a.medium], first[b.recipe+b.medium]), cmp.Compare(len(a.percent), len(b.percent)), cmp.Compare(a.percent, b.percent))
+	return slices.SortedFunc(maps.Keys(r.hung()), func(a, b colour) int {
+		return cmp.Or(cmp.Compare(first[colour{a.recipe, a.medium, ""}], first[colour{b.recipe, b.medium, ""}]),
+			cmp.Compare(a.strength(), b.strength()), cmp.Compare(a.percent, b.percent))
 	})
-	return all
+}
+
+// strength is how much colour it holds, in percent; 0 where nobody wrote it down.
+func (c colour) strength() float64 {
+	percent, err := strconv.ParseFloat(c.percent, 64)
+	if err != nil {
+		return 0
+	}
+	return percent
 }
 
 // wallColumns lists the cones that tiles were fired to or wait for, each bare and
@@ -106,70 +140,39 @@ func (r *Register) wallColumns() []wallColumn {
 	return columns
 }
 
-func (r *Register) wallRow(key colour, columns []wallColumn, at imprint.Place) wallRow {
-	row := wallRow{Percent: key.percent}
-	if recipe, there := r.reading.Course.FindRecipe(key.recipe); there {
-		row.Of = recipeLink(at, recipe)
-	} else if m, there := r.Decoration.FindMedium(key.medium); there {
-		row.Of = imprint.Link{Title: m.Name, Address: at.To(address.Medium(m.ID))}
-	}
+// wallRow hangs the tiles of a colour.
+func (r *Register) wallRow(key colour, tiles []*course.Tile, columns []wallColumn, at imprint.Place) wallRow {
+	row := wallRow{ID: at.ID(key.id()), Of: r.colourLink(key, at), Percent: key.percent}
 	for _, column := range columns {
-		if !slices.ContainsFunc(r.reading.Course.Tiles, func(t *course.Tile) bool { return colourOf(t) == key && t.Cone == column.Cone }) {
+		h, tried := hook{Column: column}, (*course.Tile)(nil)
+		for _, t := range tiles {
+			if t.Cone != column.Cone {
+				continue
+			}
+			tried = t
+			if (t.Clear == course.NoClear) == column.Bare {
+				h.Tiles = append(h.Tiles, r.tile(t, row, at))
+			}
+		}
+		if tried == nil {
 			continue // nobody tried it at this cone
 		}
-		h := hook{Column: column}
-		for _, t := range r.reading.Course.Tiles {
-			if colourOf(t) == key && t.Cone == column.Cone && (t.Clear == course.NoClear) == column.Bare {
-				h.Tiles = append(h.Tiles, r.tile(t, at))
-			}
+		if len(h.Tiles) == 0 {
+			h.Plan = at.To(r.planFor(tried, column))
 		}
 		row.Hooks = append(row.Hooks, h)
 	}
 	return row
 }
 
-func (r *Register) tile(t *course.Tile, at imprint.Place) tileView {
-	v := tileView{ID: at.ID(TileID(t.Code)), Tile: *t, BodyName: t.Body}
-	for _, b := range r.reading.Course.Bodies {
-		if b.ID == t.Body {
-			v.BodyName = b.Name
-		}
+// colourLink leads to the recipe of a row, or to its medium where it was not mixed
+// here.
+func (r *Register) colourLink(key colour, at imprint.Place) imprint.Link {
+	if recipe, there := r.reading.Course.FindRecipe(key.recipe); there {
+		return recipeLink(at, recipe)
 	}
-	if clear, there := r.reading.Course.FindMaterial(t.Clear); there {
-		link := materialLink(at, clear)
-		v.Clear = &link
+	if m, there := r.Decoration.FindMedium(key.medium); there {
+		return imprint.Link{Title: m.Name, Address: at.To(address.Medium(m.ID))}
 	}
-	return v
-}
-
-// TileID returns the id of a tile on the wall.
-func TileID(code string) string { return "tile." + strings.ToLower(code) }
-
-// tileLink is a link to a tile on the wall, or its code alone where none hangs there.
-func (r *Register) tileLink(code string, at imprint.Place) imprint.Link {
-	for _, t := range r.reading.Course.Tiles {
-		if strings.EqualFold(t.Code, code) {
-			return imprint.Link{Title: t.Code, Address: at.To(address.Wall + "#" + TileID(t.Code)), About: t.Remark}
-		}
-	}
-	return imprint.Link{Title: code}
-}
-
-// tilesOf lists the tiles of a recipe, those that failed first: they warn.
-func (r *Register) tilesOf(recipe *course.Recipe, at imprint.Place) []tileView {
-	var failed, others []tileView
-	for _, t := range r.reading.Course.Tiles {
-		switch {
-		case t.Recipe != recipe.ID:
-		case t.Verdict == course.TileFailed:
-			failed = append(failed, r.tile(t, imprint.Place{}))
-		default:
-			others = append(others, r.tile(t, imprint.Place{}))
-		}
-	}
-	all := append(failed, others...)
-	for i := range all {
-		all[i].ID = at.To(address.Wall + "#" + TileID(all[i].Code))
-	}
-	return all
+	return imprint.Link{}
 }

@@ -88,9 +88,9 @@ func TestThemeLacksANeededWord(t *testing.T) {
 		if err := w.checkNeeded(); !matches(err, `words.yaml has no "`+key+`"`) {
 			t.Errorf("without %q: %v", key, err)
 		}
-		w[key] = "words {1} {2} {3}"
+		w[key] = "words {1} {2} {3} {4}"
 		if err := w.checkNeeded(); !matches(err, fmt.Sprintf(`words.yaml: %q has a place {%d}`, key, values+1)) {
-			t.Errorf("%q with three places: %v", key, err)
+			t.Errorf("%q with four places: %v", key, err)
 		}
 		w[key] = "words"
 		if err := w.checkNeeded(); (err != nil) != (values > 0) {

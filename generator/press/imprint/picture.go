@@ -1,0 +1,33 @@
+package imprint
+
+import (
+	"bytes"
+	"fmt"
+	"html/template"
+	"strings"
+
+	"slipbook/generator/address"
+	"slipbook/generator/course"
+)
+
+// Picture is a picture as it is set in a place: a drawing into the page itself, so
+// that it takes the page's inks on screen and paper, any other as files beside it, in
+// the widths that it has. words say what it shows; sizes tell a browser how wide it
+// is shown before it has read a style.
+func Picture(at Place, p *course.Picture, words, sizes string) template.HTML {
+	words = template.HTMLEscapeString(words)
+	if rest, ok := bytes.CutPrefix(bytes.TrimSpace(p.SVG), []byte("<svg")); ok {
+		return template.HTML(fmt.Sprintf(`<svg role="img" aria-label="%s" width="%d" height="%d"%s`, words, p.Width, p.Height, rest))
+	}
+	var all []string
+	for _, f := range p.Files {
+		all = append(all, fmt.Sprintf("%s %dw", at.To(address.OfPicture(p, f)), f.Width))
+	}
+	src, _, _ := strings.Cut(all[len(all)-1], " ")
+	widths := ""
+	if len(all) > 1 {
+		widths = fmt.Sprintf(` srcset="%s" sizes="%s"`, template.HTMLEscapeString(strings.Join(all, ", ")), sizes)
+	}
+	return template.HTML(fmt.Sprintf(`<img src="%s"%s width="%d" height="%d" alt="%s" loading="lazy" decoding="async">`,
+		template.HTMLEscapeString(src), widths, p.Width, p.Height, words))
+}
