@@ -131,7 +131,7 @@ var (
 	RecipeClear    = rule("recipe-clear", Error, "No clear holds what spoils the colour under it.").from("the supplier's own advice")
 	RecipeFood     = rule("recipe-food", Error, "What is for food or drink, and holds a metal or stays bare, names the test of what leaches out of it.").from("our own rule; Directive 84/500/EEC and the FDA's guides limit lead and cadmium alone")
 	ClassPerson    = rule("class-person", Error, "A class that works with what students do not handle alone says that the instructor is there.").from("who may, as decoration.yaml and the tubs' own entries say it")
-	ClassAmount    = rule("class-amount", Error, "What is mixed for a class can be weighed, and is no more than a class uses.").from("common practice")
+	ClassAmount    = rule("class-amount", Error, "What is mixed for a class can be weighed, and is no more than a class uses.").from("our own rule: a slip in the unit is likelier than a batch of that size")
 )
 
 var all []*Rule
