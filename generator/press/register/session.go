@@ -36,6 +36,7 @@ type sheetView struct {
 	Safety  care.Care
 	InClass classView // how the sheets of all its materials class them
 	Any     bool      // a material is used
+	Many    bool      // so much is weighed and taken that the type is smaller on paper
 	Shelf   []shelfRow
 	Orders  []sheetOrder
 	Kiln    care.Care // of firing; nothing where no firing is said
@@ -115,8 +116,16 @@ func (r *Register) classSheet(s *course.Session, at imprint.Place) sheetView {
 			v.Orders = append(v.Orders, sheetOrder{o, recipe.Mixing})
 		}
 	}
+	v.Many = len(v.Orders) >= manyOrders || len(v.Shelf) >= manyTubs
 	return v
 }
+
+// From how many mixes or tubs on a sheet is set in smaller type, so that two pages
+// hold it; the trial prints the fullest.
+const (
+	manyOrders = 4
+	manyTubs   = 13
+)
 
 // mixedFor lists the recipes that are mixed for a class.
 func (r *Register) mixedFor(s *course.Session) (all []*course.Recipe) {
