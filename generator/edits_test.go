@@ -142,7 +142,7 @@ func (w *writer) edit() string {
 		do   func() string
 	}{
 		{"words of a page", w.words}, {"words of a page", w.words}, {"words of a page", w.words}, {"title", w.title}, {"link", w.link},
-		{"glossary", w.glossary}, {"table", w.table}, {"hazard", w.hazard}, {"settings", w.settings}, {"picture", w.picture}, {"register", w.stock}, {"register", w.stock},
+		{"glossary", w.glossary}, {"table", w.table}, {"hazard", w.hazard}, {"settings", w.settings}, {"picture", w.picture}, {"register", w.stock}, {"register", w.stock}, {"class", w.class},
 		{"new lesson", w.newLesson}, {"lesson gone", w.dropLesson}, {"lesson renamed", w.rename}, {"units in another order", w.order},
 		{"word of the theme", w.themeWord}, {"page of the theme", w.themePage}, {"broken", w.breakIt},
 	}
@@ -242,6 +242,20 @@ func (w *writer) stock() string {
 		put(w.content, slip, strings.Replace(w.text(slip), "title: ", "title: New ", 1))
 	}
 	return ""
+}
+
+// class writes a class of the slip that stock makes, changes who comes and what is
+// mixed for them, or takes it away. While the slip is not there it is a mistake.
+func (w *writer) class() string {
+	const classes = "classes.yaml"
+	if _, there := w.content[classes]; there && w.r.IntN(4) == 0 {
+		delete(w.content, classes)
+		return "away"
+	}
+	w.added++
+	lesson := w.pick(w.lessonFiles())
+	put(w.content, classes, fmt.Sprintf("classes:\n  - {id: first, title: First, people: %d, when: later, lesson: %s, mix: [{recipe: yard-slip, each: %d mL}]}\n", 1+w.added%60, lesson, 20+w.added))
+	return lesson
 }
 
 func (w *writer) settings() string {

@@ -32,6 +32,8 @@ const (
 	Recipes     = "recipes/index.html"
 	Labels      = "labels/index.html"
 	Wall        = "tiles/index.html"
+	Classes     = "classes/index.html"
+	Stock       = "stock/index.html"
 
 	CalculatorFolder = "calculators/" // where the calculators' own pages are
 )
@@ -56,6 +58,9 @@ func RecipeLabel(id, paper string) string { return "labels/recipe-" + id + "-" +
 
 // MaterialLabel returns where the labels of a material are published, for a paper.
 func MaterialLabel(id, paper string) string { return "labels/material-" + id + "-" + paper + ".html" }
+
+// Class returns where the sheet of a class is published.
+func Class(id string) string { return "classes/" + id + ".html" }
 
 // Card returns where the recap card of a medium is published.
 func Card(medium string) string { return "cards/" + medium + ".html" }

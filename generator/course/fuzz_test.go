@@ -150,3 +150,34 @@ func FuzzYAML(f *testing.F) {
 		_ = c.Decoration.Table().Encode()
 	})
 }
+
+// FuzzClasses reads any text as the classes of a studio with one recipe and one
+// material: findings point into the file, and what is read names only what is there.
+func FuzzClasses(f *testing.F) {
+	for _, text := range []string{
+		"classes:\n  - {id: a, title: A, people: 16, when: 2027-02-03, lesson: home.md, mix: [{recipe: slip, each: 60 mL}], tubs: [clay]}\n",
+		"classes:\n  - id: index\n    people: 0.5\n    when: 2027-13-01\n    with: me\n    mix: {recipe: slip}\n", "classes: []\n", "classes: {a: b}\n", "- a\n", "classes:\n  - a\n  -\n",
+		"classes:\n  - {mix: [{recipe: [slip], litres: 1e9}, {recipe: slip, each: 1, litres: 1}, slip], tubs: clay, put-out: x}\n", "classes:\n  - {id: a, lesson: ../x.md}\n  - {id: a, lesson: /}\n", "\ufeffclasses:\n\t- x\n",
+	} {
+		f.Add(text)
+	}
+	f.Fuzz(func(t *testing.T, text string) {
+		l := &loader{listed: map[string]listing{}, fsys: fstest.MapFS{classesFile: {Data: []byte(text)}},
+			course: &Course{Recipes: []*Recipe{{ID: "slip"}}, Materials: []*Material{{ID: "clay"}}, Home: &Page{File: "home.md"}}}
+		l.sessions(true)
+		for _, s := range l.open {
+			l.found = append(l.found, s.Found...)
+		}
+		inRange(t, text, l.found)
+		for _, s := range l.course.Sessions {
+			if len(s.Tubs) != len(s.TubSpots) || s.People < 0 || s.People > mostPeople || s.Date != "" && s.When != "" || s.Lesson != "" && s.Lesson != "home.md" {
+				t.Errorf("%q: %+v", text, s)
+			}
+			for _, m := range s.Mix {
+				if m.Recipe != "slip" || m.Litres < 0 || m.Litres > MostLitres {
+					t.Errorf("%q: %+v", text, m)
+				}
+			}
+		}
+	})
+}

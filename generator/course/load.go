@@ -22,6 +22,7 @@ import (
 //	tiles.csv        tile.go
 //	pictures/        picture.go, photo.go, drawing.go
 //	home.md units/   units.go, and the opening block of each page in head.go
+//	classes.yaml     session.go
 //
 // It returns as much of the course as it could make, never nil, and everything
 // that is wrong with the folder, sorted. Where a finding is an error, what it
@@ -54,6 +55,7 @@ func (r *Reader) Load(fsys fs.FS) (*Course, finding.List) {
 	l.tiles()
 	l.pages(units, known)
 	l.findTaught(known)
+	l.sessions(known)
 	l.strays()
 	for _, s := range l.open {
 		l.found = append(l.found, s.Found...)
@@ -63,7 +65,7 @@ func (r *Reader) Load(fsys fs.FS) (*Course, finding.List) {
 }
 
 // topLevel is what stands in a content folder.
-var topLevel = []string{settingsFile, homeFile, styleFile, hazardsFile, tableFile, glossaryFile, unitsFolder, picturesFolder, materialsFolder, recipesFolder, tilesFile}
+var topLevel = []string{settingsFile, homeFile, styleFile, hazardsFile, tableFile, glossaryFile, unitsFolder, picturesFolder, materialsFolder, recipesFolder, tilesFile, classesFile}
 
 // strays warns of files in the content folder that nothing reads. Names that
 // start with a dot are somebody else's.

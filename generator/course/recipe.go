@@ -186,6 +186,27 @@ func (r *Recipe) Newest() *Version {
 	return &newest
 }
 
+// MaterialsOf lists the studio's entries of what a recipe is made of.
+func (c *Course) MaterialsOf(r *Recipe) (all []*Material) {
+	for _, s := range slices.Concat(r.Base, r.Additions) {
+		if m, there := c.FindMaterial(s.Material); there {
+			all = append(all, m)
+		}
+	}
+	return all
+}
+
+// MixingCare is the safety of mixing a recipe: of its materials, and of its medium.
+func (c *Course) MixingCare(r *Recipe) (rows []Care) {
+	for _, m := range c.MaterialsOf(r) {
+		rows = append(rows, m.Care)
+	}
+	if medium, there := c.Decoration.FindMedium(r.Medium); there {
+		rows = append(rows, medium.Care)
+	}
+	return rows
+}
+
 // Dry returns the additions that are weighed dry, each in percent of the base.
 func (r *Recipe) Dry() (shares []Share) {
 	over := 0.0

@@ -132,6 +132,8 @@ var (
 	RecipeProof    = rule("recipe-proof", Warning, "The tile that a version of a recipe names as its proof is of that version, and fired since; that of the newest did not fail.").from("common practice")
 	TileRetest     = rule("tile-retest", Warning, "Every test tile is tried again by the day that it names.").from("our own rule: clays and clears change, and so does what is bought under one name")
 	RecipeFood     = rule("recipe-food", Error, "What is for food or drink, and holds a metal or stays bare, names the test of what leaches out of it.").from("our own rule; Directive 84/500/EEC and the FDA's guides limit lead and cadmium alone")
+	ClassPerson    = rule("class-person", Error, "A class that works with what students do not handle alone says that the instructor is there.").from("who may, as decoration.yaml and the tubs' own entries say it")
+	ClassAmount    = rule("class-amount", Error, "What is mixed for a class can be weighed, and is no more than a class uses.").from("our own rule: a slip in the unit is likelier than a batch of that size")
 )
 
 var all []*Rule

@@ -44,6 +44,8 @@ func (i *impression) extraLinks(at imprint.Place) []imprint.Link {
 		{address.Materials, "materials"},
 		{address.Wall, "wall"},
 		{address.Labels, "labels"},
+		{address.Classes, "classes"},
+		{address.Stock, "stock"},
 		{address.Book, "book"},
 		{address.Teaching, "teaching-page"},
 	} {

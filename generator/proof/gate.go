@@ -14,7 +14,7 @@ import (
 // The gate: nothing is published that works with a material whose hazards nobody
 // wrote down, or with a recipe that leads where its materials must not go.
 
-// checkRegister holds the studio's materials and recipes to the rules of the gate.
+// checkRegister holds the studio's materials, recipes and classes to the rules of the gate.
 // today is a date of ISO 8601; reviews before it are due.
 func checkRegister(c *course.Course, today string) finding.List {
 	g := &gate{course: c, today: today}
@@ -27,6 +27,9 @@ func checkRegister(c *course.Course, today string) finding.List {
 	}
 	for _, t := range c.Tiles {
 		g.retest(t)
+	}
+	for _, s := range c.Sessions {
+		g.session(s)
 	}
 	return g.found
 }

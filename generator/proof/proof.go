@@ -68,6 +68,7 @@ func (r *Reader) Read(c *course.Course, loading finding.List) (*Reading, finding
 	all = append(all, checkRegister(c, r.Today)...)
 	if !all.Stop() {
 		all = append(all, checkRecipes(reading)...)
+		all = append(all, checkSessions(reading)...)
 	}
 	if !all.Stop() { // what is wrong may be the very place that would show it
 		all = append(all, checkPictures(c, reading.Pages)...)

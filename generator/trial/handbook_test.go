@@ -191,10 +191,10 @@ func (h *handbook) read(t *testing.T, address string) []byte {
 // the kind "teaching" too.
 var kinds = []string{"home", "unit", "lesson", "calculators", "calculator", "chart", "state", "medium", "glossary", "contents",
 	"answers", "faults", "hazards", "notices", "course-card", "card", "book", "style", "not-found",
-	"materials", "material", "recipes", "recipe", "labels", "label", "wall"}
+	"materials", "material", "recipes", "recipe", "labels", "label", "wall", "classes", "class", "stock"}
 
 // inRegister says of what kind the pages of each folder of the register are.
-var inRegister = map[string]string{"materials/": "material", "recipes/": "recipe", "labels/": "label"}
+var inRegister = map[string]string{"materials/": "material", "recipes/": "recipe", "labels/": "label", "classes/": "class"}
 
 // toured lists the pages that a test visits which takes seconds on each: of those
 // that the register makes by the dozen from one view, a few.
@@ -237,6 +237,8 @@ func kind(address string) string {
 		return "calculator"
 	case in == "tiles/":
 		return "wall"
+	case in == "stock/":
+		return "stock"
 	case inRegister[in] != "" && name == "index.html":
 		return strings.TrimSuffix(in, "/")
 	case inRegister[in] != "":

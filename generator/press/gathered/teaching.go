@@ -31,7 +31,8 @@ type teachingNote struct {
 	Lesson imprint.Link
 	Time   course.Duration
 	Needs  []string
-	Safety care.Care // of what the lesson is about
+	Sheets []imprint.Link // of the classes that go with it
+	Safety care.Care      // of what the lesson is about
 	Notes  []template.HTML
 }
 
@@ -97,7 +98,7 @@ func (r *Gathered) teachingPart(u *course.Unit, at imprint.Place) (teachingPart,
 		if len(blocks) == 0 {
 			continue
 		}
-		note := teachingNote{Lesson: imprint.LinkTo(at, lesson), Time: lesson.Head.TimeRequired, Needs: lesson.Head.Needs, Safety: r.Care(at, r.lessonCare(page)...)}
+		note := teachingNote{Lesson: imprint.LinkTo(at, lesson), Time: lesson.Head.TimeRequired, Needs: lesson.Head.Needs, Sheets: r.classesOn(lesson, at), Safety: r.Care(at, r.lessonCare(page)...)}
 		for _, b := range blocks {
 			piece, err := r.setter.Apart(page, b.Pieces, at)
 			if err != nil {
@@ -108,6 +109,16 @@ func (r *Gathered) teachingPart(u *course.Unit, at imprint.Place) (teachingPart,
 		part.Notes = append(part.Notes, note)
 	}
 	return part, nil
+}
+
+// classesOn links the sheets of the classes that go with a lesson.
+func (r *Gathered) classesOn(lesson *course.Page, at imprint.Place) (links []imprint.Link) {
+	for _, s := range r.reading.Course.Sessions {
+		if s.Lesson == lesson.File {
+			links = append(links, imprint.Link{Title: s.Title, Address: at.To(address.Class(s.ID))})
+		}
+	}
+	return links
 }
 
 // lessonCare is what the table says of the safety of all that a lesson names: the

@@ -19,6 +19,7 @@ type materialsView struct {
 	Generic []genericView
 	Recipes string // where the recipes are; empty while there are none
 	Labels  string
+	Stock   string
 }
 
 // tubView is a material in the register.
@@ -57,7 +58,7 @@ func (r *Register) Materials() []imprint.Sheet {
 	title, description := r.Say("materials"), r.Say("materials-description")
 	return []imprint.Sheet{{Address: address.Materials, Title: title, Description: description, View: func(at imprint.Place) (imprint.PageView, error) {
 		v := materialsView{Framed: imprint.Framed{Shell: r.frame.Shell(at, imprint.About{Kind: "materials", Title: title, Description: description, Gathered: true})},
-			Recipes: r.frame.WhereThere(at, address.Recipes), Labels: r.frame.WhereThere(at, address.Labels)}
+			Recipes: r.frame.WhereThere(at, address.Recipes), Labels: r.frame.WhereThere(at, address.Labels), Stock: r.frame.WhereThere(at, address.Stock)}
 		for _, m := range byName(r.reading.Course.Materials) {
 			v.Tubs = append(v.Tubs, tubView{Of: materialLink(at, m), Safety: r.materialSafety(m, at), Class: classOf(m), Sheet: m.Sheet, Storage: m.Storage})
 		}
@@ -116,9 +117,12 @@ func (r *Register) material(m *course.Material, at imprint.Place) materialView {
 	return v
 }
 
-// owedByMaterials is the hazards of each tub, in a line.
-func (r *Register) owedByMaterials() []care.Owed {
-	at := imprint.Place{Page: address.Materials}
+// owedByMaterials is the hazards of each tub, in a line, and who may open it.
+func (r *Register) owedByMaterials() []care.Owed { return r.owedByTubs(address.Materials) }
+
+// owedByTubs is what a page that lists all tubs owes of each.
+func (r *Register) owedByTubs(page string) []care.Owed {
+	at := imprint.Place{Page: page}
 	var all []care.Owed
 	for _, m := range r.reading.Course.Materials {
 		c := r.materialSafety(m, at)
@@ -130,6 +134,10 @@ func (r *Register) owedByMaterials() []care.Owed {
 // Owes lists how to find what each page of the register owes its reader, by address.
 func (r *Register) Owes() map[string]func() []care.Owed {
 	all := map[string]func() []care.Owed{address.Materials: r.owedByMaterials, address.Recipes: r.owedByRecipes}
+	all[address.Classes], all[address.Stock] = r.owedByClasses, r.owedByStock
+	for _, s := range r.reading.Course.Sessions {
+		all[address.Class(s.ID)] = func() []care.Owed { return r.owedByClass(s) }
+	}
 	for _, m := range r.reading.Course.Materials {
 		all[address.Material(m.ID)] = func() []care.Owed {
 			return []care.Owed{{Name: m.Name, Form: care.Whole, Care: r.materialSafety(m, imprint.Place{Page: address.Material(m.ID)})}}

@@ -2,7 +2,6 @@ package register
 
 import (
 	"fmt"
-	"math"
 	"slices"
 	"strconv"
 	"strings"
@@ -22,6 +21,7 @@ type recipesView struct {
 	Media     []recipesOf
 	Materials string
 	Labels    string
+	Classes   string
 }
 
 // recipesOf is the recipes of one medium.
@@ -99,7 +99,7 @@ func (r *Register) Recipes() []imprint.Sheet {
 	title, description := r.Say("recipes"), r.Say("recipes-description")
 	return []imprint.Sheet{{Address: address.Recipes, Title: title, Description: description, View: func(at imprint.Place) (imprint.PageView, error) {
 		v := recipesView{Framed: imprint.Framed{Shell: r.frame.Shell(at, imprint.About{Kind: "recipes", Title: title, Description: description, Gathered: true})},
-			Materials: r.frame.WhereThere(at, address.Materials), Labels: r.frame.WhereThere(at, address.Labels)}
+			Materials: r.frame.WhereThere(at, address.Materials), Labels: r.frame.WhereThere(at, address.Labels), Classes: r.frame.WhereThere(at, address.Classes)}
 		for _, m := range r.Decoration.Media {
 			if of := r.recipesOf(m, at); len(of.Recipes) > 0 {
 				v.Media = append(v.Media, of)
@@ -161,11 +161,7 @@ func (r *Register) recipe(recipe *course.Recipe, at imprint.Place) (imprint.Page
 
 // mixingCare is the safety of mixing a recipe: of its materials, and of its medium.
 func (r *Register) mixingCare(recipe *course.Recipe) []course.Care {
-	rows := r.recipeCare(recipe)
-	if m, there := r.Decoration.FindMedium(recipe.Medium); there {
-		rows = append(rows, m.Care)
-	}
-	return rows
+	return r.reading.Course.MixingCare(recipe)
 }
 
 // whereOn lists the states that a recipe goes on, those that its medium never does,
@@ -246,7 +242,7 @@ func (r *Register) order(recipe *course.Recipe, size []form.Setting, at imprint.
 		}
 		of := r.Say("recipe-by-water", r.figure(s.Amount))
 		if len(answer.Rows) > 0 { // the first is the water
-			of = r.figure(math.Round(answer.Rows[0][2].Value*s.Amount/10)/10) + " g, " + of
+			of = r.figure(proof.ByWater(answer, s)) + " g, " + of
 		}
 		v.Water = append(v.Water, orderRow{What: name, Weigh: of})
 	}

@@ -30,21 +30,17 @@ func New(r *proof.Reading, t *table.Table, frame *imprint.Frame, calculators *de
 	return &Register{t, r, calculators, frame}
 }
 
-// recipeCare is what the materials of a recipe call for together, beside what its
-// medium does.
-func (r *Register) recipeCare(recipe *course.Recipe) []course.Care {
-	var rows []course.Care
-	for _, m := range r.materialsOf(recipe) {
-		rows = append(rows, m.Care)
-	}
-	return rows
-}
-
 // recipeSafety is the safety of mixing a recipe, with all that the sheets of its
 // materials say to wear.
 func (r *Register) recipeSafety(recipe *course.Recipe, at imprint.Place) care.Care {
-	c := r.Care(at, r.mixingCare(recipe)...)
-	for _, m := range r.materialsOf(recipe) {
+	return r.workSafety(at, r.mixingCare(recipe), r.materialsOf(recipe))
+}
+
+// workSafety is the safety of work of which some rows tell, with all that the sheets
+// of its materials say to wear.
+func (r *Register) workSafety(at imprint.Place, rows []course.Care, materials []*course.Material) care.Care {
+	c := r.Care(at, rows...)
+	for _, m := range materials {
 		c.Wear = worn(c.Wear, m.Wear...)
 	}
 	c.Wear = worn(nil, c.Wear...)
@@ -79,15 +75,7 @@ func worn(all []string, more ...string) []string {
 
 // materialsOf lists the studio's entries of what a recipe is made of.
 func (r *Register) materialsOf(recipe *course.Recipe) []*course.Material {
-	var all []*course.Material
-	for _, list := range [][]course.Share{recipe.Base, recipe.Additions} {
-		for _, s := range list {
-			if m, there := r.reading.Course.FindMaterial(s.Material); there {
-				all = append(all, m)
-			}
-		}
-	}
-	return all
+	return r.reading.Course.MaterialsOf(recipe)
 }
 
 // materialLink is a link to a material's own page.
