@@ -32,6 +32,7 @@ const (
 	Recipes     = "recipes/index.html"
 	Labels      = "labels/index.html"
 	Wall        = "tiles/index.html"
+	Paper       = "paper/index.html"
 
 	CalculatorFolder = "calculators/" // where the calculators' own pages are
 )
@@ -56,6 +57,12 @@ func RecipeLabel(id, paper string) string { return "labels/recipe-" + id + "-" +
 
 // MaterialLabel returns where the labels of a material are published, for a paper.
 func MaterialLabel(id, paper string) string { return "labels/material-" + id + "-" + paper + ".html" }
+
+// Poster returns where a poster is published, a sheet to hang up.
+func Poster(id string) string { return "paper/poster-" + id + ".html" }
+
+// Form returns where a form is published, a sheet to fill in by hand.
+func Form(id string) string { return "paper/form-" + id + ".html" }
 
 // Card returns where the recap card of a medium is published.
 func Card(medium string) string { return "cards/" + medium + ".html" }

@@ -22,7 +22,7 @@ const (
 )
 
 // reserved are the folders of the published handbook that no unit may have.
-var reserved = []string{"calculators", "states", "media", "cards", "book", "assets", "pictures", "materials", "recipes", "labels", "tiles"}
+var reserved = []string{"calculators", "states", "media", "cards", "book", "assets", "pictures", "materials", "recipes", "labels", "tiles", "paper"}
 
 // Reserved reports whether a unit may not have a name, since a folder of the
 // published handbook has it.

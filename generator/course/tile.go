@@ -3,6 +3,7 @@ package course
 import (
 	"fmt"
 	"regexp"
+	"slices"
 	"strconv"
 
 	"slipbook/generator/finding"
@@ -46,6 +47,9 @@ var (
 	tileNeeds  = []string{"code", "body", "cone", "clear"}
 	tileOthers = []string{"recipe", "version", "percent", "medium", "coats", "place", "atmosphere", "batch", "made", "fired", "before", "after", "colour", "verdict", "remark", "retest"}
 )
+
+// TileColumns lists the columns of tiles.csv: those that every tile needs first.
+func TileColumns() []string { return slices.Concat(tileNeeds, tileOthers) }
 
 // tiles reads the test wall. A course may do without.
 func (l *loader) tiles() {

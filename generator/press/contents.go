@@ -44,6 +44,7 @@ func (i *impression) extraLinks(at imprint.Place) []imprint.Link {
 		{address.Materials, "materials"},
 		{address.Wall, "wall"},
 		{address.Labels, "labels"},
+		{address.Paper, "paper"},
 		{address.Book, "book"},
 		{address.Teaching, "teaching-page"},
 	} {

@@ -27,7 +27,7 @@ func Owe(name, form string, c Care) Owed { return Owed{name, form, c} }
 func Settle(t *theme.Theme, kind string, owes []Owed, page []byte) error {
 	times := map[string]int{}
 	for _, o := range owes {
-		if !o.Care.Any() {
+		if !o.Care.Any() && len(o.Care.Wear) == 0 {
 			continue
 		}
 		piece, err := written(t, o.Form, o.Care)
