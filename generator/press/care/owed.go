@@ -52,7 +52,8 @@ func written(t *theme.Theme, form string, c Care) ([]byte, error) {
 	return bytes.TrimSpace(out.Bytes()), err
 }
 
-// said is what a care says in words: the hazards by name, and who may.
+// said is what a care says in words: the hazards by name, and who may; of one without
+// either what to wear.
 func said(t *theme.Theme, c Care) []string {
 	var all []string
 	for _, h := range c.Hazards {
@@ -60,6 +61,9 @@ func said(t *theme.Theme, c Care) []string {
 	}
 	if c.Who != "" {
 		all = append(all, t.Word(c.Who))
+	}
+	if len(all) == 0 {
+		return c.Wear
 	}
 	return all
 }
