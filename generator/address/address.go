@@ -34,6 +34,7 @@ const (
 	Wall        = "tiles/index.html"
 	Classes     = "classes/index.html"
 	Stock       = "stock/index.html"
+	Paper       = "paper/index.html"
 
 	CalculatorFolder = "calculators/" // where the calculators' own pages are
 )
@@ -61,6 +62,12 @@ func MaterialLabel(id, paper string) string { return "labels/material-" + id + "
 
 // Class returns where the sheet of a class is published.
 func Class(id string) string { return "classes/" + id + ".html" }
+
+// Poster returns where a poster is published, a sheet to hang up.
+func Poster(id string) string { return "paper/poster-" + id + ".html" }
+
+// Form returns where a form is published, a sheet to fill in by hand.
+func Form(id string) string { return "paper/form-" + id + ".html" }
 
 // Card returns where the recap card of a medium is published.
 func Card(medium string) string { return "cards/" + medium + ".html" }

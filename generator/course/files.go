@@ -23,7 +23,7 @@ const (
 )
 
 // reserved are the folders of the published handbook that no unit may have.
-var reserved = []string{"calculators", "states", "media", "cards", "book", "assets", "pictures", "materials", "recipes", "labels", "tiles", "classes", "stock"}
+var reserved = []string{"calculators", "states", "media", "cards", "book", "assets", "pictures", "materials", "recipes", "labels", "tiles", "classes", "stock", "paper"}
 
 // Reserved reports whether a unit may not have a name, since a folder of the
 // published handbook has it.

@@ -62,6 +62,9 @@ var (
 	tileOthers = []string{"recipe", "version", "percent", "medium", "coats", "place", "atmosphere", "batch", "made", "fired", "before", "after", "colour", "verdict", "remark", "retest"}
 )
 
+// TileColumns lists the columns of tiles.csv: those that every tile needs first.
+func TileColumns() []string { return slices.Concat(tileNeeds, tileOthers) }
+
 // tiles reads the test wall. A course may do without.
 func (l *loader) tiles() {
 	if !source.Exists(l.fsys, tilesFile) {

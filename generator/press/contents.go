@@ -46,6 +46,7 @@ func (i *impression) extraLinks(at imprint.Place) []imprint.Link {
 		{address.Labels, "labels"},
 		{address.Classes, "classes"},
 		{address.Stock, "stock"},
+		{address.Paper, "paper"},
 		{address.Book, "book"},
 		{address.Teaching, "teaching-page"},
 	} {

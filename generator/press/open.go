@@ -1,6 +1,7 @@
 package press
 
 import (
+	"fmt"
 	"io/fs"
 	"slices"
 
@@ -8,6 +9,7 @@ import (
 	"slipbook/generator/press/book"
 	"slipbook/generator/press/care"
 	"slipbook/generator/press/desk"
+	"slipbook/generator/press/register"
 	"slipbook/generator/press/setting"
 	"slipbook/generator/press/theme"
 )
@@ -23,5 +25,14 @@ func Open(folder fs.FS) (*theme.Theme, error) {
 	for _, kind := range pageKinds {
 		wanted = append(wanted, kind.Template)
 	}
-	return theme.Open(folder, slices.Concat(wanted, care.Forms, markup.Kinds()))
+	t, err := theme.Open(folder, slices.Concat(wanted, care.Forms, markup.Kinds()))
+	if err != nil {
+		return nil, err
+	}
+	for _, key := range register.Words() {
+		if t.Word(key) == "" {
+			return nil, fmt.Errorf("theme: words.yaml has no %q, which a poster or a form says", key)
+		}
+	}
+	return t, nil
 }

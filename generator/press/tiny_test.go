@@ -7,6 +7,7 @@ import (
 	"os"
 	"path"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 	"testing/fstest"
@@ -17,6 +18,7 @@ import (
 	"slipbook/generator/course"
 	"slipbook/generator/markup"
 	"slipbook/generator/press/imprint"
+	"slipbook/generator/press/register"
 	"slipbook/generator/proof"
 )
 
@@ -61,7 +63,8 @@ func TestAnotherThemePrintsEverything(t *testing.T) {
 }
 
 // tinyTheme reads the theme with hardly any markup. A block that it has no template
-// for prints nothing in it, so that whoever adds one need not know of this theme.
+// for prints nothing in it, and posters and forms say the studio theme's words, so that
+// whoever adds one need not know of this theme.
 func tinyTheme(t *testing.T) fs.FS {
 	t.Helper()
 	files, rest := folderOf(t, os.DirFS("testdata/tiny")), ""
@@ -70,6 +73,10 @@ func tinyTheme(t *testing.T) fs.FS {
 		if !bytes.Contains(files["pieces/pieces.html"].Data, begin) {
 			rest += string(begin) + "{{end}}"
 		}
+	}
+	whole := studio(t)
+	for _, key := range register.Words() {
+		files["words.yaml"].Data = append(files["words.yaml"].Data, key+": "+strconv.Quote(whole.Word(key))+"\n"...)
 	}
 	files["pieces/rest.html"] = &fstest.MapFile{Data: []byte(rest)}
 	return files

@@ -30,12 +30,12 @@ const cut = `(() => {
 // printedWidth is the width that a page's words have on a paper, in CSS pixels:
 // recap cards have narrower margins than other pages, the book broader ones.
 func printedWidth(p paper, address string) int64 {
-	margins := map[string]float64{"card": 24, "course-card": 24, "book": 44, "chart": 16, "label": 20, "class": 28, "stock": 24}[kind(address)]
+	margins := map[string]float64{"card": 24, "course-card": 24, "book": 44, "chart": 16, "label": 20, "class": 28, "stock": 24, "poster": 24, "form": 24}[kind(address)]
 	if margins == 0 {
 		margins = 36
 	}
 	across := p.short
-	if k := kind(address); k == "chart" || k == "stock" {
+	if k := kind(address); k == "chart" || k == "stock" || onItsSide(address) {
 		across = p.longer // they lie on their sides
 	}
 	return int64(math.Floor(across*96/72 - margins*96/25.4))

@@ -191,7 +191,7 @@ func (h *handbook) read(t *testing.T, address string) []byte {
 // the kind "teaching" too.
 var kinds = []string{"home", "unit", "lesson", "calculators", "calculator", "chart", "state", "medium", "glossary", "contents",
 	"answers", "faults", "hazards", "notices", "course-card", "card", "book", "style", "not-found",
-	"materials", "material", "recipes", "recipe", "labels", "label", "wall", "classes", "class", "stock"}
+	"materials", "material", "recipes", "recipe", "labels", "label", "wall", "classes", "class", "stock", "paper", "poster", "form"}
 
 // inRegister says of what kind the pages of each folder of the register are.
 var inRegister = map[string]string{"materials/": "material", "recipes/": "recipe", "labels/": "label", "classes/": "class"}
@@ -239,6 +239,11 @@ func kind(address string) string {
 		return "wall"
 	case in == "stock/":
 		return "stock"
+	case in == "paper/" && name == "index.html":
+		return "paper"
+	case in == "paper/":
+		of, _, _ := strings.Cut(name, "-")
+		return of
 	case inRegister[in] != "" && name == "index.html":
 		return strings.TrimSuffix(in, "/")
 	case inRegister[in] != "":

@@ -2,6 +2,7 @@ package care
 
 import (
 	"slices"
+	"strings"
 	"testing"
 
 	"slipbook/generator/course"
@@ -52,5 +53,22 @@ func TestWorseForHealth(t *testing.T) {
 		if got := p.WorseForHealth(c.one, c.other); got != c.want {
 			t.Errorf("%v against %v: %v", c.one, c.other, got)
 		}
+	}
+}
+
+// TestWearAloneIsOwed wants a page to be stopped that lacks what to wear, also where no
+// hazard and nobody is named beside it.
+func TestWearAloneIsOwed(t *testing.T) {
+	owes := []Owed{Owe("Spray booth", Line, Care{Wear: []string{"a fitted respirator"}})}
+	studio := presstest.Studio(t)
+	if err := Settle(studio, "poster", owes, []byte("<p>Spray booth</p>")); err == nil || !strings.Contains(err.Error(), "a fitted respirator") {
+		t.Errorf("error %v", err)
+	}
+	piece, err := written(studio, Line, owes[0].Care)
+	if err == nil {
+		err = Settle(studio, "poster", owes, piece)
+	}
+	if err != nil {
+		t.Error(err)
 	}
 }

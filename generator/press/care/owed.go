@@ -27,7 +27,7 @@ func Owe(name, form string, c Care) Owed { return Owed{name, form, c} }
 func Settle(t *theme.Theme, kind string, owes []Owed, page []byte) error {
 	times := map[string]int{}
 	for _, o := range owes {
-		if !o.Care.Any() {
+		if !o.Care.Any() && len(o.Care.Wear) == 0 {
 			continue
 		}
 		piece, err := written(t, o.Form, o.Care)
@@ -52,7 +52,8 @@ func written(t *theme.Theme, form string, c Care) ([]byte, error) {
 	return bytes.TrimSpace(out.Bytes()), err
 }
 
-// said is what a care says in words: the hazards by name, and who may.
+// said is what a care says in words: the hazards by name, and who may; of one without
+// either what to wear.
 func said(t *theme.Theme, c Care) []string {
 	var all []string
 	for _, h := range c.Hazards {
@@ -60,6 +61,9 @@ func said(t *theme.Theme, c Care) []string {
 	}
 	if c.Who != "" {
 		all = append(all, t.Word(c.Who))
+	}
+	if len(all) == 0 {
+		return c.Wear
 	}
 	return all
 }

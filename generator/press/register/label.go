@@ -80,6 +80,7 @@ type labelsView struct {
 	imprint.Framed
 	Recipes, Materials []imprint.Link
 	Coded              bool
+	Paper              string
 }
 
 // Labels is the list of all labels.
@@ -90,7 +91,7 @@ func (r *Register) Labels() []imprint.Sheet {
 	}
 	title, description := r.Say("labels"), r.Say("labels-description")
 	return []imprint.Sheet{{Address: address.Labels, Title: title, Description: description, View: func(at imprint.Place) (imprint.PageView, error) {
-		v := labelsView{Framed: imprint.Framed{Shell: r.frame.Shell(at, imprint.About{Kind: "labels", Title: title, Description: description, Gathered: true})}, Coded: c.PublishedAt != ""}
+		v := labelsView{Framed: imprint.Framed{Shell: r.frame.Shell(at, imprint.About{Kind: "labels", Title: title, Description: description, Gathered: true})}, Coded: c.PublishedAt != "", Paper: r.frame.WhereThere(at, address.Paper)}
 		for _, recipe := range c.Recipes {
 			v.Recipes = append(v.Recipes, imprint.Link{Title: recipe.Title, Address: at.To(address.RecipeLabel(recipe.ID, r.paper()))})
 		}

@@ -2,6 +2,7 @@ package register
 
 import (
 	"cmp"
+	"maps"
 	"slices"
 	"strings"
 
@@ -20,6 +21,7 @@ type materialsView struct {
 	Recipes string // where the recipes are; empty while there are none
 	Labels  string
 	Stock   string
+	Paper   string
 }
 
 // tubView is a material in the register.
@@ -58,7 +60,8 @@ func (r *Register) Materials() []imprint.Sheet {
 	title, description := r.Say("materials"), r.Say("materials-description")
 	return []imprint.Sheet{{Address: address.Materials, Title: title, Description: description, View: func(at imprint.Place) (imprint.PageView, error) {
 		v := materialsView{Framed: imprint.Framed{Shell: r.frame.Shell(at, imprint.About{Kind: "materials", Title: title, Description: description, Gathered: true})},
-			Recipes: r.frame.WhereThere(at, address.Recipes), Labels: r.frame.WhereThere(at, address.Labels), Stock: r.frame.WhereThere(at, address.Stock)}
+			Recipes: r.frame.WhereThere(at, address.Recipes), Labels: r.frame.WhereThere(at, address.Labels), Stock: r.frame.WhereThere(at, address.Stock),
+			Paper: r.frame.WhereThere(at, address.Paper)}
 		for _, m := range byName(r.reading.Course.Materials) {
 			v.Tubs = append(v.Tubs, tubView{Of: materialLink(at, m), Safety: r.materialSafety(m, at), Class: classOf(m), Sheet: m.Sheet, Storage: m.Storage})
 		}
@@ -146,5 +149,6 @@ func (r *Register) Owes() map[string]func() []care.Owed {
 	for _, recipe := range r.reading.Course.Recipes {
 		all[address.Recipe(recipe.ID)] = func() []care.Owed { return r.owedByRecipe(recipe) }
 	}
+	maps.Copy(all, r.owedOnPaper())
 	return all
 }

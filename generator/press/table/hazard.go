@@ -14,6 +14,7 @@ import (
 type hazardsView struct {
 	imprint.Framed
 	Hazards []hazardView
+	Paper   string // posters and forms; empty while there are none
 }
 
 // hazardView is one hazard in full.
@@ -40,7 +41,7 @@ func (r *Table) Hazards() []imprint.Sheet {
 	}
 	title, description := r.Say("hazards"), r.Say("hazards-description")
 	return []imprint.Sheet{{Address: address.Hazards, Title: title, Description: description, View: func(at imprint.Place) (imprint.PageView, error) {
-		v := hazardsView{Framed: imprint.Framed{Shell: r.Shell(at, imprint.About{Kind: "hazards", Title: title, Description: description})}}
+		v := hazardsView{Framed: imprint.Framed{Shell: r.Shell(at, imprint.About{Kind: "hazards", Title: title, Description: description})}, Paper: r.frame.WhereThere(at, address.Paper)}
 		v.Shell.Strip = nil
 		for _, h := range r.Decoration.Hazards {
 			v.Hazards = append(v.Hazards, r.hazard(h, at))
