@@ -174,6 +174,20 @@ func (c *Course) FindRecipe(id string) (*Recipe, bool) {
 	return c.Recipes[i], true
 }
 
+// GoesOn reports whether a recipe is for a state, by its id.
+func (r *Recipe) GoesOn(state string) bool { return slices.Contains(r.States, state) }
+
+// MaterialsOf returns the studio's entries of what a recipe is made of, in the order
+// of its base and its additions.
+func (c *Course) MaterialsOf(r *Recipe) (all []*Material) {
+	for _, s := range slices.Concat(r.Base, r.Additions) {
+		if m, there := c.FindMaterial(s.Material); there {
+			all = append(all, m)
+		}
+	}
+	return all
+}
+
 // Dry returns the additions that are weighed dry, each in percent of the base.
 func (r *Recipe) Dry() (shares []Share) {
 	over := 0.0

@@ -3,7 +3,9 @@ package course
 import (
 	"fmt"
 	"regexp"
+	"slices"
 	"strconv"
+	"strings"
 
 	"slipbook/generator/finding"
 	"slipbook/generator/source"
@@ -129,6 +131,15 @@ func (l *loader) tileMedium(f source.Fields, t *Tile) string {
 		return medium
 	}
 	return r.Medium
+}
+
+// FindTile finds a tile by its code, whatever the case of its letters.
+func (c *Course) FindTile(code string) (*Tile, bool) {
+	i := slices.IndexFunc(c.Tiles, func(t *Tile) bool { return strings.EqualFold(t.Code, code) })
+	if i < 0 {
+		return nil, false
+	}
+	return c.Tiles[i], true
 }
 
 // tilePictures checks that the photos of a tile are there.

@@ -246,7 +246,7 @@ const blankLetters = 60
 // recipeText is what the label of a recipe's bucket says.
 func (r *Register) recipeText(recipe *course.Recipe, at imprint.Place) labelText {
 	safety := r.Care(at, r.wetCare(recipe)...)
-	t := labelText{Name: recipe.Title, Mixed: true, Gravity: r.gravity(recipe), InClass: classOf(r.materialsOf(recipe)...),
+	t := labelText{Name: recipe.Title, Mixed: true, Gravity: r.gravity(recipe), InClass: classOf(r.reading.Course.MaterialsOf(recipe)...),
 		Hazards: safety.Hazards, Who: safety.Who, Food: recipe.Food == "yes", Owner: r.reading.Course.Studio.Name}
 	if len(recipe.Versions) > 0 {
 		newest := slices.MaxFunc(recipe.Versions, func(a, b course.Version) int { return a.Number - b.Number })

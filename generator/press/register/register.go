@@ -6,7 +6,6 @@ package register
 
 import (
 	"slices"
-	"strings"
 
 	"slipbook/generator/address"
 	"slipbook/generator/course"
@@ -34,7 +33,7 @@ func New(r *proof.Reading, t *table.Table, frame *imprint.Frame, calculators *de
 // medium does.
 func (r *Register) recipeCare(recipe *course.Recipe) []course.Care {
 	var rows []course.Care
-	for _, m := range r.materialsOf(recipe) {
+	for _, m := range r.reading.Course.MaterialsOf(recipe) {
 		rows = append(rows, m.Care)
 	}
 	return rows
@@ -44,50 +43,18 @@ func (r *Register) recipeCare(recipe *course.Recipe) []course.Care {
 // materials say to wear.
 func (r *Register) recipeSafety(recipe *course.Recipe, at imprint.Place) care.Care {
 	c := r.Care(at, r.mixingCare(recipe)...)
-	for _, m := range r.materialsOf(recipe) {
-		c.Wear = worn(c.Wear, m.Wear...)
+	for _, m := range r.reading.Course.MaterialsOf(recipe) {
+		c.Wear = course.Worn(c.Wear, m.Wear...)
 	}
-	c.Wear = worn(nil, c.Wear...)
+	c.Wear = course.Worn(nil, c.Wear...)
 	return c
 }
 
 // materialSafety is the safety of a tub, with what its sheet says to wear.
 func (r *Register) materialSafety(m *course.Material, at imprint.Place) care.Care {
 	c := r.Care(at, m.Care)
-	c.Wear = worn(nil, append(slices.Clone(c.Wear), m.Wear...)...)
+	c.Wear = course.Worn(nil, append(slices.Clone(c.Wear), m.Wear...)...)
 	return c
-}
-
-// worn appends what to wear, each once: nitrile gloves are gloves.
-func worn(all []string, more ...string) []string {
-	for _, w := range more {
-		told := false
-		for i, there := range all {
-			switch {
-			case there == w || strings.HasSuffix(there, " "+w):
-				told = true
-			case strings.HasSuffix(w, " "+there):
-				all[i], told = w, true
-			}
-		}
-		if !told {
-			all = append(all, w)
-		}
-	}
-	return all
-}
-
-// materialsOf lists the studio's entries of what a recipe is made of.
-func (r *Register) materialsOf(recipe *course.Recipe) []*course.Material {
-	var all []*course.Material
-	for _, list := range [][]course.Share{recipe.Base, recipe.Additions} {
-		for _, s := range list {
-			if m, there := r.reading.Course.FindMaterial(s.Material); there {
-				all = append(all, m)
-			}
-		}
-	}
-	return all
 }
 
 // materialLink is a link to a material's own page.

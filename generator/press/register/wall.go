@@ -3,7 +3,6 @@ package register
 import (
 	"cmp"
 	"slices"
-	"strings"
 
 	"slipbook/generator/address"
 	"slipbook/generator/course"
@@ -129,7 +128,7 @@ func (r *Register) wallRow(key colour, columns []wallColumn, at imprint.Place) w
 }
 
 func (r *Register) tile(t *course.Tile, at imprint.Place) tileView {
-	v := tileView{ID: at.ID(TileID(t.Code)), Tile: *t, BodyName: t.Body}
+	v := tileView{ID: at.ID(address.TileID(t.Code)), Tile: *t, BodyName: t.Body}
 	for _, b := range r.reading.Course.Bodies {
 		if b.ID == t.Body {
 			v.BodyName = b.Name
@@ -140,19 +139,6 @@ func (r *Register) tile(t *course.Tile, at imprint.Place) tileView {
 		v.Clear = &link
 	}
 	return v
-}
-
-// TileID returns the id of a tile on the wall.
-func TileID(code string) string { return "tile." + strings.ToLower(code) }
-
-// tileLink is a link to a tile on the wall, or its code alone where none hangs there.
-func (r *Register) tileLink(code string, at imprint.Place) imprint.Link {
-	for _, t := range r.reading.Course.Tiles {
-		if strings.EqualFold(t.Code, code) {
-			return imprint.Link{Title: t.Code, Address: at.To(address.Wall + "#" + TileID(t.Code)), About: t.Remark}
-		}
-	}
-	return imprint.Link{Title: code}
 }
 
 // tilesOf lists the tiles of a recipe, those that failed first: they warn.
@@ -169,7 +155,7 @@ func (r *Register) tilesOf(recipe *course.Recipe, at imprint.Place) []tileView {
 	}
 	all := append(failed, others...)
 	for i := range all {
-		all[i].ID = at.To(address.Wall + "#" + TileID(all[i].Code))
+		all[i].ID = at.To(address.Tile(all[i].Code))
 	}
 	return all
 }
