@@ -31,8 +31,8 @@ type cardView struct {
 	Safety  care.Care // of the medium in every state
 	Some    care.Care // what comes to it in some states and ways of working
 	States  []table.Line
-	Mixed   []imprint.Link // the studio's recipes of it
-	Mixing  care.Care      // of weighing and mixing them, in the form care.Mixing
+	Mixed   string    // address of what the studio mixes of it
+	Mixing  care.Care // of weighing and mixing that, in the form care.Mixing
 	Best    *imprint.Link
 	Tell    string       // how to tell the best state
 	Ways    []table.Line // of working it in its best state
@@ -194,5 +194,5 @@ func (v cardView) letters() []int {
 	for _, f := range v.Faults {
 		all = append(all, theme.Letters(string(f.Seen+f.Means))+3)
 	}
-	return append(all, runs(v.Lessons), runs(v.Mixed), theme.Letters(v.Mixing.Says))
+	return append(all, runs(v.Lessons), theme.Letters(v.Mixing.Says))
 }

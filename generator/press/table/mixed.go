@@ -51,13 +51,9 @@ func (r *Table) MixingCare(id string) care.Care {
 	return care.Care{Says: own.Mixing}
 }
 
-// MixedHere links to the recipes of a medium.
-func (r *Table) MixedHere(id string, at imprint.Place) []imprint.Link {
-	var links []imprint.Link
-	for _, c := range r.citedOf(id, "", at) {
-		links = append(links, c.Of)
-	}
-	return links
+// MixedHere is where the page of a medium tells of its recipes.
+func (r *Table) MixedHere(id string, at imprint.Place) string {
+	return at.To(address.Medium(id) + "#" + mixedID)
 }
 
 // owedByMixing is what weighing and mixing a medium call for.
@@ -80,7 +76,7 @@ func (r *Table) owedByPlanner() []care.Owed {
 func (r *Table) cite(f *fate, medium, state string, at imprint.Place) {
 	f.Cited = r.citedOf(medium, state, at)
 	if f.Recipes = len(f.Cited); f.Recipes > mostCited {
-		f.Cited, f.Further = nil, at.To(address.Medium(medium)+"#"+mixedID)
+		f.Cited, f.Further = nil, r.MixedHere(medium, at)
 	}
 }
 
