@@ -11,6 +11,7 @@ import (
 	"slipbook/calculators/form"
 	"slipbook/generator/course"
 	"slipbook/generator/finding"
+	"slipbook/generator/proof"
 	"slipbook/generator/terminal"
 )
 
@@ -131,7 +132,10 @@ func stopFor(s *streams, all finding.List, planned bool) error {
 	if planned {
 		files = append(files, "decoration.yaml", "hazards.yaml")
 	}
-	findings := slices.DeleteFunc(all, func(f finding.Finding) bool { return !slices.Contains(files, f.File) })
+	findings := slices.DeleteFunc(all, func(f finding.Finding) bool {
+		kept := strings.HasPrefix(f.File, "materials/") || strings.HasPrefix(f.File, "recipes/")
+		return !slices.Contains(files, f.File) && !(planned && kept)
+	})
 	if !findings.Stop() {
 		return nil
 	}
@@ -150,7 +154,7 @@ func (c *calcCommand) of(lessons *course.Course, planned bool) form.Settings {
 	}
 	settings.Bodies = lessons.Answers().Bodies
 	if planned && lessons.Decoration != nil {
-		settings.Table = lessons.Decoration.Table()
+		settings.Table = proof.Table(lessons)
 	}
 	return settings
 }

@@ -142,6 +142,7 @@ func workPlan(e *form.Evaluation) {
 		}
 		e.Row(float64(i+1), state, step.Action, step.Title, step.Wear, step.Place, e.Say(people[step.Who]), step.Caution, step.Lesson, step.Ask, step.Wait, step.What, risk, step.Why, step.Trouble)
 	}
+	mixed(e, t, p.Steps)
 	if p.Conflict == nil {
 		e.Answer.Headline = form.Join(odd, works(e, p))
 	}

@@ -16,6 +16,7 @@ package form
 import (
 	"slipbook/calculators/formula"
 	"slipbook/calculators/quantity"
+	"slipbook/calculators/stage"
 )
 
 // Calculator is one calculator's whole declaration.
@@ -166,6 +167,7 @@ type Answer struct {
 	Judged     []string // whether the numbers are any good, a sentence each
 	Outputs    []Result
 	Rows       [][]Cell // in the order of Columns
+	Mixed      []Mixed  // what the studio mixes itself of what the answer is about
 	Notes      []string // the declaration's and those of this answer
 	Cautions   []string
 	Next       []Onward // the calculators to go on to, with the numbers carried over
@@ -227,6 +229,14 @@ type Cell struct {
 	Value  float64
 	Text   string // what is shown; the only content when IsText
 	IsText bool
+}
+
+// Mixed is what the studio mixes itself: the recipes, and what weighing and mixing
+// them call for, beside what an answer says of putting it on.
+type Mixed struct {
+	Of   string // its name
+	By   []stage.Recipe
+	Says string // sentences; may be empty
 }
 
 // Phrase is a sentence about one input.

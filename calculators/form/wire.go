@@ -67,7 +67,7 @@ func ReadRequest(request string) (name string, given []Setting, err error) {
 
 // encode writes an answer, its language first, then what may hurt before what is reckoned: error.INPUT,
 // wrong.INPUT (which value of a list), read.INPUT, chosen.INPUT, caution, headline, judged, value.X, unit.X, text.X,
-// row.N.COLUMN, note, next.N.words, next.N.request and drawing.
+// row.N.COLUMN, mixed.N.of, mixed.N.says, mixed.N.name and mixed.N.page (of each recipe), note, next.N.words, next.N.request and drawing.
 func (a *Answer) encode() []byte {
 	var b []byte
 	b = field(b, "calculator", a.Calculator)
@@ -105,6 +105,7 @@ func (a *Answer) encode() []byte {
 			b = field(b, "row."+strconv.Itoa(n+1)+"."+cell.Column, cell.Text)
 		}
 	}
+	b = a.encodeMixed(b)
 	for _, n := range a.Notes {
 		b = field(b, "note", n)
 	}
@@ -115,6 +116,20 @@ func (a *Answer) encode() []byte {
 	}
 	if a.Drawing != "" {
 		b = field(b, "drawing", a.Drawing)
+	}
+	return b
+}
+
+// encodeMixed appends what the studio mixes itself.
+func (a *Answer) encodeMixed(b []byte) []byte {
+	for n, m := range a.Mixed {
+		key := "mixed." + strconv.Itoa(n+1)
+		b = field(b, key+".of", m.Of)
+		b = field(b, key+".says", m.Says)
+		for _, r := range m.By {
+			b = field(b, key+".name", r.Name)
+			b = field(b, key+".page", r.Page)
+		}
 	}
 	return b
 }

@@ -37,6 +37,7 @@ type Step struct {
 	Ask     string // what to ask before it is done
 	Wait    string // until when to wait
 	Trouble string // what goes wrong, and what then
+	Medium  int    // what is laid on or worked; -1 = none
 }
 
 // Conflict says why a wish cannot be had, and what can.

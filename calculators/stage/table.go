@@ -147,7 +147,10 @@ type Medium struct {
 	Fixed   Fixing  // of what lies under a glaze, and of a Resist
 	Hazards Hazards // in every state
 	Who     Who
-	On      []Rule // by state
+	Recipes []Recipe // by which the studio mixes it; of most media none
+	Mixing  string   // what weighing and mixing them call for, in sentences
+	Wet     []string // what such a mix still does to whoever handles it wet, beside Hazards, a text each; steps with the medium say it
+	On      []Rule   // by state
 }
 
 // Technique is a way of putting on or working a medium.

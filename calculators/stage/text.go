@@ -23,6 +23,7 @@ func (t *Table) Encode() string {
 	}
 	for _, m := range t.Media {
 		w.line("medium", m.ID, m.Base, m.Name, list(m.Words), digit(int(m.Kind)), m.Look, digit(m.Best), digit(m.Heat), flag(m.Food), flag(m.Hides), digit(int(m.Fixed)), m.Hazards.text(), digit(int(m.Who)))
+		m.encode(w)
 		for _, r := range m.On {
 			w.rule("on", r)
 		}

@@ -4,7 +4,7 @@ import "slipbook/calculators/letters"
 
 // word words one step.
 func (s *search) word(now *pot, next *step) Step {
-	told := Step{State: int(now.state), Verdict: worst(next.rules)}
+	told := Step{State: int(now.state), Verdict: worst(next.rules), Medium: s.handled(next)}
 	if len(s.t.States[now.state].Parts) > 0 {
 		told.Part = int(now.part) + 1
 	}
@@ -203,7 +203,23 @@ func (s *search) guard(told *Step, now *pot, next *step) {
 		}
 	}
 	told.Wear, told.Place = s.t.listed(wear), letters.Join(place, "; ")
+	if told.Medium >= 0 {
+		for _, wet := range s.t.Media[told.Medium].Wet {
+			told.Caution = join(told.Caution, wet)
+		}
+	}
 	told.Caution = join(told.Caution, s.keepOff(now, next))
+}
+
+// handled is the medium that a step lays on or works; -1 for any other step.
+func (s *search) handled(next *step) int {
+	switch {
+	case next.extra == addGlaze:
+		return s.glaze
+	case next.act >= 0:
+		return s.w.Layers[s.acts[next.act].layer].Medium
+	}
+	return -1
 }
 
 // keepOff warns of what is for no food surface, and of colour that ends without

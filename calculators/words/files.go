@@ -130,7 +130,7 @@ func flatten(prefix string, tree map[string]any, entries map[string]string) erro
 }
 
 // printed are the parts of ids of what only pages and the command line print.
-var printed = []string{".title", ".purpose", ".help", ".example", ".table.", ".formula.", ".answer.", ".column."}
+var printed = []string{".title", ".purpose", ".help", ".example", ".table.", ".formula.", ".answer.", ".column.", "plan.mix."}
 
 // Reactor returns the words that answers and drawings can say, without those
 // that only a page prints: what travels to the WebAssembly reactor.

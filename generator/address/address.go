@@ -76,6 +76,12 @@ func Card(medium string) string { return "cards/" + medium + ".html" }
 // number on, where the book is too large to be a single page.
 func Volume(number string) string { return "book/" + number + ".html" }
 
+// Tile returns where a test tile hangs on the wall.
+func Tile(code string) string { return Wall + "#" + TileID(code) }
+
+// TileID returns the id of a tile on the wall.
+func TileID(code string) string { return "tile." + strings.ToLower(code) }
+
 // Hazard returns where a hazard is told in full.
 func Hazard(id string) string { return Hazards + "#" + id }
 

@@ -19,6 +19,7 @@ import (
 type Target struct {
 	Address string
 	Picture *course.Picture
+	Tile    *course.Tile // what a reference to a tile leads to
 }
 
 // Fault says what is wrong with a reference, and what to write instead.
@@ -45,13 +46,14 @@ func (m *Map) Find(page *course.Page, r *markup.Ref) (Target, *Fault) {
 
 // What the made places are called, and what to do when one is not there.
 var (
-	madeName = map[string]string{"glossary": "term", "state": "clay state", "calculator": "calculator", "material": "material", "recipe": "recipe"}
+	madeName = map[string]string{"glossary": "term", "state": "clay state", "calculator": "calculator", "material": "material", "recipe": "recipe", "tile": "tile"}
 	madeHelp = map[string]string{
 		"glossary":   "Write the id of a term of glossary.yaml.",
 		"state":      "Write the id of a state of decoration.yaml.",
 		"calculator": "Write the name of a calculator; “slipbook calc” lists them.",
 		"material":   "Write the name of a file of the folder materials, without its ending.",
 		"recipe":     "Write the name of a file of the folder recipes, without its ending.",
+		"tile":       "Write the code of a tile of tiles.csv, such as tile:R7.",
 	}
 )
 
@@ -62,7 +64,11 @@ func (m *Map) findMade(scheme, id, written string) (Target, *Fault) {
 		meant := source.Meant(id, m.madeIDs(scheme))
 		return Target{}, &Fault{finding.LinkTarget, fmt.Sprintf("link to %q: there is no such %s", written, madeName[scheme]), meant + madeHelp[scheme]}
 	}
-	return Target{Address: address}, nil
+	target := Target{Address: address}
+	if scheme == "tile" {
+		target.Tile, _ = m.course.FindTile(id)
+	}
+	return target, nil
 }
 
 // findPage finds a page, or a heading, written as a path from the file of the

@@ -89,6 +89,10 @@ func (m *Map) madeIDs(scheme string) []string {
 		for _, r := range m.course.Recipes {
 			ids = append(ids, r.ID)
 		}
+	case "tile":
+		for _, t := range m.course.Tiles {
+			ids = append(ids, t.Code)
+		}
 	}
 	return ids
 }
@@ -111,6 +115,9 @@ func (m *Map) made(scheme, id string) (address string, ok bool) {
 	case "recipe":
 		_, ok = m.course.FindRecipe(id)
 		return Recipe(id), ok
+	case "tile":
+		_, ok = m.course.FindTile(id)
+		return Tile(id), ok
 	}
 	return "", false
 }

@@ -2,6 +2,7 @@ package course
 
 import (
 	"slices"
+	"strings"
 
 	"slipbook/generator/finding"
 	"slipbook/generator/source"
@@ -60,6 +61,25 @@ func strictest(rows ...Care) Who {
 		n = max(n, slices.Index(people, c.Who))
 	}
 	return people[n]
+}
+
+// Worn appends what to wear, each once: nitrile gloves are gloves.
+func Worn(all []string, more ...string) []string {
+	for _, w := range more {
+		told := false
+		for i, there := range all {
+			switch {
+			case there == w || strings.HasSuffix(there, " "+w):
+				told = true
+			case strings.HasSuffix(w, " "+there):
+				all[i], told = w, true
+			}
+		}
+		if !told {
+			all = append(all, w)
+		}
+	}
+	return all
 }
 
 // with returns what two rows say of safety together.

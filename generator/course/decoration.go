@@ -234,6 +234,9 @@ type Hazard struct {
 	Place  string   // id of the place to work at; may be empty
 	Lesson string   // content path of the page that teaches it; may be empty
 	Health bool     // it makes people ill, at once or in time
+
+	Dry      bool     // it is of powder alone: what is wet in the bucket no longer has it
+	UntilWet []string // what of Wear comes off again when all of it is wet
 }
 
 // Place is where something is done.

@@ -3,6 +3,7 @@ package course
 import (
 	"fmt"
 	"path"
+	"slices"
 	"strings"
 
 	"slipbook/calculators/stage"
@@ -47,7 +48,7 @@ func (l *loader) hazards() {
 
 // hazard reads one hazard.
 func (l *loader) hazard(item source.Value, places unique) {
-	f := item.Merged("id", "title", "harm", "do", "short", "mark", "wear", "place", "lesson", "health")
+	f := item.Merged("id", "title", "harm", "do", "short", "mark", "wear", "place", "lesson", "health", "until-wet")
 	id := f.Need("id", "id: mist")
 	h := Hazard{
 		ID:     id.ID(),
@@ -59,7 +60,11 @@ func (l *loader) hazard(item source.Value, places unique) {
 		Wear:   f.Get("wear").Texts(),
 		Place:  places.known(f.Get("place"), "place"),
 		Health: yes(f.Need("health", "health: yes")),
+
+		Dry:      !f.Get("until-wet").Absent(),
+		UntilWet: f.Get("until-wet").Texts(),
 	}
+	h.checkUntilWet(f.Get("until-wet"))
 	if n := len(strings.Fields(h.Short)); n > cautionWords {
 		f.Get("short").Report(finding.ValueForm, fmt.Sprintf("`short` has %d words; a card or a plan has room for %d", n, cautionWords), "Say it shorter; the rest belongs in `do`.")
 	}
@@ -69,6 +74,15 @@ func (l *loader) hazard(item source.Value, places unique) {
 	}
 	if l.hazardIDs.add(id, h.ID) {
 		l.course.Decoration.Hazards = append(l.course.Decoration.Hazards, h)
+	}
+}
+
+// checkUntilWet reports what comes off again though nobody put it on.
+func (h Hazard) checkUntilWet(v source.Value) {
+	for _, w := range h.UntilWet {
+		if !slices.Contains(h.Wear, w) {
+			v.Report(finding.ValueForm, fmt.Sprintf("`until-wet` names %q, which is not among `wear`", w), "Write there what of `wear` comes off again once all of it is wet, word for word.")
+		}
 	}
 }
 

@@ -35,6 +35,9 @@ var hazardTests = []findingCase{
 	{"one hazard more", []edit{{hazards, "hazards:\n", "hazards:\n" + moreHazards(63)}},
 		"hazards.yaml:5:3: error: there are 65 hazards; the planner counts to 64 (value-form)\n" +
 			"    Put those together that call for the same.\n"},
+	{"hazard of which something comes off that nobody wears", []edit{{hazards, "place: table,", "until-wet: [a mask], place: table,"}},
+		"hazards.yaml:5:147: error: `until-wet` names \"a mask\", which is not among `wear` (value-form)\n" +
+			"    Write there what of `wear` comes off again once all of it is wet, word for word.\n"},
 	{"hazard of an unknown place", []edit{{hazards, "place: table,", "place: tabel,"}},
 		"hazards.yaml:5:143: error: no place has the id `tabel` (unknown-name)\n" +
 			"    Did you mean `table`? Write one of: table.\n"},

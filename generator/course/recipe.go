@@ -186,7 +186,11 @@ func (r *Recipe) Newest() *Version {
 	return &newest
 }
 
-// MaterialsOf lists the studio's entries of what a recipe is made of.
+// GoesOn reports whether a recipe is for a state, by its id.
+func (r *Recipe) GoesOn(state string) bool { return slices.Contains(r.States, state) }
+
+// MaterialsOf returns the studio's entries of what a recipe is made of, in the order
+// of its base and its additions.
 func (c *Course) MaterialsOf(r *Recipe) (all []*Material) {
 	for _, s := range slices.Concat(r.Base, r.Additions) {
 		if m, there := c.FindMaterial(s.Material); there {

@@ -166,3 +166,22 @@ func Respiratory(code string) bool {
 	}
 	return false
 }
+
+// Contact reports whether what a hazard statement says happens to skin or eyes that
+// the material touches, so that it may happen with the wet mix as well. What is
+// swallowed is not meant, nor what the standard says of the lungs or of no route.
+// EUH208 is, since it does not tell which allergy. Of codes joined by a plus one is
+// enough. An unknown code is false.
+func Contact(code string) bool {
+	found, _ := parts(strings.TrimSpace(code))
+	for _, s := range found {
+		switch s.kind {
+		case touched, burning, irritating, skinAllergy:
+			return true
+		}
+		if s.code == "EUH208" {
+			return true
+		}
+	}
+	return false
+}

@@ -90,6 +90,21 @@ func TestWordsAndKindsAgree(t *testing.T) {
 	}
 }
 
+// TestContact wants what happens to skin and eyes, which a wet mix does as well, and
+// nothing that powder in the air or in the mouth does alone.
+func TestContact(t *testing.T) {
+	for _, code := range strings.Fields("H310 H311 H312 H313 H314 H315 H316 H317 H318 H319 H320 EUH066 EUH070 EUH203 EUH208 H302+H312") {
+		if !Contact(code) {
+			t.Errorf("%s may hurt skin or eyes", code)
+		}
+	}
+	for _, code := range strings.Fields("H225 H300 H302 H304 H330 H332 H334 H335 H350i H350 H360F H372 H373 H410 EUH071 EUH201 EUH210 P280 H999 + H302+H332") {
+		if Contact(code) {
+			t.Errorf("%s does not speak of skin or eyes", code)
+		}
+	}
+}
+
 func TestRespiratory(t *testing.T) {
 	for _, code := range strings.Fields("H330 H331 H332 H333 H334 H335 H336 H314 H340 H341 H350 H350i H351 H360 H360FD H360Df " +
 		"H361 H361d H362 H370 H371 H372 H373 EUH029 EUH031 EUH032 EUH071 EUH207 EUH208 H302+H332") {

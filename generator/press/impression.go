@@ -62,7 +62,7 @@ func newImpression(t *theme.Theme, r *proof.Reading, b *assets.Bundle, forTeachi
 	}
 	i.calculators = desk.New(t, rules, r.Settings, r.Course.Language)
 	var err error
-	if i.Table, err = table.New(t, rules, i.frame, i.calculators, r.Pages); err != nil {
+	if i.Table, err = table.New(t, rules, i.frame, i.calculators, r); err != nil {
 		return nil, err
 	}
 	i.register = register.New(r, i.Table, i.frame, i.calculators)

@@ -92,7 +92,7 @@ func (r *Reader) readPages(rules *rules, c *course.Course) (*Reading, finding.Li
 	})
 	settings := c.PageAnswers()
 	if c.Decoration != nil {
-		settings.Table = c.Decoration.Table()
+		settings.Table = Table(c)
 		settings.Table.Words = settings.Words
 	}
 	return &Reading{c, address.New(c, documents), settings, made, r.Today}, slices.Concat(findings...)

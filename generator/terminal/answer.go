@@ -26,6 +26,7 @@ func Answer(w io.Writer, a *form.Answer, s form.Settings) error {
 	section(&b, "", sentences)
 	section(&b, "", numbers)
 	section(&b, "", rowLines(c, a.Rows))
+	section(&b, "Mixed here: weighing and mixing, which putting on is not", mixedLines(a.Mixed))
 	from := grid{}
 	for _, in := range a.Inputs {
 		from = append(from, []string{c.Input(in.Name).Label, unbound(in.Said(s.Style))})
@@ -35,6 +36,20 @@ func Answer(w io.Writer, a *form.Answer, s form.Settings) error {
 	section(&b, "Next", nextLines(a.Next))
 	_, err := io.WriteString(w, b.String())
 	return err
+}
+
+// mixedLines lays out what the studio mixes itself, with what weighing and mixing it
+// call for.
+func mixedLines(all []form.Mixed) string {
+	var lines []string
+	for _, m := range all {
+		var names []string
+		for _, r := range m.By {
+			names = append(names, r.Name)
+		}
+		lines = append(lines, m.Of+" ("+strings.Join(names, "; ")+"): "+m.Says)
+	}
+	return points(lines)
 }
 
 // nextLines lays out where to go on, each command in one line however long: whoever

@@ -18,10 +18,20 @@ type (
 		Inputs     []inputShape  `json:"inputs"`
 		Outputs    []outputShape `json:"outputs"`
 		Rows       []rowShape    `json:"rows"`
+		Mixed      []mixedShape  `json:"mixed"`
 		Notes      []string      `json:"notes"`
 		Cautions   []string      `json:"cautions"`
 		Judged     []string      `json:"judged"`
 		Next       []nextShape   `json:"next"`
+	}
+	mixedShape struct {
+		Of      string        `json:"of"`
+		Says    string        `json:"says"`
+		Recipes []recipeShape `json:"recipes"`
+	}
+	recipeShape struct {
+		Name string `json:"name"`
+		Page string `json:"page"` // from the home page
 	}
 	nextShape struct {
 		Words   string `json:"words"`
@@ -93,8 +103,15 @@ func JSONAnswer(w io.Writer, a *form.Answer) error { return writeJSON(w, shapeOf
 func shapeOf(a *form.Answer) answerShape {
 	shape := answerShape{
 		Calculator: a.Calculator, Language: a.Language,
-		Inputs: []inputShape{}, Outputs: []outputShape{}, Rows: []rowShape{},
+		Inputs: []inputShape{}, Outputs: []outputShape{}, Rows: []rowShape{}, Mixed: []mixedShape{},
 		Notes: loose(a.Notes), Cautions: loose(a.Cautions), Judged: loose(a.Judged), Next: []nextShape{},
+	}
+	for _, m := range a.Mixed {
+		mixed := mixedShape{Of: m.Of, Says: m.Says, Recipes: []recipeShape{}}
+		for _, r := range m.By {
+			mixed.Recipes = append(mixed.Recipes, recipeShape(r))
+		}
+		shape.Mixed = append(shape.Mixed, mixed)
 	}
 	for _, next := range a.Next {
 		shape.Next = append(shape.Next, nextShape(next))

@@ -66,8 +66,20 @@ func addMedia(t *stage.Table) {
 			m.medium.Base = m.medium.ID
 		}
 		m.medium.On = rules(m.medium.Name, m.on)
+		own := mixed[m.medium.ID]
+		m.medium.Recipes, m.medium.Mixing, m.medium.Wet = own.Recipes, own.Mixing, own.Wet
 		t.Media = append(t.Media, m.medium)
 	}
+}
+
+// mixed is what the studio of the table mixes itself.
+var mixed = map[string]stage.Medium{
+	"coloured-slip": {
+		Recipes: []stage.Recipe{{Name: "White slip, to trail", Page: "recipes/white.html"}, {Name: "Blue slip", Page: "recipes/blue.html"}},
+		Mixing:  "Wear a mask and gloves to weigh it. Contains cobalt: “Blue slip”.",
+		Wet:     []string{"“Blue slip”: it makes skin itch."},
+	},
+	"glaze": {Recipes: []stage.Recipe{{Name: "Clear", Page: "recipes/clear.html"}}, Mixing: "Wear a mask to weigh it."},
 }
 
 func addTechniques(t *stage.Table) {

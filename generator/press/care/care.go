@@ -18,16 +18,17 @@ import (
 // working prints theirs, which are worked out here and nowhere else, in one of
 // the forms below. The theme has a piece of each name.
 const (
-	Mark  = "care-mark"  // in a word or two beside a verdict: who may, and what to mind
-	Who   = "care-who"   // beside a name: who may, where not everybody may
-	Line  = "care-line"  // under what is told in full: hazards by name, what to wear, where to work
-	Whole = "care"       // before all else on a page: who may, wear, place, and of each hazard what to do
-	Key   = "care-key"   // under the chart: a mark and what it stands for
-	Short = "care-short" // on what is printed on one sheet: of each hazard what to do
+	Mark   = "care-mark"   // in a word or two beside a verdict: who may, and what to mind
+	Who    = "care-who"    // beside a name: who may, where not everybody may
+	Line   = "care-line"   // under what is told in full: hazards by name, what to wear, where to work
+	Whole  = "care"        // before all else on a page: who may, wear, place, and of each hazard what to do
+	Key    = "care-key"    // under the chart: a mark and what it stands for
+	Mixing = "care-mixing" // beside what is mixed here: what weighing and mixing call for, in words
+	Short  = "care-short"  // on what is printed on one sheet: of each hazard what to do
 )
 
 // Forms lists these forms.
-var Forms = []string{Mark, Who, Line, Whole, Key, Short}
+var Forms = []string{Mark, Who, Line, Whole, Key, Mixing, Short}
 
 // Care is the safety of something that a page names.
 type Care struct {
@@ -35,6 +36,7 @@ type Care struct {
 	Wear    []string // each once
 	Places  []string // each once
 	Hazards []Hazard
+	Says    string // in the form Mixing: all of it in words
 	About   string // what the hazards come with, where that is not plain; may be empty
 }
 
@@ -118,7 +120,7 @@ func (c Care) Each() []Care {
 }
 
 // Any reports whether there is anything to mind.
-func (c Care) Any() bool { return c.Who != "" || len(c.Hazards) > 0 }
+func (c Care) Any() bool { return c.Who != "" || c.Says != "" || len(c.Hazards) > 0 }
 
 // Besides returns the care without the hazards that other rows have told of
 // already. Who may stays: it is said beside every verdict.

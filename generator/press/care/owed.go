@@ -59,6 +59,9 @@ func said(t *theme.Theme, c Care) []string {
 	for _, h := range c.Hazards {
 		all = append(all, h.Title)
 	}
+	if c.Says != "" {
+		all = append(all, strings.TrimSuffix(c.Says, "."))
+	}
 	if c.Who != "" {
 		all = append(all, t.Word(c.Who))
 	}
@@ -89,6 +92,9 @@ func whole(t *theme.Theme, o Owed, piece []byte) error {
 	}
 	if o.Care.Who != "" && (o.Form == Whole || o.Form == Who || o.Form == Mark) {
 		wanted = append(wanted, t.Word(o.Care.Who))
+	}
+	if o.Form == Mixing {
+		wanted = append(wanted, o.Care.Says)
 	}
 	text := html.UnescapeString(string(piece))
 	for _, words := range wanted {

@@ -40,6 +40,7 @@ type calculatorView struct {
 	Home        string // where the handbook's root is, from this page; of a plan, as the two below
 	You         string // what an answer calls the reader, who does most steps
 	Blank       Step
+	NoMix       Mixed  // blank
 	Sheet       *Sheet // nil when nothing is weighed
 
 	Standing template.HTML // what no lesson changes: example, formulas, table
@@ -108,6 +109,7 @@ func (r *Calculators) View(c *form.Calculator, fill []markup.Setting, number int
 	}
 	v.Settings, v.Folder, v.Home = r.Settings.Sums(c).Encode(), folder, homeFrom(folder)
 	v.Columns, v.Steps, v.Blank = Columns(c), c.Steps, Step{Blank: true}
+	v.NoMix.Blank = true
 	v.You, v.Sheet = catalog.Doer(r.language, stage.Student), SheetOf(c)
 	v.First, v.More = r.Boxes(c, fill, v.ID, folder)
 	v.Main, v.Aside = Outputs(c)

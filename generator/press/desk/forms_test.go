@@ -141,7 +141,7 @@ func TestStepsSayWhatProtectsFirst(t *testing.T) {
 	p.Settings.Table = stagetest.Table()
 	answer := catalog.Solve("stage-plan", []form.Setting{{Name: "state", Text: "glaze-fired"}, {Name: "layers", Text: "enamel sprayed, decal"}}, p.Settings)
 	var out bytes.Buffer
-	if err := p.theme.Pages.ExecuteTemplate(&out, "plan", Steps(answer, "calculator.1", func(lesson string) string { return lessonFrom(inLesson, lesson) })); err != nil {
+	if err := p.theme.Pages.ExecuteTemplate(&out, "plan", Example{Steps: Steps(answer, "calculator.1", func(lesson string) string { return lessonFrom(inLesson, lesson) })}); err != nil {
 		t.Fatal(err)
 	}
 	root, err := html.Parse(&out)
@@ -195,5 +195,28 @@ func TestBoxesLeadOn(t *testing.T) {
 	}
 	if leads < 3 {
 		t.Errorf("only %d boxes lead on", leads)
+	}
+}
+
+// TestPlanTellsOfMixing wants what mixing calls for to stand beside a plan, with the
+// way to each recipe, before the steps are told whole.
+func TestPlanTellsOfMixing(t *testing.T) {
+	p := ofTheDemo(t, '.')
+	p.Settings.Table = stagetest.Table()
+	answer := catalog.Solve("stage-plan", []form.Setting{{Name: "state", Text: "leather-hard"}, {Name: "layers", Text: "slip, glaze"}}, p.Settings)
+	way := func(page string) string { return "../" + page }
+	var out bytes.Buffer
+	if err := p.theme.Pages.ExecuteTemplate(&out, "plan", Example{Steps: Steps(answer, "calculator.1", way), Mixed: MixedOf(answer.Mixed, way)}); err != nil {
+		t.Fatal(err)
+	}
+	printed := out.String()
+	steps := strings.Index(printed, "reckon-steps")
+	for _, want := range []string{`<a href="../recipes/blue.html">Blue slip</a>`, "Wear a mask and gloves to weigh it. Contains cobalt: “Blue slip”.", `<a href="../recipes/clear.html">Clear</a>`, "Wear a mask to weigh it."} {
+		if at := strings.Index(printed, want); at < 0 || at > steps {
+			t.Errorf("%q stands at %d, the steps at %d: %s", want, at, steps, printed)
+		}
+	}
+	if !strings.Contains(printed[steps:], "“Blue slip”: it makes skin itch.") {
+		t.Error("the step does not say what stays in the wet bucket")
 	}
 }

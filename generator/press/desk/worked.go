@@ -22,6 +22,7 @@ type Example struct {
 	Found    []Pair
 	Rows     *Table // nil when the answer has none
 	Steps    []Step // of a plan, instead of rows
+	Mixed    []Mixed
 	Judged   []string
 	Next     []Way // into the calculators that come next
 	Drawing  template.HTML
@@ -100,7 +101,7 @@ func (d Desk) Example(c *form.Calculator, id, folder string, lesson func(string)
 		}
 	}
 	if c.Steps {
-		v.Steps = Steps(answer, id+".example", lesson)
+		v.Steps, v.Mixed = Steps(answer, id+".example", lesson), MixedOf(answer.Mixed, lesson)
 	} else if len(answer.Rows) > 0 {
 		v.Rows = answerTable(c, answer)
 	}

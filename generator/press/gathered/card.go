@@ -31,6 +31,8 @@ type cardView struct {
 	Safety  care.Care // of the medium in every state
 	Some    care.Care // what comes to it in some states and ways of working
 	States  []table.Line
+	Mixed   string    // address of what the studio mixes of it
+	Mixing  care.Care // of weighing and mixing that, in the form care.Mixing
 	Best    *imprint.Link
 	Tell    string       // how to tell the best state
 	Ways    []table.Line // of working it in its best state
@@ -69,6 +71,8 @@ func (r *Gathered) card(m course.Medium, at imprint.Place) (imprint.PageView, er
 
 		Safety: r.Care(at, m.Care),
 		Some:   r.Besides(r.Care(at, r.someCare(m)...), m.Care),
+		Mixed:  r.MixedHere(m.ID, at),
+		Mixing: r.MixingCare(m.ID),
 		Plan:   r.cardPlan(m),
 		Ways:   r.cardWays(m, at),
 	}
@@ -171,7 +175,7 @@ func (r *Gathered) cardPlan(m course.Medium) []desk.Step {
 
 // letters counts what stands on a medium's card, piece by piece.
 func (v cardView) letters() []int {
-	all := append(headings(9), theme.Letters(v.About), theme.Letters(v.Tell))
+	all := append(headings(10), theme.Letters(v.About), theme.Letters(v.Tell))
 	all = append(all, v.Safety.Letters()...)
 	all = append(all, v.Some.Letters()...)
 	for _, l := range append(v.States, v.Ways...) {
@@ -190,5 +194,5 @@ func (v cardView) letters() []int {
 	for _, f := range v.Faults {
 		all = append(all, theme.Letters(string(f.Seen+f.Means))+3)
 	}
-	return append(all, runs(v.Lessons))
+	return append(all, runs(v.Lessons), theme.Letters(v.Mixing.Says))
 }

@@ -24,7 +24,7 @@ func opened(t *testing.T, c *course.Course) *Gathered {
 	rules := &care.Rules{Decoration: c.Decoration, Addresses: r.Addresses}
 	frame := &imprint.Frame{Course: c, Bundle: presstest.Bundle()}
 	calculators := desk.New(theme, rules, r.Settings, c.Language)
-	decoration, err := table.New(theme, rules, frame, calculators, r.Pages)
+	decoration, err := table.New(theme, rules, frame, calculators, r)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -33,7 +33,7 @@ func (r *Gathered) Owes() map[string]func() []care.Owed {
 // and ways of working in short, and who may beside each verdict.
 func (r *Gathered) owedByCard(m course.Medium) []care.Owed {
 	at := imprint.Place{Page: address.Card(m.ID)}
-	all := []care.Owed{care.Owe(m.Name, care.Whole, r.Care(at, m.Care))}
+	all := []care.Owed{care.Owe(m.Name, care.Whole, r.Care(at, m.Care)), care.Owe(m.Name, care.Mixing, r.MixingCare(m.ID))}
 	var rows []course.Care
 	mark := func(name string, verdict course.Verdict, cares ...course.Care) {
 		if verdict != "" && verdict != course.Never {

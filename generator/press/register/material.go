@@ -113,7 +113,7 @@ func (r *Register) material(m *course.Material, at imprint.Place) materialView {
 		v.Weighs = r.figure(m.Density)
 	}
 	for _, recipe := range r.reading.Course.Recipes {
-		if slices.Contains(r.materialsOf(recipe), m) || recipe.Clear == m.ID {
+		if slices.Contains(r.reading.Course.MaterialsOf(recipe), m) || recipe.Clear == m.ID {
 			v.Recipes = append(v.Recipes, recipeLink(at, recipe))
 		}
 	}

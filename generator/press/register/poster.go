@@ -118,7 +118,7 @@ func (r *Register) poster(p poster, at imprint.Place, about imprint.About) (impr
 // posterCare is the hazards of a place, and apart from them what they call for.
 func (r *Register) posterCare(p poster, at imprint.Place) (hazards, gear care.Care) {
 	c := r.Care(at, r.posterHazards(p))
-	gear = care.Care{Wear: worn(nil, c.Wear...)}
+	gear = care.Care{Wear: course.Worn(nil, c.Wear...)}
 	if place, there := r.Decoration.FindPlace(p.place); there {
 		gear.Places = []string{place.Name}
 	}

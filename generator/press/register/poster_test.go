@@ -32,7 +32,7 @@ func registerOf(t *testing.T, c *course.Course) *Register {
 	rules := &care.Rules{Decoration: c.Decoration, Addresses: r.Addresses}
 	frame := &imprint.Frame{Course: c, Bundle: presstest.Bundle(), There: map[string]bool{}}
 	calculators := desk.New(theme, rules, r.Settings, c.Language)
-	decoration, err := table.New(theme, rules, frame, calculators, r.Pages)
+	decoration, err := table.New(theme, rules, frame, calculators, r)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -214,6 +214,6 @@ func TestPosterCode(t *testing.T) {
 	}
 	r.reading.Course.PublishedAt = "https://handbook.example/"
 	if v := viewOf(t, r, "sink"); v.QR == nil || v.Whole.Title == "" {
-		t.Errorf("%q, %+v", v.QR, v.Whole)
+		t.Errorf("%v, %+v", v.QR, v.Whole)
 	}
 }

@@ -81,7 +81,7 @@ func (r *Register) tubGroup(tubs []*course.Material, mixed bool, at imprint.Plac
 		rows, wear, g.Names = append(rows, m.Care), append(wear, m.Wear...), append(g.Names, name)
 	}
 	g.Safety = r.Care(at, rows...)
-	g.Safety.Wear, g.Safety.Places = worn(nil, append(g.Safety.Wear, wear...)...), nil
+	g.Safety.Wear, g.Safety.Places = course.Worn(nil, append(g.Safety.Wear, wear...)...), nil
 	if mixed {
 		g.Safety.Who = ""
 	}

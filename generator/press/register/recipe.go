@@ -12,6 +12,7 @@ import (
 	"slipbook/generator/markup"
 	"slipbook/generator/press/care"
 	"slipbook/generator/press/imprint"
+	"slipbook/generator/press/table"
 	"slipbook/generator/proof"
 )
 
@@ -34,6 +35,7 @@ type recipesOf struct {
 type recipeEntry struct {
 	Of     imprint.Link
 	Cone   string
+	Proof  table.Proof // of its newest version
 	Safety care.Care
 }
 
@@ -50,7 +52,8 @@ type recipeView struct {
 	InClass    classView
 	Order      orderView
 	Parts      []partView
-	Calculator any // what the piece "calculator" prints
+	Calculator any         // what the piece "calculator" prints
+	Proof      table.Proof // of its newest version
 	Versions   []versionView
 	Tiles      []tileMention // those that failed first
 	Recipes    string
@@ -60,8 +63,7 @@ type recipeView struct {
 // versionView is a version of a recipe, and the tile that proves it.
 type versionView struct {
 	course.Version
-	Proof imprint.Link // without an address where no such tile hangs; without a title where none is named
-	Of    *course.Tile // nil where none hangs
+	Proof table.Proof
 }
 
 // partView is a material of a recipe, and what its sheet says in a few words.
@@ -113,7 +115,7 @@ func (r *Register) recipesOf(m course.Medium, at imprint.Place) recipesOf {
 	of := recipesOf{Medium: imprint.Link{Title: m.Name, Address: at.To(address.Medium(m.ID))}}
 	for _, recipe := range r.reading.Course.Recipes {
 		if recipe.Medium == m.ID {
-			of.Recipes = append(of.Recipes, recipeEntry{recipeLink(at, recipe), recipe.Cone, r.recipeSafety(recipe, at)})
+			of.Recipes = append(of.Recipes, recipeEntry{recipeLink(at, recipe), recipe.Cone, r.Newest(recipe, at), r.recipeSafety(recipe, at)})
 		}
 	}
 	return of
@@ -134,9 +136,10 @@ func (r *Register) recipe(recipe *course.Recipe, at imprint.Place) (imprint.Page
 		Framed:   imprint.Framed{Shell: r.frame.Shell(at, imprint.About{Kind: "recipe", Title: recipe.Title, Description: recipe.About, Desk: true, Gathered: true})},
 		Of:       recipe,
 		Safety:   r.recipeSafety(recipe, at),
-		InClass:  classOf(r.materialsOf(recipe)...),
+		InClass:  classOf(r.reading.Course.MaterialsOf(recipe)...),
 		Order:    r.order(recipe, nil, at),
 		Parts:    r.parts(recipe, at),
+		Proof:    r.Newest(recipe, at),
 		Versions: r.versions(recipe, at),
 		Tiles:    r.tilesOf(recipe, at),
 		Recipes:  at.To(address.Recipes),
@@ -170,7 +173,7 @@ func (r *Register) whereOn(recipe *course.Recipe, m course.Medium, at imprint.Pl
 	for _, s := range r.Decoration.States {
 		link := imprint.Link{Title: s.Name, Address: at.To(address.State(s.ID))}
 		switch {
-		case slices.Contains(recipe.States, s.ID):
+		case recipe.GoesOn(s.ID):
 			on = append(on, link)
 		case m.On[s.ID].Verdict == course.Never:
 			not = append(not, link)
@@ -213,12 +216,7 @@ func (r *Register) parts(recipe *course.Recipe, at imprint.Place) []partView {
 func (r *Register) versions(recipe *course.Recipe, at imprint.Place) []versionView {
 	var all []versionView
 	for _, v := range recipe.Versions {
-		view := versionView{Version: v}
-		if v.Tile != "" {
-			view.Proof = r.tileLink(v.Tile, at)
-			view.Of, _ = r.reading.Course.FindTile(v.Tile)
-		}
-		all = append(all, view)
+		all = append(all, versionView{v, r.ProofOf(recipe, v, at)})
 	}
 	return all
 }

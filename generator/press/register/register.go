@@ -6,7 +6,6 @@ package register
 
 import (
 	"slices"
-	"strings"
 
 	"slipbook/generator/address"
 	"slipbook/generator/course"
@@ -41,36 +40,17 @@ func (r *Register) recipeSafety(recipe *course.Recipe, at imprint.Place) care.Ca
 func (r *Register) workSafety(at imprint.Place, rows []course.Care, materials []*course.Material) care.Care {
 	c := r.Care(at, rows...)
 	for _, m := range materials {
-		c.Wear = worn(c.Wear, m.Wear...)
+		c.Wear = course.Worn(c.Wear, m.Wear...)
 	}
-	c.Wear = worn(nil, c.Wear...)
+	c.Wear = course.Worn(nil, c.Wear...)
 	return c
 }
 
 // materialSafety is the safety of a tub, with what its sheet says to wear.
 func (r *Register) materialSafety(m *course.Material, at imprint.Place) care.Care {
 	c := r.Care(at, m.Care)
-	c.Wear = worn(nil, append(slices.Clone(c.Wear), m.Wear...)...)
+	c.Wear = course.Worn(nil, append(slices.Clone(c.Wear), m.Wear...)...)
 	return c
-}
-
-// worn appends what to wear, each once: nitrile gloves are gloves.
-func worn(all []string, more ...string) []string {
-	for _, w := range more {
-		told := false
-		for i, there := range all {
-			switch {
-			case there == w || strings.HasSuffix(there, " "+w):
-				told = true
-			case strings.HasSuffix(w, " "+there):
-				all[i], told = w, true
-			}
-		}
-		if !told {
-			all = append(all, w)
-		}
-	}
-	return all
 }
 
 // materialsOf lists the studio's entries of what a recipe is made of.

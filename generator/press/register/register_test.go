@@ -37,7 +37,7 @@ func kept(t *testing.T) (*Register, *course.Recipe) {
 	rules := &care.Rules{Decoration: c.Decoration, Addresses: r.Addresses}
 	frame := &imprint.Frame{Course: c, Bundle: presstest.Bundle(), There: map[string]bool{}}
 	calculators := desk.New(theme, rules, r.Settings, c.Language)
-	decoration, err := table.New(theme, rules, frame, calculators, r.Pages)
+	decoration, err := table.New(theme, rules, frame, calculators, r)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -46,7 +46,7 @@ func kept(t *testing.T) (*Register, *course.Recipe) {
 
 func TestClassesTogether(t *testing.T) {
 	r, recipe := kept(t)
-	v := classOf(r.materialsOf(recipe)...)
+	v := classOf(r.reading.Course.MaterialsOf(recipe)...)
 	if v.Signal != "Danger" || v.Not || !slices.Equal(v.Unclear, []string{"Stain"}) {
 		t.Errorf("%+v", v)
 	}

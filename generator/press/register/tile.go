@@ -37,7 +37,7 @@ type tileMention struct {
 
 // tile makes the view of a tile in its row.
 func (r *Register) tile(t *course.Tile, row wallRow, at imprint.Place) tileView {
-	v := tileView{ID: at.ID(TileID(t.Code)), Tile: *t, Of: row.Of.Title, BodyName: r.bodyName(t.Body), Due: t.Due(r.reading.Today)}
+	v := tileView{ID: at.ID(address.TileID(t.Code)), Tile: *t, Of: row.Of.Title, BodyName: r.bodyName(t.Body), Due: t.Due(r.reading.Today)}
 	if clear, there := r.reading.Course.FindMaterial(t.Clear); there {
 		link := materialLink(at, clear)
 		v.Clear = &link
@@ -98,26 +98,11 @@ func (r *Register) Pictures() []*course.Picture {
 	return all
 }
 
-// TileID returns the id of a tile on the wall.
-func TileID(code string) string { return "tile." + strings.ToLower(code) }
-
-// tileAddress is where a tile hangs.
-func tileAddress(t *course.Tile) string { return address.Wall + "#" + TileID(t.Code) }
-
-// tileLink is a link to a tile on the wall, or its code alone where none hangs there.
-func (r *Register) tileLink(code string, at imprint.Place) imprint.Link {
-	t, there := r.reading.Course.FindTile(code)
-	if !there {
-		return imprint.Link{Title: code}
-	}
-	return imprint.Link{Title: t.Code, Address: at.To(tileAddress(t)), About: t.Remark}
-}
-
 // tilesOf lists the tiles of a recipe, those that failed first: they warn.
 func (r *Register) tilesOf(recipe *course.Recipe, at imprint.Place) []tileMention {
 	var failed, others []tileMention
 	for _, t := range r.reading.Course.Tiles {
-		mention := tileMention{*t, at.To(tileAddress(t))}
+		mention := tileMention{*t, at.To(address.Tile(t.Code))}
 		switch {
 		case t.Recipe != recipe.ID:
 		case t.Verdict == course.TileFailed:

@@ -13,6 +13,7 @@ import (
 
 	"github.com/yuin/goldmark/util"
 
+	"slipbook/generator/course"
 	"slipbook/generator/markup"
 	"slipbook/generator/press/desk"
 	"slipbook/generator/press/imprint"
@@ -117,18 +118,47 @@ func (s *setting) heading(h *markup.Heading, end bool) {
 // link sets where a link within the handbook begins or ends. In the book the
 // number of the chapter that it leads to stands behind its words.
 func (s *setting) link(r *markup.Ref, end bool) {
-	to, number, _ := strings.Cut(s.at.To(s.of.Targets[r.Number].Address), theme.NumberSign)
+	target := s.of.Targets[r.Number]
+	to, number, _ := strings.Cut(s.at.To(target.Address), theme.NumberSign)
 	if end {
-		s.out.WriteString(string(theme.ChapterTo(number)) + "</a>")
+		s.out.WriteString(s.doubt(target.Tile) + string(theme.ChapterTo(number)) + "</a>")
 		return
 	}
 	s.out.WriteString(`<a href="`)
 	s.out.Write(util.EscapeHTML(util.URLEscape([]byte(to), true)))
 	s.out.WriteByte('"')
-	if r.Title != "" {
-		s.out.WriteString(` title="` + escape(r.Title) + `"`)
+	title := r.Title
+	if title == "" && target.Tile != nil {
+		title = s.Say("tile-title", target.Tile.Code, s.came(target.Tile))
+	}
+	if title != "" {
+		s.out.WriteString(` title="` + escape(title) + `"`)
 	}
 	s.out.WriteByte('>')
+}
+
+// came says how a tile came out of the kiln, in a word or two.
+func (s *setting) came(t *course.Tile) string {
+	switch {
+	case t.Fired == "":
+		return s.Say("wall-unfired")
+	case t.Verdict == course.TileGood:
+		return s.Say("wall-good")
+	case t.Verdict == course.TileUsable:
+		return s.Say("wall-usable")
+	case t.Verdict == course.TileFailed:
+		return s.Say("wall-failed")
+	}
+	return s.Say("wall-unjudged")
+}
+
+// doubt says behind the words of a link to a tile, for whoever does not see a title,
+// that it is no evidence: it failed, or nobody knows yet.
+func (s *setting) doubt(t *course.Tile) string {
+	if t == nil || t.Fired != "" && (t.Verdict == course.TileGood || t.Verdict == course.TileUsable) {
+		return ""
+	}
+	return ` <span class="unseen">(` + escape(s.came(t)) + ")</span>"
 }
 
 // note sets what a footnote has beside its words.

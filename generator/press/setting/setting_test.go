@@ -37,7 +37,7 @@ func setter(t *testing.T, r *proof.Reading) *Setter {
 	rules := &care.Rules{Decoration: r.Course.Decoration, Addresses: r.Addresses}
 	calculators := desk.New(theme, rules, r.Settings, r.Course.Language)
 	frame := &imprint.Frame{Course: r.Course}
-	decoration, err := table.New(theme, rules, frame, calculators, r.Pages)
+	decoration, err := table.New(theme, rules, frame, calculators, r)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -58,6 +58,13 @@ func setIn(t *testing.T, source string, inTheBook, apart bool) string {
 	c.Pictures["pictures/kiln.png"] = course.Whole("pictures/kiln.png", 8, 6, []byte("a kiln"))
 	page, _ := c.FindPage(lesson)
 	page.Source = []byte(source)
+	return setOf(t, c, inTheBook, apart)
+}
+
+// setOf sets the words of that lesson of a course.
+func setOf(t *testing.T, c *course.Course, inTheBook, apart bool) string {
+	t.Helper()
+	page, _ := c.FindPage(lesson)
 	r := presstest.Read(t, c)
 	at := imprint.Place{Page: page.Address}
 	if inTheBook {

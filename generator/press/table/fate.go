@@ -24,6 +24,9 @@ type fate struct {
 	InsteadKey string         // of the words before it
 	Today      []imprint.Link // what may go on now in its place
 	Exceptions []exception
+	Recipes    int         // on a state's page: how many recipes for it the studio has
+	Cited      []citedView // these, where they are few
+	Further    string      // the way to them, where they are many
 }
 
 // ruleSentences are the keys of the sentences that say what a never rests on.

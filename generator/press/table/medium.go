@@ -18,8 +18,10 @@ type mediumView struct {
 	Best    *imprint.Link
 	States  []fate
 	Ways    []mediumWay
-	OnTop   []fate // what may lie on it while it is unfired
-	Under   []fate // what it may lie on
+	OnTop   []fate     // what may lie on it while it is unfired
+	Under   []fate     // what it may lie on
+	Mixed   *mixedView // nil where the studio mixes none
+	MixedID string     // where it stands
 	Lessons []imprint.Link
 	Faults  string // address of what goes wrong with it
 	Card    string // address of its recap card
@@ -50,6 +52,8 @@ func (r *Table) mediumPage(m course.Medium, at imprint.Place) (imprint.PageView,
 		Safety:  r.Care(at, m.Care),
 		States:  r.mediumStates(m, at),
 		Ways:    r.mediumWays(m, at),
+		Mixed:   r.mixed(m, at),
+		MixedID: at.ID(mixedID),
 		Lessons: r.lessonsWhere(at, func(p *proof.Page) bool { return p.Head.Medium == m.ID }),
 	}
 	v.Strip, v.Shell.Strip = v.Shell.Strip, nil // hazards come before it

@@ -1,6 +1,7 @@
 package table
 
 import (
+	"slipbook/calculators/catalog"
 	"slipbook/generator/address"
 	"slipbook/generator/course"
 	"slipbook/generator/markup"
@@ -23,6 +24,7 @@ func (r *Table) Owes() map[string]func() []care.Owed {
 	}
 	if len(r.Decoration.States) > 0 {
 		all[address.Chart] = r.owedByChart
+		all[address.Calculator(catalog.Plan)] = r.owedByPlanner
 	}
 	return all
 }
@@ -64,7 +66,7 @@ func (r *Table) owedByState(s course.State) []care.Owed {
 // working it in a line, and of each state beside its verdict.
 func (r *Table) owedByMedium(m course.Medium) []care.Owed {
 	at := imprint.Place{Page: address.Medium(m.ID)}
-	all := []care.Owed{care.Owe(m.Name, care.Whole, r.Care(at, m.Care))}
+	all := []care.Owed{care.Owe(m.Name, care.Whole, r.Care(at, m.Care)), r.owedByMixing(m)}
 	for _, s := range r.Decoration.States {
 		c := r.Besides(r.Care(at, m.Care, m.On[s.ID].Care), m.Care)
 		name := m.Name + ", " + s.Name

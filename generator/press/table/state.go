@@ -152,6 +152,7 @@ func (r *Table) groups(s course.State, at imprint.Place) []group {
 				continue
 			}
 			f := r.fate(m, s, at)
+			r.cite(&f, m.ID, s.ID, at)
 			if f.Best {
 				g.Media = append(g.Media, f)
 			} else {

@@ -21,24 +21,24 @@ type Table struct {
 	*theme.Theme
 	frame       *imprint.Frame
 	calculators *desk.Calculators
-	pages       []*proof.Page // every hand-written page, in reading order
+	reading     *proof.Reading
 }
 
 // New makes it. A drawing of a state that the theme lacks is an error.
-func New(t *theme.Theme, rules *care.Rules, frame *imprint.Frame, calculators *desk.Calculators, pages []*proof.Page) (*Table, error) {
+func New(t *theme.Theme, rules *care.Rules, frame *imprint.Frame, calculators *desk.Calculators, reading *proof.Reading) (*Table, error) {
 	for _, s := range rules.Decoration.States {
 		if _, ok := t.Icons["state-"+s.ID]; !ok {
 			return nil, fmt.Errorf("theme: no drawing icons/state-%s.svg for the state %q", s.ID, s.ID)
 		}
 	}
-	return &Table{rules, t, frame, calculators, pages}, nil
+	return &Table{rules, t, frame, calculators, reading}, nil
 }
 
 // lessonsWhere lists the lessons that a question answers yes to, in reading
 // order, for a place.
 func (r *Table) lessonsWhere(at imprint.Place, yes func(*proof.Page) bool) []imprint.Link {
 	var links []imprint.Link
-	for _, page := range r.pages {
+	for _, page := range r.reading.Pages {
 		if page.Kind == course.LessonPage && yes(page) {
 			links = append(links, imprint.LinkTo(at, page.Page))
 		}

@@ -20,7 +20,7 @@ func newTable(t *testing.T, c *course.Course) *Table {
 	r, theme := presstest.Read(t, c), presstest.Studio(t)
 	rules := &care.Rules{Decoration: c.Decoration, Addresses: r.Addresses}
 	frame := &imprint.Frame{Course: c, Bundle: presstest.Bundle(), There: map[string]bool{address.Chart: true}}
-	made, err := New(theme, rules, frame, desk.New(theme, rules, r.Settings, c.Language), r.Pages)
+	made, err := New(theme, rules, frame, desk.New(theme, rules, r.Settings, c.Language), r)
 	if err != nil {
 		t.Fatal(err)
 	}

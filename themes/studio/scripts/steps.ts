@@ -24,7 +24,37 @@ export function showSteps(root: HTMLElement, answer: URLSearchParams): void {
     }
     list.replaceChildren(...steps)
   }
+  showMixed(plan, answer)
   plan.hidden = !answer.has('row.1.what')
+}
+
+/** showMixed shows what the studio mixes itself of what a plan puts on. */
+function showMixed(plan: HTMLElement, answer: URLSearchParams): void {
+  const mixed = plan.querySelector<HTMLElement>('[data-mixed]')
+  const list = mixed?.querySelector('ul')
+  const blank = mixed?.querySelector('template')?.content
+  if (!mixed || !list || !blank) return
+  const items: Node[] = []
+  for (let n = 1; answer.has(`mixed.${n}.of`); n++) {
+    const item = document.importNode(blank, true)
+    const says = answer.get(`mixed.${n}.says`)
+    const pages = answer.getAll(`mixed.${n}.page`)
+    const links = answer.getAll(`mixed.${n}.name`).map((name, i) => {
+      const link = document.createElement('a')
+      link.href = (plan.dataset['home'] ?? '') + pages[i]
+      link.textContent = name
+      return link
+    })
+    for (const place of item.querySelectorAll('[data-mixed-of]')) place.textContent = answer.get(`mixed.${n}.of`)
+    for (const place of item.querySelectorAll('[data-mixed-by]')) place.replaceChildren(...links.flatMap((link) => [link, ' ']))
+    for (const place of item.querySelectorAll('[data-mixing]')) {
+      if (says) place.textContent = says
+      else place.parentElement?.remove()
+    }
+    items.push(item)
+  }
+  list.replaceChildren(...items)
+  mixed.hidden = items.length === 0
 }
 
 /** say puts the words of a step into their places, and takes away the lines that have none. */
