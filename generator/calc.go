@@ -129,7 +129,7 @@ func (c *calcCommand) settings(s *streams) (form.Settings, error) {
 func stopFor(s *streams, all finding.List, planned bool) error {
 	files := []string{"course.yaml"}
 	if planned {
-		files = append(files, "decoration.yaml", "hazards.yaml")
+		files = append(files, "decoration.yaml", "hazards.yaml", "leach.csv")
 	}
 	findings := slices.DeleteFunc(all, func(f finding.Finding) bool { return !slices.Contains(files, f.File) })
 	if !findings.Stop() {
@@ -150,7 +150,7 @@ func (c *calcCommand) of(lessons *course.Course, planned bool) form.Settings {
 	}
 	settings.Bodies = lessons.Answers().Bodies
 	if planned && lessons.Decoration != nil {
-		settings.Table = lessons.Decoration.Table()
+		settings.Table = lessons.Planner(settings.Language(), today())
 	}
 	return settings
 }

@@ -108,7 +108,7 @@ func (h *handbook) read() (*proof.Reading, finding.List) {
 
 // today returns the date by which reviews are due: that of SOURCE_DATE_EPOCH, as
 // reproducible builds have it, so that a test or a build of an old edition asks no
-// clock. No page holds it.
+// clock. No page holds it; that a leach test's report ran out by then, pages say.
 func today() string {
 	now := time.Now()
 	if seconds, err := strconv.ParseInt(os.Getenv("SOURCE_DATE_EPOCH"), 10, 64); err == nil {

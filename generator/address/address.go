@@ -32,6 +32,8 @@ const (
 	Recipes     = "recipes/index.html"
 	Labels      = "labels/index.html"
 	Wall        = "tiles/index.html"
+	Leach       = "leach/index.html"
+	Eat         = "leach/may-i-eat.html"
 
 	CalculatorFolder = "calculators/" // where the calculators' own pages are
 )
@@ -56,6 +58,12 @@ func RecipeLabel(id, paper string) string { return "labels/recipe-" + id + "-" +
 
 // MaterialLabel returns where the labels of a material are published, for a paper.
 func MaterialLabel(id, paper string) string { return "labels/material-" + id + "-" + paper + ".html" }
+
+// LeachID returns the id of a leach test's report on the page of them all.
+func LeachID(number string) string { return "report." + strings.ToLower(number) }
+
+// LeachReport returns where a leach test's report stands.
+func LeachReport(number string) string { return Leach + "#" + LeachID(number) }
 
 // Card returns where the recap card of a medium is published.
 func Card(medium string) string { return "cards/" + medium + ".html" }

@@ -45,13 +45,14 @@ func (m *Map) Find(page *course.Page, r *markup.Ref) (Target, *Fault) {
 
 // What the made places are called, and what to do when one is not there.
 var (
-	madeName = map[string]string{"glossary": "term", "state": "clay state", "calculator": "calculator", "material": "material", "recipe": "recipe"}
+	madeName = map[string]string{"glossary": "term", "state": "clay state", "calculator": "calculator", "material": "material", "recipe": "recipe", "leach": "page or report of leach tests"}
 	madeHelp = map[string]string{
 		"glossary":   "Write the id of a term of glossary.yaml.",
 		"state":      "Write the id of a state of decoration.yaml.",
 		"calculator": "Write the name of a calculator; “slipbook calc” lists them.",
 		"material":   "Write the name of a file of the folder materials, without its ending.",
 		"recipe":     "Write the name of a file of the folder recipes, without its ending.",
+		"leach":      "Write leach:reports, leach:may-i-eat, or the number of a report of leach.csv.",
 	}
 )
 

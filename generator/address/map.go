@@ -89,9 +89,20 @@ func (m *Map) madeIDs(scheme string) []string {
 		for _, r := range m.course.Recipes {
 			ids = append(ids, r.ID)
 		}
+	case "leach":
+		ids = []string{allReports, mayIEat}
+		for _, l := range m.course.Leach {
+			ids = append(ids, l.Number)
+		}
 	}
 	return ids
 }
+
+// What links of the scheme "leach" name beside the numbers of reports.
+const (
+	allReports = "reports"
+	mayIEat    = "may-i-eat"
+)
 
 // made finds what no Markdown file holds.
 func (m *Map) made(scheme, id string) (address string, ok bool) {
@@ -111,6 +122,15 @@ func (m *Map) made(scheme, id string) (address string, ok bool) {
 	case "recipe":
 		_, ok = m.course.FindRecipe(id)
 		return Recipe(id), ok
+	case "leach":
+		switch id {
+		case allReports:
+			return Leach, true
+		case mayIEat:
+			return Eat, true
+		}
+		_, ok = m.course.FindLeach(id)
+		return LeachReport(id), ok
 	}
 	return "", false
 }

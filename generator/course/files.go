@@ -19,10 +19,11 @@ const (
 	materialsFolder = "materials"
 	recipesFolder   = "recipes"
 	tilesFile       = "tiles.csv"
+	leachFile       = "leach.csv"
 )
 
 // reserved are the folders of the published handbook that no unit may have.
-var reserved = []string{"calculators", "states", "media", "cards", "book", "assets", "pictures", "materials", "recipes", "labels", "tiles"}
+var reserved = []string{"calculators", "states", "media", "cards", "book", "assets", "pictures", "materials", "recipes", "labels", "tiles", "leach"}
 
 // Reserved reports whether a unit may not have a name, since a folder of the
 // published handbook has it.

@@ -53,7 +53,7 @@ const (
 )
 
 func TestFindings(t *testing.T) {
-	for _, tt := range slices.Concat(findingTests, tableTests, hazardTests, baseTests, registerTests) {
+	for _, tt := range slices.Concat(findingTests, tableTests, hazardTests, baseTests, registerTests, leachTests) {
 		t.Run(tt.name, func(t *testing.T) {
 			files := coursetest.Small()
 			for _, e := range tt.edits {

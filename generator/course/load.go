@@ -20,6 +20,7 @@ import (
 //	materials/       material.go, over the program's own list
 //	recipes/         recipe.go
 //	tiles.csv        tile.go
+//	leach.csv        leach.go
 //	pictures/        picture.go, photo.go, drawing.go
 //	home.md units/   units.go, and the opening block of each page in head.go
 //
@@ -52,6 +53,7 @@ func (r *Reader) Load(fsys fs.FS) (*Course, finding.List) {
 	l.recipes()
 	l.pictures()
 	l.tiles()
+	l.leach()
 	l.pages(units, known)
 	l.findTaught(known)
 	l.strays()
@@ -63,7 +65,7 @@ func (r *Reader) Load(fsys fs.FS) (*Course, finding.List) {
 }
 
 // topLevel is what stands in a content folder.
-var topLevel = []string{settingsFile, homeFile, styleFile, hazardsFile, tableFile, glossaryFile, unitsFolder, picturesFolder, materialsFolder, recipesFolder, tilesFile}
+var topLevel = []string{settingsFile, homeFile, styleFile, hazardsFile, tableFile, glossaryFile, unitsFolder, picturesFolder, materialsFolder, recipesFolder, tilesFile, leachFile}
 
 // strays warns of files in the content folder that nothing reads. Names that
 // start with a dot are somebody else's.

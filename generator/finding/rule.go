@@ -129,7 +129,9 @@ var (
 	RecipeAddition = rule("recipe-addition", Error, "Every addition to a recipe says of what it is a percentage.").from("common practice")
 	RecipeCone     = rule("recipe-cone", Error, "No recipe is fired above the cone that one of its colours stands.").from("the supplier's own limit")
 	RecipeClear    = rule("recipe-clear", Error, "No clear holds what spoils the colour under it.").from("the supplier's own advice")
-	RecipeFood     = rule("recipe-food", Error, "What is for food or drink, and holds a metal or stays bare, names the test of what leaches out of it.").from("our own rule; Directive 84/500/EEC and the FDA's guides limit lead and cadmium alone")
+	RecipeFood     = rule("recipe-food", Error, "What is for food or drink names the test of what leaches out of it.").from("our own rule; Directive 84/500/EEC and the FDA's guides limit lead and cadmium alone")
+	LeachTest      = rule("leach-test", Error, "The leach test that a recipe rests on is a report of leach.csv, real, passed and not run out, on the identical combination.").from("our own rule: a report is for the ware as it was made and fired, not for a recipe")
+	LeachDate      = rule("leach-date", Error, "No report of a leach test is dated after today.").from("our own rule: a slip of the pen in a date keeps an old report alive")
 )
 
 var all []*Rule

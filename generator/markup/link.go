@@ -82,11 +82,12 @@ const (
 	calculatorScheme = "calculator"
 	materialScheme   = "material"
 	recipeScheme     = "recipe"
+	leachScheme      = "leach"
 )
 
 // isMade reports whether a scheme leads to what no Markdown file holds.
 func isMade(scheme string) bool {
-	return slices.Contains([]string{glossaryScheme, stateScheme, calculatorScheme, materialScheme, recipeScheme}, scheme)
+	return slices.Contains([]string{glossaryScheme, stateScheme, calculatorScheme, materialScheme, recipeScheme, leachScheme}, scheme)
 }
 
 // reference returns what an address as written refers to within the handbook;

@@ -28,6 +28,7 @@ type Reading struct {
 	Addresses *address.Map
 	Settings  form.Settings // what the calculators must know of the course
 	Pages     []*Page       // in the order of Course.Pages
+	Today     string        // that of the reader: by it reports run out
 }
 
 // Reader reads courses, mostly one and the same as it is being written. It keeps
@@ -35,7 +36,8 @@ type Reading struct {
 // one course at a time.
 type Reader struct {
 	// Today is a date of ISO 8601. Safety data sheets that were to be read again
-	// before it are errors; while it is empty none is.
+	// before it are errors, and reports of leach tests that ended before it answer
+	// nothing; while it is empty none is.
 	Today string
 
 	readings pool.Kept[readingKey, *reading]
@@ -89,10 +91,9 @@ func (r *Reader) readPages(rules *rules, c *course.Course) (*Reading, finding.Li
 	})
 	settings := c.PageAnswers()
 	if c.Decoration != nil {
-		settings.Table = c.Decoration.Table()
-		settings.Table.Words = settings.Words
+		settings.Table = c.Planner(c.Language, r.Today)
 	}
-	return &Reading{c, address.New(c, documents), settings, made}, slices.Concat(findings...)
+	return &Reading{c, address.New(c, documents), settings, made, r.Today}, slices.Concat(findings...)
 }
 
 // Looks returns what a page says to look for.

@@ -52,7 +52,10 @@ type recipeView struct {
 	Parts      []partView
 	Calculator any // what the piece "calculator" prints
 	Versions   []versionView
-	Tiles      []tileView // those that failed first
+	Tiles      []tileView   // those that failed first
+	Tested     *reportView  // it goes where food does, as this report says; nil: it does not
+	Reports    []reportView // on it, whether they answer or not
+	Eat        string
 	Recipes    string
 	Label      string
 }
@@ -138,6 +141,9 @@ func (r *Register) recipe(recipe *course.Recipe, at imprint.Place) (imprint.Page
 		Parts:    r.parts(recipe, at),
 		Versions: r.versions(recipe, at),
 		Tiles:    r.tilesOf(recipe, at),
+		Tested:   r.tested(recipe, at),
+		Reports:  r.reportsOf(recipe, at),
+		Eat:      at.To(address.Eat),
 		Recipes:  at.To(address.Recipes),
 		Label:    r.frame.WhereThere(at, address.RecipeLabel(recipe.ID, r.paper())),
 	}

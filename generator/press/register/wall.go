@@ -44,6 +44,7 @@ type tileView struct {
 	course.Tile
 	BodyName string
 	Clear    *imprint.Link // nil where it is bare
+	Reports  []reportView  // of its very combination
 }
 
 // Wall is the wall, or nothing while no tile is written down.
@@ -129,12 +130,7 @@ func (r *Register) wallRow(key colour, columns []wallColumn, at imprint.Place) w
 }
 
 func (r *Register) tile(t *course.Tile, at imprint.Place) tileView {
-	v := tileView{ID: at.ID(TileID(t.Code)), Tile: *t, BodyName: t.Body}
-	for _, b := range r.reading.Course.Bodies {
-		if b.ID == t.Body {
-			v.BodyName = b.Name
-		}
-	}
+	v := tileView{ID: at.ID(TileID(t.Code)), Tile: *t, BodyName: r.bodyName(t.Body), Reports: r.reportsOn(t, at)}
 	if clear, there := r.reading.Course.FindMaterial(t.Clear); there {
 		link := materialLink(at, clear)
 		v.Clear = &link

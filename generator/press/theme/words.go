@@ -57,7 +57,7 @@ var Needed = map[string]int{
 	"chart": 0, "chart-description": 0, "chart-media": 0, "contents": 0, "contents-description": 0, "extra": 0,
 	"faults": 0, "faults-description": 0, "glossary": 0, "glossary-description": 0, "label-title": 1, "labels": 0, "labels-description": 0, "materials": 0, "materials-description": 0,
 	"paper-a4": 0, "paper-us": 0, "recipe-by-water": 1, "recipe-of-dry": 0, "recipe-of-water": 0, "recipes": 0, "recipes-description": 0, "wall": 0, "wall-description": 0,
-	"hazards": 0, "hazards-description": 0,
+	"hazards": 0, "hazards-description": 0, "leach": 0, "leach-description": 0, "eat": 0, "eat-description": 0,
 	"medium-description": 1, "note-back": 0, "note-back-name": 2, "note-back-place": 1, "notfound": 0, "notices": 0, "notices-description": 0, "notfound-description": 0,
 	"state-description": 1, "strip": 0, "teaching-page": 0, "teaching-description": 0, "who-instructor": 0, "who-with-instructor": 0,
 }
