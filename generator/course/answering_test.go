@@ -93,6 +93,7 @@ func TestReportNamedByItsOwnRecipe(t *testing.T) {
 		"unnamed":      {white, "leach-test: 14\n", ""},
 		"not for food": {white, "food: yes", "food: no"},
 		"another":      {leach, "white-slip,2,8,,7,", ",,,yard-blue,7,"},
+		"no colour":    {leach, "white-slip,2,8,,7,", ",,,,,"},
 	} {
 		if c := tested(t, e); c.Tested(c.Recipes[0], "2026-07-01") != nil {
 			t.Errorf("%s: it is tested", name)
@@ -107,6 +108,7 @@ func TestTileOfTheCombination(t *testing.T) {
 		"white-slip,2,8,buff,6,yard-clear,7,oxidation":  true,
 		"white-slip,1,8,buff,6,yard-clear,7,oxidation":  false,
 		"white-slip,2,4,buff,6,yard-clear,7,oxidation":  false,
+		"white-slip,2,9,buff,6,yard-clear,7,oxidation":  false,
 		"white-slip,2,8,white,6,yard-clear,7,oxidation": false,
 		"white-slip,2,8,buff,5,yard-clear,7,oxidation":  false,
 		"white-slip,2,8,buff,6,none,7,oxidation":        false,
