@@ -130,7 +130,7 @@ func (c *calcCommand) settings(s *streams) (form.Settings, error) {
 func stopFor(s *streams, all finding.List, planned bool) error {
 	files := []string{"course.yaml"}
 	if planned {
-		files = append(files, "decoration.yaml", "hazards.yaml")
+		files = append(files, "decoration.yaml", "hazards.yaml", "leach.csv")
 	}
 	findings := slices.DeleteFunc(all, func(f finding.Finding) bool {
 		kept := strings.HasPrefix(f.File, "materials/") || strings.HasPrefix(f.File, "recipes/")
@@ -154,7 +154,7 @@ func (c *calcCommand) of(lessons *course.Course, planned bool) form.Settings {
 	}
 	settings.Bodies = lessons.Answers().Bodies
 	if planned && lessons.Decoration != nil {
-		settings.Table = proof.Table(lessons)
+		settings.Table = proof.Table(lessons, settings.Language(), today())
 	}
 	return settings
 }

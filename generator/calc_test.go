@@ -33,7 +33,7 @@ func ofCourse(t *testing.T, c *form.Calculator) form.Settings {
 		if findings.Stop() {
 			t.Fatal(findings)
 		}
-		s.Table = lessons.Decoration.Table()
+		s.Table = lessons.Planner("en-US", today())
 	}
 	return s
 }

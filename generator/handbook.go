@@ -108,7 +108,8 @@ func (h *handbook) read() (*proof.Reading, finding.List) {
 
 // today returns the date by which reviews are due: that of SOURCE_DATE_EPOCH, as
 // reproducible builds have it, so that a test or a build of an old edition asks no
-// clock. Of all pages only the wall of test tiles holds it.
+// clock. Of all pages only the wall of test tiles holds it; that a leach test's report
+// ran out by then, others say.
 func today() string {
 	now := time.Now()
 	if seconds, err := strconv.ParseInt(os.Getenv("SOURCE_DATE_EPOCH"), 10, 64); err == nil {

@@ -20,7 +20,7 @@ func demoCourse(t *testing.T) (*course.Course, *stage.Table) {
 	if len(found) > 0 {
 		t.Fatal(found)
 	}
-	return c, proof.Table(c)
+	return c, proof.Table(c, c.Language, "")
 }
 
 // onlyFired are hazards that a firing has, of what burns out.

@@ -56,6 +56,7 @@ var readers = [...]struct {
 		t.Metals = Metals{Rule: f.rule(), Words: f.list(), Unplanned: f.list(), NeverFood: f.list(), NotOver: f.list()}
 		return true
 	}},
+	{"reports", func(t *Table, f *fields) bool { t.Reports = f.text(); return true }},
 	{"phrase", func(t *Table, f *fields) bool {
 		t.Phrases = append(t.Phrases, Phrase{Words: f.list(), Layers: f.text(), Ask: f.text()})
 		return true

@@ -257,6 +257,9 @@ func (s *search) notes(steps []step, p Plan) []string {
 	var notes []string
 	if s.w.Food && !s.w.Bare {
 		notes = append(notes, s.t.fill("food-colour"))
+		if s.t.Reports != "" {
+			notes = append(notes, s.t.Reports)
+		}
 	}
 	if rub := s.rub(steps); rub != "" {
 		notes = append(notes, rub)

@@ -122,6 +122,34 @@ func TestNotesAreTrueOfThePlan(t *testing.T) {
 	}
 }
 
+// TestReportsAreNamedForFood wants plans for food to say which reports of leach tests
+// answer, or that none does, and others to say nothing of them; also once the table has
+// travelled.
+func TestReportsAreNamedForFood(t *testing.T) {
+	for want, reports := range map[string][]stage.Report{
+		"This studio has no leach report that counts, so whatever you plan is untested, and not for food.":                                   nil,
+		"This studio has leach reports that count: report 14 (until 2027-05-04). Whether one is of your pot the plan cannot know":            {{Number: "14", Until: "2027-05-04"}},
+		"that count: report 9 (until 2027-02-01), report 14 (until 2027-05-04) and report 15 (until 2027-05-05). Whether one is of your pot": {{Number: "9", Until: "2027-02-01"}, {Number: "14", Until: "2027-05-04"}, {Number: "15", Until: "2027-05-05"}},
+	} {
+		told := stagetest.Table()
+		told.TellReports(reports)
+		table, err := stage.Decode(told.Encode())
+		if err != nil {
+			t.Fatal(err)
+		}
+		table.Words = told.Words
+		for options, food := range map[string]bool{"": true, "no food": false, "bare": false} {
+			notes := strings.Join(planned(t, table, "bisque", "wash", options).Notes, " ")
+			if got := strings.Contains(notes, want); got != food || !food && strings.Contains(notes, "leach report") {
+				t.Errorf("%q: %q, want in it: %v, %q", options, notes, food, want)
+			}
+		}
+	}
+	if notes := strings.Join(planned(t, stagetest.Table(), "bisque", "wash", "").Notes, " "); strings.Contains(notes, "leach") {
+		t.Errorf("a table that was told of no course says %q", notes)
+	}
+}
+
 // TestInstructorIsNamedWhereItIsTheirs wants it said at the head of a plan and of
 // a step that the instructor does something, for washing a glaze off too, and
 // not where a student does it with the instructor.

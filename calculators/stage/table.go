@@ -245,4 +245,5 @@ type Table struct {
 	Hazards     []Hazard
 	Metals      Metals
 	Phrases     []Phrase
+	Reports     string // which reports of leach tests answer, in sentences, for pots that are for food; may be empty
 }

@@ -49,6 +49,7 @@ func (t *Table) encodeHazards(w *lines) {
 	}
 	w.rule("firing", t.Fire, t.Firing, t.Drying)
 	w.rule("metals", t.Metals.Rule, list(t.Metals.Words), list(t.Metals.Unplanned), list(t.Metals.NeverFood), list(t.Metals.NotOver))
+	w.line("reports", t.Reports)
 	for _, p := range t.Phrases {
 		w.line("phrase", list(p.Words), p.Layers, p.Ask)
 	}

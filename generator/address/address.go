@@ -35,6 +35,8 @@ const (
 	Classes     = "classes/index.html"
 	Stock       = "stock/index.html"
 	Paper       = "paper/index.html"
+	Leach       = "leach/index.html"
+	Eat         = "leach/may-i-eat.html"
 
 	CalculatorFolder = "calculators/" // where the calculators' own pages are
 )
@@ -68,6 +70,12 @@ func Poster(id string) string { return "paper/poster-" + id + ".html" }
 
 // Form returns where a form is published, a sheet to fill in by hand.
 func Form(id string) string { return "paper/form-" + id + ".html" }
+
+// LeachID returns the id of a leach test's report on the page of them all.
+func LeachID(number string) string { return "report." + strings.ToLower(number) }
+
+// LeachReport returns where a leach test's report stands.
+func LeachReport(number string) string { return Leach + "#" + LeachID(number) }
 
 // Card returns where the recap card of a medium is published.
 func Card(medium string) string { return "cards/" + medium + ".html" }

@@ -46,7 +46,7 @@ func (m *Map) Find(page *course.Page, r *markup.Ref) (Target, *Fault) {
 
 // What the made places are called, and what to do when one is not there.
 var (
-	madeName = map[string]string{"glossary": "term", "state": "clay state", "calculator": "calculator", "material": "material", "recipe": "recipe", "tile": "tile"}
+	madeName = map[string]string{"glossary": "term", "state": "clay state", "calculator": "calculator", "material": "material", "recipe": "recipe", "tile": "tile", "leach": "page or report of leach tests"}
 	madeHelp = map[string]string{
 		"glossary":   "Write the id of a term of glossary.yaml.",
 		"state":      "Write the id of a state of decoration.yaml.",
@@ -54,6 +54,7 @@ var (
 		"material":   "Write the name of a file of the folder materials, without its ending.",
 		"recipe":     "Write the name of a file of the folder recipes, without its ending.",
 		"tile":       "Write the code of a tile of tiles.csv, such as tile:R7.",
+		"leach":      "Write leach:reports, leach:may-i-eat, or the number of a report of leach.csv.",
 	}
 )
 

@@ -93,9 +93,20 @@ func (m *Map) madeIDs(scheme string) []string {
 		for _, t := range m.course.Tiles {
 			ids = append(ids, t.Code)
 		}
+	case "leach":
+		ids = []string{allReports, mayIEat}
+		for _, l := range m.course.Leach {
+			ids = append(ids, l.Number)
+		}
 	}
 	return ids
 }
+
+// What links of the scheme "leach" name beside the numbers of reports.
+const (
+	allReports = "reports"
+	mayIEat    = "may-i-eat"
+)
 
 // made finds what no Markdown file holds.
 func (m *Map) made(scheme, id string) (address string, ok bool) {
@@ -118,6 +129,15 @@ func (m *Map) made(scheme, id string) (address string, ok bool) {
 	case "tile":
 		_, ok = m.course.FindTile(id)
 		return Tile(id), ok
+	case "leach":
+		switch id {
+		case allReports:
+			return Leach, true
+		case mayIEat:
+			return Eat, true
+		}
+		_, ok = m.course.FindLeach(id)
+		return LeachReport(id), ok
 	}
 	return "", false
 }

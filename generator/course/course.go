@@ -44,6 +44,7 @@ type Course struct {
 	Recipes          []*Recipe           // by id
 	Tiles            []*Tile             // in the order of the file
 	Sessions         []*Session          // the classes, likewise
+	Leach            []*Leach            // reports of leach tests, in the order of the file
 	Pictures         map[string]*Picture // by content path, "pictures/jar.svg"
 
 	pages map[string]*Page // by content path; nil in a course that was not loaded

@@ -20,10 +20,11 @@ const (
 	recipesFolder   = "recipes"
 	tilesFile       = "tiles.csv"
 	classesFile     = "classes.yaml"
+	leachFile       = "leach.csv"
 )
 
 // reserved are the folders of the published handbook that no unit may have.
-var reserved = []string{"calculators", "states", "media", "cards", "book", "assets", "pictures", "materials", "recipes", "labels", "tiles", "classes", "stock", "paper"}
+var reserved = []string{"calculators", "states", "media", "cards", "book", "assets", "pictures", "materials", "recipes", "labels", "tiles", "classes", "stock", "paper", "leach"}
 
 // Reserved reports whether a unit may not have a name, since a folder of the
 // published handbook has it.

@@ -20,6 +20,7 @@ import (
 //	materials/       material.go, over the program's own list
 //	recipes/         recipe.go
 //	tiles.csv        tile.go
+//	leach.csv        leach.go
 //	pictures/        picture.go, photo.go, drawing.go
 //	home.md units/   units.go, and the opening block of each page in head.go
 //	classes.yaml     session.go
@@ -53,6 +54,7 @@ func (r *Reader) Load(fsys fs.FS) (*Course, finding.List) {
 	l.recipes()
 	l.pictures()
 	l.tiles()
+	l.leach()
 	l.pages(units, known)
 	l.findTaught(known)
 	l.sessions(known)
@@ -65,7 +67,7 @@ func (r *Reader) Load(fsys fs.FS) (*Course, finding.List) {
 }
 
 // topLevel is what stands in a content folder.
-var topLevel = []string{settingsFile, homeFile, styleFile, hazardsFile, tableFile, glossaryFile, unitsFolder, picturesFolder, materialsFolder, recipesFolder, tilesFile, classesFile}
+var topLevel = []string{settingsFile, homeFile, styleFile, hazardsFile, tableFile, glossaryFile, unitsFolder, picturesFolder, materialsFolder, recipesFolder, tilesFile, leachFile, classesFile}
 
 // strays warns of files in the content folder that nothing reads. Names that
 // start with a dot are somebody else's.

@@ -35,6 +35,7 @@ type Material struct {
 	HighestCone string   // above it the colour is lost; may be empty
 	SpoiledBy   []string // what in a clear spoils its colour
 	Holds       []string // of a clear: what it holds
+	Batch       string   // that is in use, as on the tub; may be empty
 	SheetSays   string   // of the program's entries: what to look for on the supplier's sheet
 
 	Spots Spots
@@ -81,7 +82,7 @@ var genericKeys = []string{"id", "name", "what", "role", "form", "cas", "density
 // materialKeys are those of the studio's entries.
 var materialKeys = append(slices.DeleteFunc(slices.Clone(genericKeys), func(key string) bool { return key == "id" || key == "sheet-says" }),
 	"is", "sheet", "classified", "signal", "pictograms", "statements", "precautions",
-	"who", "wear", "storage", "spill", "waste", "first-aid", "highest-cone", "spoiled-by", "holds")
+	"who", "wear", "storage", "spill", "waste", "first-aid", "highest-cone", "spoiled-by", "holds", "batch")
 
 // genericMaterials reads the program's own list, once.
 var genericMaterials = sync.OnceValue(func() map[string]source.Value {
@@ -134,6 +135,7 @@ func (l *loader) material(id string, root source.Value, kinds unique) *Material 
 	m.Waste, m.FirstAid = f.Get("waste").Text(), f.Get("first-aid").Text()
 	m.HighestCone = cone(f.Get("highest-cone"))
 	m.SpoiledBy, m.Holds = f.Get("spoiled-by").Texts(), f.Get("holds").Texts()
+	m.Batch = f.Get("batch").Text()
 	return m
 }
 

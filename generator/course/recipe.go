@@ -23,7 +23,8 @@ type Recipe struct {
 	Mesh      int     // of the sieve; 0: not said
 	Clear     string  // id of the material over it; none where it stays bare
 	Food      string  // yes: it may be where food or drink touches; no
-	LeachTest string  // which report says that it may be
+	LeachTest string  // number of the report that says that it may be
+	Batch     string  // of the bucket that is in use; may be empty
 	Keeps     string
 	Mixing    []string // what is done, beyond weighing, in order
 	Versions  []Version
@@ -71,7 +72,7 @@ func (l *loader) recipes() {
 }
 
 func (l *loader) recipe(id string, root source.Value) *Recipe {
-	f := root.Fields("title", "about", "medium", "states", "cone", "base", "additions", "water", "gravity", "mesh", "clear", "food", "leach-test", "keeps", "mixing", "versions", "tests")
+	f := root.Fields("title", "about", "medium", "states", "cone", "base", "additions", "water", "gravity", "mesh", "clear", "food", "leach-test", "batch", "keeps", "mixing", "versions", "tests")
 	r := &Recipe{
 		ID:        id,
 		Title:     f.Need("title", "title: White slip for cone 6").Text(),
@@ -87,6 +88,7 @@ func (l *loader) recipe(id string, root source.Value) *Recipe {
 		Clear:     f.Need("clear", "clear: none").Text(),
 		Food:      f.Need("food", "food: no").Choice("yes", "no"),
 		LeachTest: f.Get("leach-test").Text(),
+		Batch:     f.Get("batch").Text(),
 		Keeps:     f.Get("keeps").Text(),
 		Mixing:    f.Get("mixing").Texts(),
 		Versions:  readVersions(f.Get("versions")),
@@ -184,6 +186,14 @@ func (r *Recipe) Newest() *Version {
 	}
 	newest := slices.MaxFunc(r.Versions, func(a, b Version) int { return a.Number - b.Number })
 	return &newest
+}
+
+// At returns the number of the newest version; 0 while none is written down.
+func (r *Recipe) At() int {
+	if newest := r.Newest(); newest != nil {
+		return newest.Number
+	}
+	return 0
 }
 
 // GoesOn reports whether a recipe is for a state, by its id.

@@ -12,6 +12,9 @@ const (
 	clay  = "materials/yard-clay.yaml"
 	white = "recipes/white-slip.yaml"
 	wall  = "tiles.csv"
+	leach = "leach.csv"
+	blue  = "materials/yard-blue.yaml"
+	clear = "materials/yard-clear.yaml"
 
 	wholeClay = `name: Yard clay
 is: ball-clay
@@ -32,6 +35,108 @@ food: no
 R1,white-slip,,buff,2,6,none,2026-03-01,good
 `
 )
+
+// The files behind a report of a leach test.
+const (
+	wholeBlue  = "name: Yard blue\nwhat: A blue stain.\nrole: colour\nform: powder\nmetals: [cobalt]\n"
+	wholeClear = "name: Yard clear\nwhat: A clear glaze.\nrole: clear\nform: liquid\n"
+	blueSlip   = wholeSlip + `additions: [{material: yard-blue, percent: 8, of: base}]
+versions: [{version: 2, date: 2026-02-01, by: Nobody, change: Less blue.}, {version: 1, date: 2026-01-01, by: Nobody, change: First mix.}]
+`
+	leachHead  = "report,laboratory,date,method,ware,recipe,version,percent,colour,batch,clear,clear-batch,body,cone,lead,cadmium,others,verdict,valid-until,ends\n"
+	wholeLeach = "14,Laboratory A,2026-05-04,ISO 6486-1:2019,cup,white-slip,2,8,,7,yard-clear,3,buff,6,<0.05 mg/L,0.002 mg/L,cobalt 0.1 mg/L,passed,2027-05-04,a batch changes\n"
+)
+
+// leachTests holds a case for each thing that can be wrong with a report by itself.
+var leachTests = []findingCase{
+	leachCase("a report", "", "", ""),
+	leachCase("a report of the clear alone", "white-slip,2,8,,7,", ",,,,,", ""),
+	leachCase("a report of a ready-mixed colour", "white-slip,2,8,,7,", ",,,yard-blue,7,", ""),
+	leachCase("a report without its laboratory", "Laboratory A", "",
+		"leach.csv:2:1: error: this row has nothing in the column `laboratory` (missing-key)\n"+
+			"    Write it there, such as `Name of the laboratory`.\n"),
+	leachCase("a test at home", "ISO 6486-1:2019", "a slice of lemon",
+		"leach.csv:2:28: error: `a slice of lemon` is not a published leach test (value-form)\n"+
+			"    Write ISO 6486-1, EN 1388-1, ASTM C738 or 84/500/EEC, with its year if the report names one. No test at home stands in for it.\n"),
+	leachCase("another ware", "cup", "vase",
+		"leach.csv:2:44: error: `ware` cannot be `vase` (value-form)\n"+
+			"    Write one of: flatware, cup, small-hollowware, large-hollowware, jug, cooking-ware, storage.\n"),
+	leachCase("a report on an unknown recipe", "white-slip", "whit-slip",
+		"leach.csv:2:48: error: no recipe has the id `whit-slip` (unknown-name)\n"+
+			"    Did you mean `white-slip`? Write one of: white-slip.\n"),
+	leachCase("a report on a version that there is not", "white-slip,2", "white-slip,3",
+		"leach.csv:2:59: error: `white-slip` has no version 3 (unknown-name)\n"+
+			"    Its versions are: 2, 1.\n"),
+	leachCase("a report without the version", "white-slip,2", "white-slip,",
+		"leach.csv:2:1: error: this row has nothing in the column `version` (missing-key)\n"+
+			"    Write it there, such as `2`.\n"),
+	leachCase("a report without the strength of its colour", ",8,", ",,",
+		"leach.csv:2:1: error: this row has nothing in the column `percent` (missing-key)\n"+
+			"    Write it there, such as `8`.\n"),
+	leachCase("a version of no recipe", "white-slip,2,8,,7,", ",2,,,,",
+		"leach.csv:2:49: error: `version` is of a recipe, and this report names none (value-form)\n"+
+			"    Name the recipe, or empty this cell.\n"),
+	leachCase("a recipe and a jar", "8,,7", "8,yard-blue,7",
+		"leach.csv:2:63: error: a report is of a recipe or of a ready-mixed colour, and this names both (value-form)\n"+
+			"    Empty one of the two cells.\n"),
+	leachCase("a report on an unknown jar", "white-slip,2,8,,7,", ",,,yard-blu,7,",
+		"leach.csv:2:51: error: no material has the id `yard-blu` (unknown-name)\n"+
+			"    Did you mean `yard-blue`? Write one of: yard-blue, yard-clay, yard-clear.\n"),
+	leachCase("a report without the batch", ",7,", ",,",
+		"leach.csv:2:1: error: this row has nothing in the column `batch` (missing-key)\n"+
+			"    Write it there, such as `2026-09`.\n"),
+	leachCase("a report under an unknown clear", "yard-clear", "yard-cler",
+		"leach.csv:2:66: error: no material has the id `yard-cler` (unknown-name)\n"+
+			"    Did you mean `yard-clear`? Write one of: yard-blue, yard-clay, yard-clear.\n"),
+	leachCase("a report without the batch of its clear", "yard-clear,3", "yard-clear,",
+		"leach.csv:2:1: error: this row has nothing in the column `clear-batch` (missing-key)\n"+
+			"    Write it there, such as `2026-08`.\n"),
+	leachCase("a report on an unknown clay", "buff", "bluff",
+		"leach.csv:2:79: error: no clay body has the id `bluff` (unknown-name)\n"+
+			"    Did you mean `buff`? Write one of: buff, white.\n"),
+	leachCase("a report of no cone", "buff,6", "buff,hot",
+		"leach.csv:2:84: error: `hot` is not a cone (value-form)\n"+
+			"    Write one of 022 to 01, or 1 to 14, without the word cone; the nought in front counts.\n"),
+	leachCase("a figure without a unit", "<0.05 mg/L", "<0.05",
+		"leach.csv:2:86: error: the figure of lead, `<0.05`, has no unit (value-form)\n"+
+			"    Write the report's own unit behind it: mg/L is by volume, mg/dm² by surface, and the two cannot be compared.\n"),
+	leachCase("a figure in another unit", "0.002 mg/L", "0.002 ppm",
+		"leach.csv:2:97: error: `ppm` is no unit of what leaches out (value-form)\n"+
+			"    Write one of: mg/L, µg/L, µg/mL, mg/dm², µg/dm².\n"),
+	leachCase("a figure by surface of a cup", "0.002 mg/L", "0.002 mg/dm2",
+		"leach.csv:2:97: error: the figure of cadmium is by surface, and this ware is filled (value-form)\n"+
+			"    Figures of what is filled are by volume, in mg/L. Look at the report again, or at the ware.\n"),
+	leachCase("a figure that is a word", "<0.05 mg/L", "none",
+		"leach.csv:2:86: error: `none` is not a figure of lead (value-form)\n"+
+			"    Write it as the report does, with its unit, such as 0.12 mg/L; below what the laboratory finds, <0.05 mg/L.\n"),
+	leachCase("a figure of nothing", "cobalt 0.1 mg/L", "0.1 mg/L",
+		"leach.csv:2:108: error: `0.1 mg/L` is not a metal with its figure (value-form)\n"+
+			"    Write the metal, its figure and its unit, and semicolons between them, such as: cobalt 0.12 mg/L; barium <0.01 mg/L.\n"),
+	leachCase("no figure of lead", "<0.05 mg/L", "",
+		"leach.csv:2:1: error: this row has nothing in the column `lead` (missing-key)\n"+
+			"    Write it there, such as `<0.05 mg/L`.\n"),
+	leachCase("a verdict that is none", "passed", "fine",
+		"leach.csv:2:124: error: `verdict` cannot be `fine` (value-form)\n"+
+			"    Write one of: passed, failed.\n"),
+	leachCase("an end before its date", "2027-05-04", "2026-05-03",
+		"leach.csv:2:131: error: report 14 ends on 2026-05-03, before its own date, 2026-05-04 (value-form)\n"+
+			"    Look at the two dates again.\n"),
+	leachCase("no end", "2027-05-04", "",
+		"leach.csv:2:1: error: this row has nothing in the column `valid-until` (missing-key)\n"+
+			"    Write it there, such as `2027-10-12`.\n"),
+	leachCase("two reports with one number", "a batch changes\n", "a batch changes\n"+wholeLeach,
+		"leach.csv:3:1: error: `14` is already in line 2 (repeated-name)\n"+
+			"    Give each its own.\n"),
+}
+
+// leachCase is a sound report with one thing changed.
+func leachCase(name, old, changed, want string) findingCase {
+	edits := []edit{{clay, "", wholeClay}, {blue, "", wholeBlue}, {clear, "", wholeClear}, {white, "", blueSlip}, {leach, "", leachHead + wholeLeach}}
+	if old != "" {
+		edits = append(edits, edit{leach, old, changed})
+	}
+	return findingCase{name, edits, want}
+}
 
 // registerTests holds a case for each thing that can be wrong with the files of
 // what a studio keeps.

@@ -124,7 +124,7 @@ func (l *loader) mix(v source.Value) (all []Mixed) {
 		f := item.Fields("recipe", "each", "litres")
 		recipe := f.Need("recipe", "recipe: white-slip")
 		m := Mixed{
-			Recipe: l.recipeNamed(recipe),
+			Recipe: l.recipeID(recipe),
 			Each:   f.Get("each").Text(),
 			Litres: f.Get("litres").Number(0.05, MostLitres, "how many litres are mixed in all"),
 			Spots:  f.Spots(),
@@ -142,16 +142,16 @@ func (l *loader) mix(v source.Value) (all []Mixed) {
 	return all
 }
 
-// recipeNamed reads the id of a recipe.
-func (l *loader) recipeNamed(v source.Value) string {
-	known := unique{}
-	for _, r := range l.course.Recipes {
-		known[r.ID] = v
+// recipeID reads the id of a recipe; of none that is there it is empty.
+func (l *loader) recipeID(v source.Value) string {
+	if v.Text() == "" {
+		return ""
 	}
-	if len(known) == 0 && v.Text() != "" {
-		v.Report(finding.UnknownName, "there are no recipes", "Write the recipe in the folder recipes first.")
+	r, there := l.recipeNamed(v, "Write the recipe in the folder recipes first.")
+	if !there {
+		return ""
 	}
-	return known.known(v, "recipe")
+	return r.ID
 }
 
 // tubNamed reads the id of a material of the studio's.

@@ -133,16 +133,8 @@ func (l *loader) tileMedium(f source.Fields, t *Tile) string {
 	if t.Recipe == "" {
 		return l.medium(f.Need("medium", "medium: underglaze"))
 	}
-	r, there := l.course.FindRecipe(t.Recipe)
+	r, there := l.recipeNamed(f.Get("recipe"), "Write the recipe in the folder recipes, or the tile's `medium` instead.")
 	if !there {
-		known := unique{}
-		for _, r := range l.course.Recipes {
-			known[r.ID] = f.Get("recipe")
-		}
-		if len(known) == 0 {
-			f.Get("recipe").Report(finding.UnknownName, "there are no recipes", "Write the recipe in the folder recipes, or the tile's `medium` instead.")
-		}
-		known.known(f.Get("recipe"), "recipe")
 		t.Recipe = ""
 		return l.medium(f.Get("medium"))
 	}
@@ -195,6 +187,12 @@ func matching(v source.Value, form *regexp.Regexp, what, do string) string {
 		return ""
 	}
 	return text
+}
+
+// Strength is how much colour a tile has, in percent of the base; 0 where it says none.
+func (t *Tile) Strength() float64 {
+	n, _ := strconv.ParseFloat(t.Percent, 64) // words are no strength
+	return n
 }
 
 // whole reads a whole number.

@@ -131,9 +131,11 @@ var (
 	RecipeClear    = rule("recipe-clear", Error, "No clear holds what spoils the colour under it.").from("the supplier's own advice")
 	RecipeProof    = rule("recipe-proof", Warning, "The tile that a version of a recipe names as its proof is of that version, and fired since; that of the newest did not fail.").from("common practice")
 	TileRetest     = rule("tile-retest", Warning, "Every test tile is tried again by the day that it names.").from("our own rule: clays and clears change, and so does what is bought under one name")
-	RecipeFood     = rule("recipe-food", Error, "What is for food or drink, and holds a metal or stays bare, names the test of what leaches out of it.").from("our own rule; Directive 84/500/EEC and the FDA's guides limit lead and cadmium alone")
 	ClassPerson    = rule("class-person", Error, "A class that works with what students do not handle alone says that the instructor is there.").from("who may, as decoration.yaml and the tubs' own entries say it")
 	ClassAmount    = rule("class-amount", Error, "What is mixed for a class can be weighed, and is no more than a class uses.").from("our own rule: a slip in the unit is likelier than a batch of that size")
+	RecipeFood     = rule("recipe-food", Error, "What is for food or drink names the test of what leaches out of it.").from("our own rule; Directive 84/500/EEC and the FDA's guides limit lead and cadmium alone")
+	LeachTest      = rule("leach-test", Error, "The leach test that a recipe rests on is a report of leach.csv, real, passed and not run out, on the identical combination.").from("our own rule: a report is for the ware as it was made and fired, not for a recipe")
+	LeachDate      = rule("leach-date", Error, "No report of a leach test is dated after today.").from("our own rule: a slip of the pen in a date keeps an old report alive")
 )
 
 var all []*Rule

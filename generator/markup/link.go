@@ -83,11 +83,12 @@ const (
 	materialScheme   = "material"
 	recipeScheme     = "recipe"
 	tileScheme       = "tile"
+	leachScheme      = "leach"
 )
 
 // isMade reports whether a scheme leads to what no Markdown file holds.
 func isMade(scheme string) bool {
-	return slices.Contains([]string{glossaryScheme, stateScheme, calculatorScheme, materialScheme, recipeScheme, tileScheme}, scheme)
+	return slices.Contains([]string{glossaryScheme, stateScheme, calculatorScheme, materialScheme, recipeScheme, tileScheme, leachScheme}, scheme)
 }
 
 // reference returns what an address as written refers to within the handbook;

@@ -43,6 +43,8 @@ func (i *impression) extraLinks(at imprint.Place) []imprint.Link {
 		{address.Recipes, "recipes"},
 		{address.Materials, "materials"},
 		{address.Wall, "wall"},
+		{address.Leach, "leach"},
+		{address.Eat, "eat"},
 		{address.Labels, "labels"},
 		{address.Classes, "classes"},
 		{address.Stock, "stock"},

@@ -36,6 +36,8 @@ var pageKinds = []pageKind{
 	{kind("recipes", "", 0, 0), ofRegister((*register.Register).Recipes)},
 	{kind("recipe-page", "", 0, 0), ofRegister((*register.Register).RecipePages)},
 	{kind("wall", "", 0, 0), ofRegister((*register.Register).Wall)},
+	{kind("leach", "", 0, 0), ofRegister((*register.Register).LeachReports)},
+	{kind("eat", "", 0, 0), ofRegister((*register.Register).Eat)},
 	{kind("labels", "", 0, 0), ofRegister((*register.Register).Labels)},
 	{kind("label", "", 0, 0), ofRegister((*register.Register).LabelPages)},
 	{kind("classes", "", 0, 0), ofRegister((*register.Register).Classes)},

@@ -31,6 +31,9 @@ func checkRegister(c *course.Course, today string) finding.List {
 	for _, s := range c.Sessions {
 		g.session(s)
 	}
+	for _, l := range c.Leach {
+		g.future(l)
+	}
 	return g.found
 }
 
@@ -138,8 +141,9 @@ func (g *gate) clear(r *course.Recipe) {
 	}
 }
 
-// food reports what is meant for food and has no test.
+// food reports what is meant for food and has no test that counts.
 func (g *gate) food(r *course.Recipe, metals []string) {
+	tested := g.leachTest(r)
 	if r.Food != "yes" {
 		return
 	}
@@ -157,14 +161,14 @@ func (g *gate) food(r *course.Recipe, metals []string) {
 	}
 	why := ""
 	switch {
-	case r.LeachTest != "":
+	case tested:
 		return
 	case len(metals) > 0:
 		why = "it holds " + strings.Join(slices.Compact(slices.Sorted(slices.Values(metals))), ", ")
 	case r.Clear == course.NoClear:
 		why = "it stays bare"
 	default:
-		return
+		why = "its clear may hold what leaches out"
 	}
-	g.report(at, finding.RecipeFood, "this is for food or drink, "+why+", and names no test", "Write which laboratory’s report it rests on as `leach-test`, or `food: no`.")
+	g.report(at, finding.RecipeFood, "this is for food or drink, "+why+", and names no test", "Write the number of the laboratory’s report in leach.csv as `leach-test`, or `food: no`.")
 }

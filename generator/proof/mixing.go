@@ -3,7 +3,6 @@ package proof
 import (
 	"slices"
 
-	"slipbook/calculators/catalog"
 	"slipbook/calculators/stage"
 	"slipbook/generator/address"
 	"slipbook/generator/course"
@@ -13,10 +12,9 @@ import (
 // Table returns the decoration table of a course as the planner takes it, with what
 // the studio mixes of each medium. A plan names media; which powder somebody weighs
 // for one stands in the recipes, and what that powder does on the sheets of their
-// materials. It is put into words here, once, in the course's language.
-func Table(c *course.Course) *stage.Table {
-	t := c.Decoration.Table()
-	t.Words = catalog.WordsIn(c.Language)
+// materials. It is put into words here, once, in a language.
+func Table(c *course.Course, language, today string) *stage.Table {
+	t := c.Planner(language, today)
 	for i := range t.Media {
 		m := &t.Media[i]
 		own, there := c.Decoration.FindMedium(m.Base)

@@ -28,7 +28,7 @@ type Reading struct {
 	Addresses *address.Map
 	Settings  form.Settings // what the calculators must know of the course
 	Pages     []*Page       // in the order of Course.Pages
-	Today     string        // the reader's; of all pages the wall of test tiles alone holds it
+	Today     string        // the reader's: by it reports run out; of all pages the wall of test tiles alone holds it
 }
 
 // Reader reads courses, mostly one and the same as it is being written. It keeps
@@ -36,8 +36,9 @@ type Reading struct {
 // one course at a time.
 type Reader struct {
 	// Today is a date of ISO 8601. Safety data sheets that were to be read again
-	// before it are errors, tiles that were to be tried again before it warnings;
-	// while it is empty none is.
+	// before it are errors, tiles that were to be tried again before it warnings, and
+	// reports of leach tests that ended before it answer nothing; while it is empty
+	// none is.
 	Today string
 
 	readings pool.Kept[readingKey, *reading]
@@ -92,7 +93,7 @@ func (r *Reader) readPages(rules *rules, c *course.Course) (*Reading, finding.Li
 	})
 	settings := c.PageAnswers()
 	if c.Decoration != nil {
-		settings.Table = Table(c)
+		settings.Table = Table(c, c.Language, r.Today)
 		settings.Table.Words = settings.Words
 	}
 	return &Reading{c, address.New(c, documents), settings, made, r.Today}, slices.Concat(findings...)

@@ -6,6 +6,7 @@ import (
 	"math/rand/v2"
 	"os"
 	"testing"
+	"time"
 
 	"slipbook/calculators/catalog"
 	"slipbook/calculators/catalog/catalogtest"
@@ -21,7 +22,7 @@ func settings(t *testing.T) engine.Settings {
 		t.Fatalf("the demo course has errors: %v", findings)
 	}
 	s := c.PageAnswers()
-	s.Table = c.Decoration.Table()
+	s.Table = c.Planner(c.Language, time.Now().UTC().Format(time.DateOnly)) // as the program that publishes it
 	return s
 }
 

@@ -191,7 +191,7 @@ func (h *handbook) read(t *testing.T, address string) []byte {
 // the kind "teaching" too.
 var kinds = []string{"home", "unit", "lesson", "calculators", "calculator", "chart", "state", "medium", "glossary", "contents",
 	"answers", "faults", "hazards", "notices", "course-card", "card", "book", "style", "not-found",
-	"materials", "material", "recipes", "recipe", "labels", "label", "wall", "classes", "class", "stock", "paper", "poster", "form"}
+	"materials", "material", "recipes", "recipe", "labels", "label", "wall", "classes", "class", "stock", "paper", "poster", "form", "leach", "eat"}
 
 // inRegister says of what kind the pages of each folder of the register are.
 var inRegister = map[string]string{"materials/": "material", "recipes/": "recipe", "labels/": "label", "classes/": "class"}
@@ -244,6 +244,10 @@ func kind(address string) string {
 	case in == "paper/":
 		of, _, _ := strings.Cut(name, "-")
 		return of
+	case address == "leach/may-i-eat.html":
+		return "eat"
+	case in == "leach/":
+		return "leach"
 	case inRegister[in] != "" && name == "index.html":
 		return strings.TrimSuffix(in, "/")
 	case inRegister[in] != "":

@@ -37,6 +37,7 @@ type labelView struct {
 	imprint.Framed
 	Of       imprint.Link
 	Labels   string       // the list of all labels
+	Reports  string       // the reports of leach tests
 	Paper    string       // "a4" or "us"
 	Other    imprint.Link // the same on the other paper
 	Sheets   []labelSheet
@@ -69,7 +70,7 @@ type labelText struct {
 	Marks       []string      // of the hazards, where there is room for no more
 	Wear        []string      // of a tub: all that its hazards and its sheet say
 	Who         string
-	Food        bool             // of a recipe: it may be where food touches, as it was tested
+	Tested      *course.Leach    // of a recipe: the report that lets it go where food does; nil: it does not
 	Owner       string           // the studio
 	Tub         *course.Material // of a tub; nil for what was mixed here
 	QR          *qrView          // nil where nobody said where the handbook is published
@@ -146,7 +147,7 @@ func (r *Register) LabelPages() []imprint.Sheet {
 // label makes the sheets of one thing on one paper.
 func (r *Register) label(at imprint.Place, title, paper string, of imprint.Link, where func(paper string) string, text labelText) (imprint.PageView, error) {
 	v := labelView{Framed: imprint.Framed{Shell: r.frame.Shell(at, imprint.About{Kind: "label", Title: title, Description: r.Say("labels-description"), Gathered: true})},
-		Of: of, Paper: paper, Labels: at.To(address.Labels), Invented: text.InClass.Invented, Coded: r.reading.Course.PublishedAt != ""}
+		Of: of, Paper: paper, Labels: at.To(address.Labels), Reports: at.To(address.Leach), Invented: text.InClass.Invented, Coded: r.reading.Course.PublishedAt != ""}
 	for _, other := range papers {
 		if other != paper {
 			v.Other = imprint.Link{Title: r.paperName(other), Address: at.To(where(other))}
@@ -180,6 +181,9 @@ func (t labelText) fitted(f labelFormat) labelText {
 		room -= cupLine
 	}
 	if !f.Roomy && t.InClass.Invented {
+		room -= cupLine
+	}
+	if !f.Roomy && t.Tested != nil {
 		room -= cupLine
 	}
 	if !f.Whole {
@@ -249,7 +253,7 @@ const blankLetters = 60
 func (r *Register) recipeText(recipe *course.Recipe, at imprint.Place) labelText {
 	safety := r.Care(at, r.wetCare(recipe)...)
 	t := labelText{Name: recipe.Title, Mixed: true, Gravity: r.gravity(recipe), InClass: classOf(r.materialsOf(recipe)...),
-		Hazards: safety.Hazards, Who: safety.Who, Food: recipe.Food == "yes", Owner: r.reading.Course.Studio.Name, Version: recipe.Newest()}
+		Hazards: safety.Hazards, Who: safety.Who, Tested: r.reading.Course.Tested(recipe, r.reading.Today), Owner: r.reading.Course.Studio.Name, Version: recipe.Newest()}
 	var parts []string
 	for _, p := range r.parts(recipe, at) {
 		parts = append(parts, p.Of.Title+" "+p.Amount)

@@ -56,6 +56,9 @@ type recipeView struct {
 	Proof      table.Proof // of its newest version
 	Versions   []versionView
 	Tiles      []tileMention // those that failed first
+	Tested     *reportView   // it goes where food does, as this report says; nil: it does not
+	Reports    []reportView  // on it, whether they answer or not
+	Eat        string
 	Recipes    string
 	Label      string
 }
@@ -142,6 +145,9 @@ func (r *Register) recipe(recipe *course.Recipe, at imprint.Place) (imprint.Page
 		Proof:    r.Newest(recipe, at),
 		Versions: r.versions(recipe, at),
 		Tiles:    r.tilesOf(recipe, at),
+		Tested:   r.tested(recipe, at),
+		Reports:  r.reportsOf(recipe, at),
+		Eat:      at.To(address.Eat),
 		Recipes:  at.To(address.Recipes),
 		Label:    r.frame.WhereThere(at, address.RecipeLabel(recipe.ID, r.paper())),
 	}

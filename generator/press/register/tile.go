@@ -20,6 +20,7 @@ type tileView struct {
 	Photos   []tilePhoto   // before the firing, then after; a drawing stands where there are none
 	Drawn    bool          // what is shown of it is a drawing
 	Due      bool          // it was to be tried again by now
+	Reports  []reportView  // of leach tests, of its very combination
 }
 
 // tilePhoto is a picture of a tile.
@@ -37,7 +38,7 @@ type tileMention struct {
 
 // tile makes the view of a tile in its row.
 func (r *Register) tile(t *course.Tile, row wallRow, at imprint.Place) tileView {
-	v := tileView{ID: at.ID(address.TileID(t.Code)), Tile: *t, Of: row.Of.Title, BodyName: r.bodyName(t.Body), Due: t.Due(r.reading.Today)}
+	v := tileView{ID: at.ID(address.TileID(t.Code)), Tile: *t, Of: row.Of.Title, BodyName: r.bodyName(t.Body), Due: t.Due(r.reading.Today), Reports: r.reportsOn(t, at)}
 	if clear, there := r.reading.Course.FindMaterial(t.Clear); there {
 		link := materialLink(at, clear)
 		v.Clear = &link
@@ -76,6 +77,7 @@ func (r *Register) tileWords(v tileView, after bool) string {
 	return r.Say("wall-alt-before", v.Code, words)
 }
 
+// bodyName is what a clay body is called.
 func (r *Register) bodyName(id string) string {
 	for _, b := range r.reading.Course.Bodies {
 		if b.ID == id {
