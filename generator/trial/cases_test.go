@@ -11,6 +11,7 @@ import (
 	"slipbook/calculators/catalog/catalogtest"
 	engine "slipbook/calculators/form"
 	"slipbook/generator/course"
+	"slipbook/generator/proof"
 )
 
 // settings returns the demo course's own constants, as its pages use them.
@@ -21,7 +22,7 @@ func settings(t *testing.T) engine.Settings {
 		t.Fatalf("the demo course has errors: %v", findings)
 	}
 	s := c.PageAnswers()
-	s.Table = c.Decoration.Table()
+	s.Table = proof.Table(c)
 	return s
 }
 
