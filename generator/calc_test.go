@@ -10,6 +10,7 @@ import (
 	"slipbook/calculators/catalog"
 	"slipbook/calculators/form"
 	"slipbook/generator/course"
+	"slipbook/generator/proof"
 )
 
 // example returns the worked example of a calculator as arguments of calc.
@@ -33,7 +34,7 @@ func ofCourse(t *testing.T, c *form.Calculator) form.Settings {
 		if findings.Stop() {
 			t.Fatal(findings)
 		}
-		s.Table = lessons.Planner("en-US", today())
+		s.Table = proof.Table(lessons, "en-US", today())
 	}
 	return s
 }

@@ -12,6 +12,7 @@ import (
 	"slipbook/calculators/catalog/catalogtest"
 	engine "slipbook/calculators/form"
 	"slipbook/generator/course"
+	"slipbook/generator/proof"
 )
 
 // settings returns the demo course's own constants, as its pages use them.
@@ -22,7 +23,7 @@ func settings(t *testing.T) engine.Settings {
 		t.Fatalf("the demo course has errors: %v", findings)
 	}
 	s := c.PageAnswers()
-	s.Table = c.Planner(c.Language, time.Now().UTC().Format(time.DateOnly)) // as the program that publishes it
+	s.Table = proof.Table(c, c.Language, time.Now().UTC().Format(time.DateOnly)) // as the program that publishes it
 	return s
 }
 
