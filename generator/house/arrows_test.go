@@ -49,7 +49,7 @@ var arrows = map[string]string{
 	"generator/press/imprint":            "generator/address generator/assets generator/course generator/press/theme",
 	"generator/press/presstest":          "generator/assets generator/course generator/course/coursetest generator/finding generator/press/theme generator/proof themes",
 	"generator/press/register":           "generator/address generator/course generator/ghs generator/markup generator/press/care generator/press/desk generator/press/imprint generator/press/table generator/proof",
-	"generator/press/setting":            "generator/address generator/markup generator/press/desk generator/press/imprint generator/press/register generator/press/table generator/press/theme generator/proof",
+	"generator/press/setting":            "generator/address generator/course generator/markup generator/press/desk generator/press/imprint generator/press/register generator/press/table generator/press/theme generator/proof",
 	"generator/press/table":              "generator/address generator/course generator/markup generator/press/care generator/press/desk generator/press/imprint generator/press/theme generator/proof",
 	"generator/press/theme":              "generator/course",
 	"generator/preview":                  "generator/finding",
