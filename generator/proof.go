@@ -19,7 +19,7 @@ func (c *proofCommand) Run(s *streams) error {
 	if err := findContent(c.Content); err != nil {
 		return err
 	}
-	var reader proof.Reader
+	reader := proof.Reader{Today: today()}
 	reading, findings := reader.Read(load(new(course.Reader), c.Content))
 	if err := findings.Write(s.out, c.Format); err != nil {
 		return err

@@ -98,6 +98,7 @@ func TestAsPeopleAsk(t *testing.T) {
 			"base-mass=925.9; what=No. 4; weigh=74.1; The base adds up to 4, not to 100, and was scaled.", "water="},
 		{"only so much of one material", "calculator=recipe-scale&parts=50 30 20&names=Clay, Quartz, Feldspar&which=quartz&have=300 g", "Weigh 1000 g of dry mix.", "This takes all 300 g of Quartz.; weigh=200", "additions-mass"},
 		{"only so much of a numbered one", "calculator=recipe-scale&parts=50 30 20&which=3&have=300 g", "Weigh 1500 g of dry mix.", "This takes all 300 g of No. 3.; weigh=450", "adds up to"},
+		{"gum into the water first", "calculator=recipe-scale&parts=50 50&additions=1&names=Clay, Frit, Gum&first=gum&dry-mass=1010&specific-gravity=1.4", "Weigh 1010 g of dry mix into 1171 g of water.", "weigh=10; total=1181", ""},
 		{"a recipe with a little cobalt", "calculator=recipe-scale&parts=100&additions=0.5&dry-mass=2 kg", "Weigh 2000 g of dry mix.", "Weigh No. 2 alone on the fine scale: with the tub on it, a scale shows steps of 1 g", "off by up to"},
 		{"a recipe for a class", "calculator=recipe-scale&parts=50 50&people=12&each=150&spare=0&specific-gravity=1.45&scale-limit=1 kg", "Weigh 1316 g of dry mix into 1294 g of water. The scale bears it in 3 equal loads: the lines are for one of them.",
 			"That is 1800 mL in all: 150 mL for each of 12 people, and none to spare.; loads=3; total=870", "alone on"},

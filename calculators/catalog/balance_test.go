@@ -474,6 +474,26 @@ func TestTilesBalance(t *testing.T) {
 	})
 }
 
+// weighed lists the materials of a recipe, from 0, in the order in which they are
+// weighed: first those that go into the water before the powder.
+func (s solved) weighed() (order []int) {
+	count := len(s.in["parts"]) + len(s.in["additions"])
+	first := map[int]bool{}
+	for _, typed := range strings.Split(s.words["first"], ",") {
+		if n, err := strconv.Atoi(strings.TrimSpace(typed)); err == nil {
+			first[n-1] = true
+		}
+	}
+	for _, before := range []bool{true, false} {
+		for i := range count {
+			if first[i] == before {
+				order = append(order, i)
+			}
+		}
+	}
+	return order
+}
+
 func TestRecipeBalances(t *testing.T) {
 	forAll(t, "recipe-scale", func(s solved) {
 		sum, over := 0.0, 0.0
@@ -507,8 +527,9 @@ func TestRecipeBalances(t *testing.T) {
 			total, rows = cell(rows[0], "total"), rows[1:]
 		}
 		s.near("materials", float64(len(rows)), float64(len(s.in["parts"])+len(s.in["additions"])))
-		for i, row := range rows {
-			percent := 0.0
+		order := s.weighed()
+		for at, row := range rows {
+			percent, i := 0.0, order[at]
 			if n := len(s.in["parts"]); i < n {
 				percent = 100 * s.in["parts"][i] / sum
 			} else {

@@ -22,6 +22,7 @@ var recipeScale = &form.Calculator{
 		{Name: "parts", Kind: quantity.Number, Needed: true, First: true, List: true, Most: mostMaterials, Low: form.Limit{End: form.Above}, High: form.Limit{End: form.UpTo, Value: 1e6}},
 		{Name: "additions", Kind: quantity.Percent, First: true, List: true, Most: mostMaterials, Low: form.Limit{End: form.From}, High: form.Limit{End: form.UpTo, Value: 100}},
 		{Name: "names", Kind: quantity.Number, First: true, Words: true, List: true, Most: 2 * mostMaterials},
+		{Name: "first", Kind: quantity.Number, Words: true, List: true, Most: mostMaterials},
 		{Name: "dry-mass", Kind: quantity.Mass, Needed: true, Group: "amount", First: true, Low: form.Limit{End: form.Above}, High: form.Limit{End: form.UpTo, Value: 1e7}},
 		{Name: "volume", Kind: quantity.Volume, Needed: true, Group: "amount", First: true, Low: form.Limit{End: form.Above}, High: form.Limit{End: form.UpTo, Value: 1e7}},
 		forPeople, forEach,
@@ -66,6 +67,7 @@ type recipe struct {
 	names   []string
 	percent []float64
 	over    float64 // percent
+	order   []int   // in which they are weighed: what goes into the water before the powder first
 }
 
 func workRecipe(e *form.Evaluation) {
@@ -117,16 +119,56 @@ func readRecipe(e *form.Evaluation) recipe {
 		r.over += percent
 	}
 	if count := len(r.percent); len(r.names) == 0 {
-		for i := range count {
-			r.names = append(r.names, e.Say("number", "number", strconv.Itoa(i+1)))
-		}
+		r.names = numbered(e, count)
 	} else if len(r.names) != count {
 		e.Refuse("names", "name-each", "names", e.Count("names", len(r.names)), "materials", e.Count("materials", count))
 	}
+	r.inOrder(e)
 	if math.Abs(sum-100) > 1e-9 {
 		e.Note("scaled", "sum", e.Text(sum, 6))
 	}
 	return r
+}
+
+// numbered returns names for materials that have none.
+func numbered(e *form.Evaluation, count int) (names []string) {
+	for i := range count {
+		names = append(names, e.Say("number", "number", strconv.Itoa(i+1)))
+	}
+	return names
+}
+
+// inOrder puts those first that are said to go into the water before the powder.
+func (r *recipe) inOrder(e *form.Evaluation) {
+	before := make([]bool, len(r.percent))
+	for _, typed := range pieces(e, "first", "") {
+		if n := r.named(typed); n < 0 {
+			e.Refuse("first", "no-such-material", "typed", form.Clip(typed), "materials", e.Listing(r.names))
+		} else {
+			before[n] = true
+		}
+	}
+	for _, first := range [...]bool{true, false} {
+		for i := range before {
+			if before[i] == first {
+				r.order = append(r.order, i)
+			}
+		}
+	}
+}
+
+// named returns a material by its name or its number, from 0; -1 where there is none.
+func (r *recipe) named(typed string) int {
+	n, _ := decimal.Natural(typed)
+	for i, name := range r.names {
+		if letters.SameWord(typed, name) {
+			n = i + 1
+		}
+	}
+	if n < 1 || n > len(r.percent) {
+		return -1
+	}
+	return n - 1
 }
 
 // onlySoMuch returns which material there is only so much of, from 0; -1 where
@@ -136,20 +178,14 @@ func onlySoMuch(e *form.Evaluation, r recipe) int {
 	if typed == "" {
 		return -1
 	}
-	n, number := decimal.Natural(typed)
-	for i, name := range r.names {
-		if letters.SameWord(typed, name) {
-			n, number = i+1, true
-		}
-	}
+	n := r.named(typed)
 	switch {
-	case !number || n < 1 || n > len(r.percent):
+	case n < 0:
 		e.Refuse("which", "no-such-material", "typed", form.Clip(typed), "materials", e.Listing(r.names))
-		return -1
-	case r.percent[n-1] == 0:
+	case r.percent[n] == 0:
 		e.Refuse("which", "none-in-it")
 	}
-	return n - 1
+	return n
 }
 
 // sized returns the base (g) of the batch that was asked for, of a volume (mL)
@@ -207,7 +243,8 @@ func (r recipe) weighOut(e *form.Evaluation, base, water float64) {
 		t.add(e, e.Say("water"), water)
 	}
 	worst, safe, alone := 0.0, 0.0, []string(nil)
-	for i, percent := range r.percent {
+	for _, i := range r.order {
+		percent := r.percent[i]
 		mass := base * percent / 100
 		worst = math.Max(worst, t.add(e, r.names[i], mass))
 		if percent > 0 {
@@ -254,11 +291,12 @@ func drawRecipe(e *form.Evaluation) string {
 		total += row[2].Value
 		words = append(words, e.Say("share", "share", form.WithUnit(row[1].Text, "%"), "material", row[0].Text))
 	}
+	base := append(pieces(e, "names", ""), numbered(e, len(rows))...)[:len(e.List("parts"))]
 	d := sheet(e, "alternative", "materials", e.Listing(words))
 	x := 30.0
 	for i, row := range rows {
 		class, width := [...]string{"clay", "slip"}[i%2], 580*row[2].Value/total
-		if i >= len(e.List("parts")) {
+		if !letters.In(base, row[0].Text) {
 			class = "colour"
 		}
 		d.Box(class, x, 80, width, 120)

@@ -132,6 +132,7 @@ func TestRefusals(t *testing.T) {
 		{"one name for one too many", "calculator=recipe-scale&parts=50 50&names=Kaolin&dry-mass=100", "names", "This is 1 name for 2 materials. Name each of them, the base first and then the additions, or leave this blank."},
 		{"a name twice", "calculator=recipe-scale&parts=50 50&names=Kaolin, Kaolin&dry-mass=100", "names", "“Kaolin” stands here twice."},
 		{"a material that is none", "calculator=recipe-scale&parts=50 50&names=Kaolin, Quartz&which=Cobalt&have=100", "which", "“Cobalt” is none of the recipe. Give the number of one of these, or its name: Kaolin and Quartz."},
+		{"into the water first, what is not in it", "calculator=recipe-scale&parts=50 50&first=gum&dry-mass=100", "first", "“gum” is none of the recipe. Give the number of one of these, or its name: No. 1 and No. 2."},
 		{"a number beyond the recipe", "calculator=recipe-scale&parts=50 50&which=3&have=100", "which", "“3” is none of the recipe. Give the number of one of these, or its name: No. 1 and No. 2."},
 		{"a material of which nothing is in it", "calculator=recipe-scale&parts=50 50&additions=0&which=3&have=100", "which", "The recipe has 0\u00a0% of that, so any batch will do. Give the size in another way."},
 		{"a material and no amount", "calculator=recipe-scale&parts=50 50&which=1", "have", "This is still missing: “So much of it”."},

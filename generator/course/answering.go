@@ -15,6 +15,9 @@ type Doubt string
 const (
 	DoubtInvented     Doubt = "invented"
 	DoubtFailed       Doubt = "failed"
+	DoubtLimit        Doubt = "limit"        // more lead or cadmium came out than the strictest limit read allows
+	DoubtFailedSince  Doubt = "failed-since" // a pot of the same failed on that day or later
+	DoubtHeavy        Doubt = "heavy"        // the clear holds lead or cadmium
 	DoubtExpired      Doubt = "expired"
 	DoubtFuture       Doubt = "future"         // it is dated after the day
 	DoubtVersion      Doubt = "version"        // the recipe has a newer one
@@ -40,6 +43,9 @@ func (c *Course) Doubts(l *Leach, today string) []Doubt {
 	}
 	add(DoubtInvented, l.Invented)
 	add(DoubtFailed, !l.Passed)
+	add(DoubtLimit, l.Passed && len(l.overLimit()) > 0)
+	add(DoubtFailedSince, l.Passed && c.failedSince(l))
+	add(DoubtHeavy, c.heavy(l))
 	add(DoubtExpired, l.Until < today)
 	add(DoubtFuture, today != "" && l.Date > today)
 	batch := l.Batch

@@ -46,6 +46,8 @@ func TestReportAnswersForTheIdenticalCombination(t *testing.T) {
 		{"before its date", "2026-05-03", nil, "future"},
 		{"invented", day, []edit{{leach, "ends\n", "ends,invented\n"}, {leach, "changes\n", "changes,yes\n"}}, "invented"},
 		{"failed", day, []edit{{leach, "passed", "failed"}}, "failed"},
+		{"with the lead of a thousand cups", day, []edit{{leach, "<0.05 mg/L,", "9.0 mg/L,"}}, "limit"},
+		{"under a clear of lead", day, []edit{{clear, "batch: 3\n", "batch: 3\nmetals: [lead]\n"}}, "heavy"},
 		{"of an older version", day, []edit{{leach, "white-slip,2", "white-slip,1"}}, "version"},
 		{"before a newer version", day, []edit{{white, "versions: [", "versions: [{version: 3, date: 2026-06-01, by: Nobody, change: More water.}, "}}, "version"},
 		{"of less colour", day, []edit{{leach, "2,8,", "2,4,"}}, "strength"},

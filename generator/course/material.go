@@ -2,6 +2,7 @@ package course
 
 import (
 	"slices"
+	"strings"
 	"sync"
 
 	"slipbook/generator/source"
@@ -134,7 +135,7 @@ func (l *loader) material(id string, root source.Value, kinds unique) *Material 
 	m.Storage, m.Spill = f.Get("storage").Text(), f.Get("spill").Text()
 	m.Waste, m.FirstAid = f.Get("waste").Text(), f.Get("first-aid").Text()
 	m.HighestCone = cone(f.Get("highest-cone"))
-	m.SpoiledBy, m.Holds = f.Get("spoiled-by").Texts(), f.Get("holds").Texts()
+	m.SpoiledBy, m.Holds = lowered(f.Get("spoiled-by")), lowered(f.Get("holds"))
 	m.Batch = f.Get("batch").Text()
 	return m
 }
@@ -151,10 +152,18 @@ func (l *loader) readMaterial(id string, f source.Fields, own bool) *Material {
 		CAS:     f.Get("cas").Texts(),
 		Density: f.Get("density").Number(0.1, 12, "the density in g/mL"),
 		Quartz:  readQuartz(f.Get("quartz")),
-		Metals:  f.Get("metals").Texts(),
+		Metals:  lowered(f.Get("metals")),
 		Care:    Care{Hazards: l.hazardsNamed(f.Get("hazards"), own)},
 		Spots:   f.Spots(),
 	}
+}
+
+// lowered reads a list of words that are compared with others: Zinc is zinc.
+func lowered(v source.Value) (words []string) {
+	for _, word := range v.Texts() {
+		words = append(words, strings.ToLower(word))
+	}
+	return words
 }
 
 // hazardsNamed reads a list of ids of hazards. While hazards.yaml could not be

@@ -37,6 +37,7 @@ type Share struct {
 	Material string  // its id
 	Amount   float64 // parts, or percent
 	Of       string  // of an addition: base, dry or water; empty where nothing is said
+	First    bool    // it goes into the water before the powder
 	Spots    Spots
 }
 
@@ -121,7 +122,7 @@ func readShares(v source.Value, amount string) (shares []Share) {
 	seen := unique{}
 	keys := []string{"material", amount}
 	if amount == "percent" {
-		keys = append(keys, "of")
+		keys = append(keys, "of", "first")
 	}
 	for _, item := range v.List() {
 		f := item.Fields(keys...)
@@ -130,6 +131,7 @@ func readShares(v source.Value, amount string) (shares []Share) {
 			Material: id.ID(),
 			Amount:   f.Need(amount, amount+": 8").Number(0.001, 1000, "the "+amount),
 			Of:       f.Get("of").Choice(OfBase, OfDry, OfWater),
+			First:    f.Get("first").Choice("yes", "no") == "yes",
 			Spots:    f.Spots(),
 		}
 		if seen.add(id, s.Material) {

@@ -133,6 +133,7 @@ var (
 	TileRetest     = rule("tile-retest", Warning, "Every test tile is tried again by the day that it names.").from("our own rule: clays and clears change, and so does what is bought under one name")
 	ClassPerson    = rule("class-person", Error, "A class that works with what students do not handle alone says that the instructor is there.").from("who may, as decoration.yaml and the tubs' own entries say it")
 	ClassAmount    = rule("class-amount", Error, "What is mixed for a class can be weighed, and is no more than a class uses.").from("our own rule: a slip in the unit is likelier than a batch of that size")
+	MaterialFloor  = rule("material-floor", Error, "No entry says less of what can hurt than the program knows of its kind; raw metal, and what never goes where food does, is not for students alone.").from("our own rule, as the decoration table has it for oxide washes")
 	RecipeFood     = rule("recipe-food", Error, "What is for food or drink names the test of what leaches out of it.").from("our own rule; Directive 84/500/EEC and the FDA's guides limit lead and cadmium alone")
 	LeachTest      = rule("leach-test", Error, "The leach test that a recipe rests on is a report of leach.csv, real, passed and not run out, on the identical combination.").from("our own rule: a report is for the ware as it was made and fired, not for a recipe")
 	LeachDate      = rule("leach-date", Error, "No report of a leach test is dated after today.").from("our own rule: a slip of the pen in a date keeps an old report alive")

@@ -65,6 +65,12 @@ func (g *gate) doubt(doubt course.Doubt, l *course.Leach, r *course.Recipe) stri
 		return "it is invented, and answers nothing"
 	case course.DoubtFailed:
 		return "the laboratory failed it"
+	case course.DoubtLimit:
+		return "more lead or cadmium came out than the strictest limit read for such ware, or in a unit that no limit has"
+	case course.DoubtFailedSince:
+		return "a pot of the same failed since"
+	case course.DoubtHeavy:
+		return fmt.Sprintf("`%s` holds lead or cadmium", l.Clear)
 	case course.DoubtExpired:
 		return "it held until " + l.Until
 	case course.DoubtFuture:

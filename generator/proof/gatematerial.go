@@ -17,6 +17,7 @@ func (g *gate) material(m *course.Material) {
 	}
 	g.numbers(m)
 	g.dust(m)
+	g.floor(m)
 }
 
 // sheet checks that the entry names a sheet that somebody read, and not too long
@@ -42,6 +43,12 @@ func (g *gate) sheet(m *course.Material) bool {
 	if s.Review != "" && s.Review < g.today {
 		g.report(s.Spots.Of("review"), finding.SheetReview, fmt.Sprintf("the sheet of %s was to be read again by %s", m.Name, s.Review),
 			"Ask the supplier whether there is a newer one, read it, and write the new dates.")
+	}
+	if g.today != "" && max(s.Date, s.Read) > g.today {
+		g.report(s.Spots.Of(""), finding.MaterialSheet, fmt.Sprintf("the sheet of %s is of %s and was read on %s, and today is %s", m.Name, s.Date, s.Read, g.today), "Look at the dates again, year first.")
+	}
+	if s.Review != "" && s.Read != "" && s.Review <= s.Read {
+		g.report(s.Spots.Of("review"), finding.MaterialSheet, fmt.Sprintf("the sheet of %s was read on %s, and is to be read again by %s", m.Name, s.Read, s.Review), "Write a day that comes after it was read.")
 	}
 	if s.Date != "" && s.Read != "" && s.Read < s.Date {
 		g.report(s.Spots.Of("read"), finding.MaterialSheet, fmt.Sprintf("the sheet of %s is of %s and was read before, on %s", m.Name, s.Date, s.Read), "Look at the dates again.")

@@ -32,18 +32,22 @@ const (
 // Mix returns what a recipe fills in at its calculator: the parts of the base, what
 // is added dry, their names, and the number that it is mixed to.
 func (r *Reading) Mix(recipe *course.Recipe) []form.Setting {
-	var parts, additions, names []string
+	var parts, additions, names, first []string
 	for _, s := range recipe.Base {
 		parts, names = append(parts, r.number(s.Amount)), append(names, r.tub(s.Material))
 	}
 	for _, s := range recipe.Dry() {
 		additions, names = append(additions, r.number(s.Amount)), append(names, r.tub(s.Material))
+		if s.First {
+			first = append(first, r.tub(s.Material))
+		}
 	}
 	solids, stain := r.densities(recipe)
 	return []form.Setting{
 		{Name: "parts", Text: strings.Join(parts, "; ")},
 		{Name: "additions", Text: strings.Join(additions, "; ")},
 		{Name: "names", Text: strings.Join(names, "; ")},
+		{Name: "first", Text: strings.Join(first, "; ")},
 		{Name: "solids-density", Text: r.number(solids)},
 		{Name: "stain-density", Text: r.number(stain)},
 		{Name: "specific-gravity", Text: r.number(r.Gravity(recipe))},

@@ -33,7 +33,7 @@ var judgedName = regexp.MustCompile(`^[A-Z][a-z -]+: (yes|label|risky|no)( ◆ (
 // the states in another way, or are sheets to print.
 func hasStrip(address string) bool {
 	return !slices.Contains([]string{"home", "not-found", "course-card", "card", "book", "calculator", "hazards", "notices",
-		"materials", "material", "recipes", "recipe", "labels", "label", "wall", "paper", "poster", "form", "leach", "eat"}, kind(address))
+		"materials", "material", "recipes", "recipe", "labels", "label", "wall", "classes", "class", "stock", "paper", "poster", "form", "leach", "eat"}, kind(address))
 }
 
 // strip looks at the strip of the page in the tab, a narrow one, and counts the

@@ -98,6 +98,8 @@ func inWords(random *rand.Rand, c *form.Calculator, in *form.Input) string {
 		return "yard paper clay"
 	case "names":
 		return exampleText(c, in.Name) // which are as many as there are materials
+	case "first":
+		return []string{"1", "2", "1, 2"}[random.IntN(3)]
 	case "which":
 		return []string{"1", "2", "3", "kaolin", "Quartz"}[random.IntN(5)]
 	case "cones":

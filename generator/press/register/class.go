@@ -17,6 +17,7 @@ type classView struct {
 	Statements  []string
 	Precautions []string
 	Not         bool     // the sheet says that it is not classified
+	Asks        bool     // it is dusty, raw metal or worse: who is with child or has asthma asks a doctor first
 	Mixed       bool     // of several materials together
 	Unclear     []string // of which nobody could tell: their names
 	Invented    bool     // a sheet behind it is made up, for teaching
@@ -33,6 +34,7 @@ func classOf(materials ...*course.Material) classView {
 	for _, m := range materials {
 		codes, precautions = append(codes, m.Class.Statements...), append(precautions, m.Class.Precautions...)
 		v.Not = v.Not && m.Class.Says == course.NotClassed
+		v.Asks = v.Asks || m.Class.Says != course.NotClassed || m.Form == "powder" || len(m.Metals) > 0
 		v.Invented = v.Invented || m.Sheet.Invented
 		if m.Class.Says == course.ClassedOpen && !slices.Contains(v.Unclear, m.Name) {
 			v.Unclear = append(v.Unclear, m.Name)

@@ -58,6 +58,7 @@ type labelSheet struct {
 type labelText struct {
 	Name        string
 	Version     *course.Version // of a recipe, the newest
+	Batch       string          // of it, the one in use; may be empty
 	Parts       string
 	Gravity     string // the specific gravity that it should have; of a recipe
 	Mixed       bool   // it was mixed here, so that date and name are filled in by hand
@@ -252,7 +253,7 @@ const blankLetters = 60
 // recipeText is what the label of a recipe's bucket says.
 func (r *Register) recipeText(recipe *course.Recipe, at imprint.Place) labelText {
 	safety := r.Care(at, r.wetCare(recipe)...)
-	t := labelText{Name: recipe.Title, Mixed: true, Gravity: r.gravity(recipe), InClass: classOf(r.materialsOf(recipe)...),
+	t := labelText{Name: recipe.Title, Mixed: true, Batch: recipe.Batch, Gravity: r.gravity(recipe), InClass: classOf(r.materialsOf(recipe)...),
 		Hazards: safety.Hazards, Who: safety.Who, Tested: r.reading.Course.Tested(recipe, r.reading.Today), Owner: r.reading.Course.Studio.Name, Version: recipe.Newest()}
 	var parts []string
 	for _, p := range r.parts(recipe, at) {

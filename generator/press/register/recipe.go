@@ -164,7 +164,7 @@ func (r *Register) recipe(recipe *course.Recipe, at imprint.Place) (imprint.Page
 		fill = append(fill, markup.Setting{Name: s.Name, Value: s.Text})
 	}
 	var err error
-	v.Calculator, err = r.calculators.Fixed(r.calculators.List.Find(proof.RecipeCalculator), fill, []string{"parts", "additions", "names", "stain-density", "solids-density"}, 1, at)
+	v.Calculator, err = r.calculators.Fixed(r.calculators.List.Find(proof.RecipeCalculator), fill, []string{"parts", "additions", "names", "first", "stain-density", "solids-density"}, 1, at)
 	return v, err
 }
 
