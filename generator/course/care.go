@@ -1,6 +1,7 @@
 package course
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 
@@ -39,6 +40,39 @@ func (t *table) readCare(f source.Fields, below Care) Care {
 	return c
 }
 
+// readWholeCare reads what a medium or a way of working says of safety, which is never
+// less than what the program says of it. What is said of one state, or of a firing, may
+// be: there a studio knows its people.
+func (t *table) readWholeCare(f source.Fields) Care {
+	c := t.readCare(f, Care{})
+	noneLess(f.Get("hazards"), "hazards")
+	if v := f.Get("who"); stricter(Who(v.Below().Text()), c.Who) {
+		v.Report(finding.CareLess, fmt.Sprintf("`who: %s` is laxer than the program's own table, which says %s", c.Who, v.Below().Text()), "Take `who` away, or give what is harmless here an id of its own.")
+	}
+	return c
+}
+
+// noneLess reports what a list of the course leaves out of the one that it lies over
+// in the program's own table.
+func noneLess(v source.Value, what string) {
+	own, gone := v.Texts(), []string(nil)
+	for _, text := range v.Below().Texts() {
+		if !slices.Contains(own, text) {
+			gone = append(gone, text)
+		}
+	}
+	if len(gone) > 0 {
+		v.Report(finding.CareLess, fmt.Sprintf("`%s` leaves out what the program's own table has here: %s", what, strings.Join(gone, ", ")),
+			fmt.Sprintf("Add it, or take `%s` away; what is harmless here gets an id of its own.", what))
+	}
+}
+
+// stricter reports whether one says more about who may than another.
+func stricter(a, b Who) bool { return slices.Index(people, a) > max(0, slices.Index(people, b)) }
+
+// people are those who may, from free to forbidden to students.
+var people = []Who{Student, WithInstructor, Instructor}
+
 // HazardsOf returns the hazards that some rows of the table name together, in
 // the table's order and each once, and the strictest of the people whom they
 // allow.
@@ -55,7 +89,6 @@ func (d *Decoration) HazardsOf(rows ...Care) ([]Hazard, Who) {
 // strictest returns the strictest of the people whom some rows allow; a
 // student where none says anything.
 func strictest(rows ...Care) Who {
-	people := []Who{Student, WithInstructor, Instructor}
 	n := 0
 	for _, c := range rows {
 		n = max(n, slices.Index(people, c.Who))

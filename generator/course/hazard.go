@@ -65,6 +65,10 @@ func (l *loader) hazard(item source.Value, places unique) {
 		UntilWet: f.Get("until-wet").Texts(),
 	}
 	h.checkUntilWet(f.Get("until-wet"))
+	noneLess(f.Get("wear"), "wear")
+	if v := f.Get("health"); !h.Health && v.Below().Says("yes") {
+		v.Report(finding.CareLess, "`health: no` takes away that this harms", "Take `health` away, or give what is harmless here an id of its own.")
+	}
 	if n := len(strings.Fields(h.Short)); n > cautionWords {
 		f.Get("short").Report(finding.ValueForm, fmt.Sprintf("`short` has %d words; a card or a plan has room for %d", n, cautionWords), "Say it shorter; the rest belongs in `do`.")
 	}

@@ -9,6 +9,21 @@ import (
 // and with what the table says of hazards, people, parts, and words with more
 // than one meaning.
 var hazardTests = []findingCase{
+	{"less than the program says", []edit{{hazards, "", "hazards:\n  - {id: raw-metal, wear: []}\n  - {id: mist, health: no}\n"}, {table, "", "media:\n  - {id: oxide-wash, who: student, hazards: []}\n"}},
+		"decoration.yaml:2:27: error: `who: student` is laxer than the program's own table, which says with-instructor (care-less)\n" +
+			"    Take `who` away, or give what is harmless here an id of its own.\n" +
+			"    Source of the rule: our own rule: who knows better writes a row with an id of its own.\n" +
+			"decoration.yaml:2:45: error: `hazards` leaves out what the program's own table has here: raw-metal, colour (care-less)\n" +
+			"    Add it, or take `hazards` away; what is harmless here gets an id of its own.\n" +
+			"    Source of the rule: our own rule: who knows better writes a row with an id of its own.\n" +
+			"hazards.yaml:1:1: warning: no lesson is named for these hazards: raw-metal, mist, solvent, on-glaze-metal, scrapings, dust, dry-powder, stain-powder, rinse-water, colour, wash-colour, latex, kiln-fume, hot-kiln, warm-pot, splinter, blade (hazard-lesson)\n" +
+			"    Write for each an entry such as `{id: raw-metal, lesson: units/safety/dust.md}` under `hazards` in hazards.yaml.\n" +
+			"hazards.yaml:2:27: error: `wear` leaves out what the program's own table has here: nitrile gloves, a fitted respirator (care-less)\n" +
+			"    Add it, or take `wear` away; what is harmless here gets an id of its own.\n" +
+			"    Source of the rule: our own rule: who knows better writes a row with an id of its own.\n" +
+			"hazards.yaml:3:24: error: `health: no` takes away that this harms (care-less)\n" +
+			"    Take `health` away, or give what is harmless here an id of its own.\n" +
+			"    Source of the rule: our own rule: who knows better writes a row with an id of its own.\n"},
 	{"hazards.yaml is broken", []edit{{hazards, "", "hazards: [\n"}},
 		"hazards.yaml:2:1: error: this is not well-formed YAML: did not find expected node content (yaml-form)\n" +
 			"    Compare it with the lines around it; a value with unusual signs goes in double quotes.\n"},

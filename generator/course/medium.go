@@ -25,7 +25,7 @@ func (t *table) readMedia(v source.Value) {
 		m.Food = yes(f.Need("food", "food: yes"))
 		m.Hides = readHides(f, m.Kind)
 		m.Fixed = readFixed(f, m.Kind)
-		m.Care = t.readCare(f, Care{})
+		m.Care = t.readWholeCare(f)
 		m.On = t.readPairs(f.Need("states", "states: {wet: {verdict: yes, reason: …}, …}"), m.Name)
 		m.Best = readBest(f.Need("best", "best: leather-hard"), func(state string) Verdict { return m.On[state].Verdict })
 		if t.media.add(id, m.ID) {

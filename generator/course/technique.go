@@ -27,7 +27,7 @@ func (t *table) readTechniques(v source.Value) {
 		q.Coats, q.Takes = works == laysCoats, works == takesAway
 		q.Bare = yes(f.Get("bare"))
 		q.Wait = readWait(f.Get("wait"), &q)
-		q.Care = t.readCare(f, Care{})
+		q.Care = t.readWholeCare(f)
 		q.On = t.readCells(f.Need("states", "states: {wet: {verdict: yes, reason: …}, …}"), &q)
 		q.Best = readBest(f.Get("best"), func(state string) Verdict { return q.On[state].mildest() })
 		if t.techniques.add(id, q.ID) {
