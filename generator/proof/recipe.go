@@ -20,8 +20,16 @@ import (
 const RecipeCalculator = "recipe-scale"
 
 // BatchSize is how much of a recipe is weighed where nobody says otherwise: dry, a
-// small bucket of it.
-var BatchSize = form.Setting{Name: "dry-mass", Text: "1000 g"}
+// small bucket of it, or of what is mostly water a jar.
+func BatchSize(r *course.Recipe) form.Setting {
+	if r.Water >= thin {
+		return form.Setting{Name: "dry-mass", Text: "50 g"}
+	}
+	return form.Setting{Name: "dry-mass", Text: "1000 g"}
+}
+
+// thin is from how many parts of water on 100 a recipe is a wash.
+const thin = 300
 
 // The densities (g/mL) of what no entry tells: those that the calculators take.
 const (
@@ -108,7 +116,7 @@ func (r *Reading) Gravity(recipe *course.Recipe) float64 {
 // Without a size it is that of BatchSize.
 func (r *Reading) Weigh(recipe *course.Recipe, size []form.Setting) *form.Answer {
 	if len(size) == 0 {
-		size = []form.Setting{BatchSize}
+		size = []form.Setting{BatchSize(recipe)}
 	}
 	return catalog.Solve(RecipeCalculator, append(r.Mix(recipe), size...), r.Settings)
 }

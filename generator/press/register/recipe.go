@@ -160,7 +160,7 @@ func (r *Register) recipe(recipe *course.Recipe, at imprint.Place) (imprint.Page
 		v.Clear = &link
 	}
 	var fill []markup.Setting
-	for _, s := range append(r.reading.Mix(recipe), proof.BatchSize) {
+	for _, s := range append(r.reading.Mix(recipe), proof.BatchSize(recipe)) {
 		fill = append(fill, markup.Setting{Name: s.Name, Value: s.Text})
 	}
 	var err error
