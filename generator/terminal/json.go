@@ -18,7 +18,7 @@ type (
 		Inputs     []inputShape  `json:"inputs"`
 		Outputs    []outputShape `json:"outputs"`
 		Rows       []rowShape    `json:"rows"`
-		Mixed      []mixedShape  `json:"mixed"`
+		Mixed      []mixedShape  `json:"mixed,omitempty"`
 		Notes      []string      `json:"notes"`
 		Cautions   []string      `json:"cautions"`
 		Judged     []string      `json:"judged"`
