@@ -243,6 +243,22 @@ func (r *Recipe) Dry() (shares []Share) {
 	return shares
 }
 
+// Weighed returns what is weighed dry, in the order in which it goes onto the scale:
+// what goes into the water before the powder first.
+func (r *Recipe) Weighed() (shares []Share) {
+	for _, first := range []bool{true, false} {
+		if !first {
+			shares = append(shares, r.Base...)
+		}
+		for _, s := range r.Dry() {
+			if s.First == first {
+				shares = append(shares, s)
+			}
+		}
+	}
+	return shares
+}
+
 // Over returns how much is added dry, in percent of the base.
 func (r *Recipe) Over() float64 {
 	over := 0.0

@@ -46,10 +46,10 @@ func (r *Reading) SizeFor(s *course.Session, m course.Mixed) []form.Setting {
 }
 
 // Portions returns what a batch of a recipe takes of each material, in the order in
-// which the recipe has them; nothing where the calculator refuses it.
+// which they are weighed; nothing where the calculator refuses it.
 func (r *Reading) Portions(recipe *course.Recipe, size []form.Setting) (all []Portion) {
 	answer := r.Weigh(recipe, size)
-	dry := append(append([]course.Share(nil), recipe.Base...), recipe.Dry()...)
+	dry := recipe.Weighed()
 	if len(answer.Errors) > 0 || len(answer.Rows) != 1+len(dry) { // the first is the water
 		return nil
 	}

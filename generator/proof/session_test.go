@@ -84,6 +84,19 @@ func TestPortionsOfALitre(t *testing.T) {
 	}
 }
 
+// TestShelfWhereGumGoesInFirst mixes 1050 g dry of 60 and 40 of clay with 4 of stain
+// and 1 of gum: the gum is weighed before the powder, and each tub still gives its own
+// share, 10, 600, 400 and 40 g.
+func TestShelfWhereGumGoesInFirst(t *testing.T) {
+	r := readClass(t, &course.Session{}, course.Scale{To: 20_000, Step: 0.1})
+	white, _ := r.Course.FindRecipe("white")
+	white.Additions = []course.Share{{Material: "stain", Amount: 4, Of: course.OfBase}, {Material: "gum", Amount: 1, Of: course.OfBase, First: true}}
+	got := r.Portions(white, []form.Setting{{Name: "dry-mass", Text: "1050 g"}})
+	if want := []Portion{{"gum", 10}, {"clay", 600}, {"kaolin", 400}, {"stain", 40}}; !slices.Equal(got, want) {
+		t.Errorf("%v, want %v", got, want)
+	}
+}
+
 const classFile = "classes.yaml"
 
 // wholeClass is a class that keeps the rules of the gate, with what register holds.
