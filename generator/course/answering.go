@@ -43,14 +43,14 @@ func (c *Course) Doubts(l *Leach, today string) []Doubt {
 	}
 	add(DoubtInvented, l.Invented)
 	add(DoubtFailed, !l.Passed)
-	add(DoubtLimit, l.Passed && len(l.overLimit()) > 0)
+	add(DoubtLimit, l.Passed && l.overLimit())
 	add(DoubtFailedSince, l.Passed && c.failedSince(l))
 	add(DoubtHeavy, c.heavy(l))
 	add(DoubtExpired, l.Until < today)
 	add(DoubtFuture, today != "" && l.Date > today)
 	batch := l.Batch
 	if r, there := c.FindRecipe(l.Recipe); there {
-		add(DoubtVersion, l.Version != r.At())
+		add(DoubtVersion, l.Version != r.NewestNumber())
 		add(DoubtStrength, l.Percent != c.Strength(r))
 		add(DoubtClear, l.Clear != r.Clear)
 		add(DoubtCone, l.Cone != r.Cone)

@@ -204,7 +204,7 @@ func (l *loader) leachClear(f source.Fields, r *Leach) {
 
 // leachFigures reads what came out: lead and cadmium, and whatever else was looked for.
 func leachFigures(f source.Fields, r *Leach) {
-	for _, metal := range []string{"lead", "cadmium"} {
+	for _, metal := range limited {
 		if v := f.Need(metal, metal+": <0.05 mg/L"); v.Text() != "" {
 			r.leached(v, metal, v.Text())
 		}

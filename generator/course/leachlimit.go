@@ -17,8 +17,8 @@ var leachLimits = []leachLimit{
 	{"lead", "small-hollowware", 2, 0},
 	{"lead", "large-hollowware", 1, 0},
 	{"lead", "jug", 0.5, 0},
-	{"lead", "cooking-ware", 1.5, 0},
-	{"lead", "storage", 1.5, 0},
+	{"lead", "cooking-ware", 1, 0},
+	{"lead", "storage", 1, 0},
 	{"cadmium", "flatware", 0.5, 0.07},
 	{"cadmium", "cup", 0.3, 0},
 	{"cadmium", "small-hollowware", 0.3, 0},
@@ -48,19 +48,16 @@ func LeachLimit(ware string, found Leached) (most float64, known bool) {
 	return 0, false
 }
 
-// overLimit lists the metals of a report that are above the strictest limit read, or of
-// which nobody can say so in its unit: of lead and cadmium alone, since no other has a
-// limit.
-func (l *Leach) overLimit() (metals []string) {
-	for _, f := range l.Found {
-		if f.Metal != "lead" && f.Metal != "cadmium" {
-			continue
-		}
-		if most, known := LeachLimit(l.Ware, f); !known || f.Amount > most {
-			metals = append(metals, f.Metal)
-		}
-	}
-	return metals
+// limited are the metals that have limits.
+var limited = []string{"lead", "cadmium"}
+
+// overLimit reports whether more of a limited metal came out than the strictest limit
+// read, or so much that nobody can say in its unit whether it did.
+func (l *Leach) overLimit() bool {
+	return slices.ContainsFunc(l.Found, func(f Leached) bool {
+		most, known := LeachLimit(l.Ware, f)
+		return slices.Contains(limited, f.Metal) && (!known || f.Amount > most)
+	})
 }
 
 // failedSince reports whether a real pot of the same colour, clear and fire failed on
@@ -76,5 +73,5 @@ func (c *Course) failedSince(l *Leach) bool {
 // entry says.
 func (c *Course) heavy(l *Leach) bool {
 	m, there := c.FindMaterial(l.Clear)
-	return there && slices.ContainsFunc(slices.Concat(m.Metals, m.Holds), func(metal string) bool { return metal == "lead" || metal == "cadmium" })
+	return there && slices.ContainsFunc(slices.Concat(m.Metals, m.Holds), func(metal string) bool { return slices.Contains(limited, metal) })
 }

@@ -190,8 +190,8 @@ func (r *Recipe) Newest() *Version {
 	return &newest
 }
 
-// At returns the number of the newest version; 0 while none is written down.
-func (r *Recipe) At() int {
+// NewestNumber returns the number of the newest version; 0 while none is written down.
+func (r *Recipe) NewestNumber() int {
 	if newest := r.Newest(); newest != nil {
 		return newest.Number
 	}

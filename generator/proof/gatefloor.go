@@ -15,13 +15,8 @@ import (
 // or never goes where food does, is not for students alone.
 func (g *gate) floor(m *course.Material) {
 	if kind, there := g.course.FindGeneric(m.Is); there && kind.Form == m.Form {
-		var gone []string
-		for _, id := range kind.Hazards {
-			if !slices.Contains(m.Hazards, id) && !slices.Contains(gone, id) {
-				gone = append(gone, id)
-			}
-		}
-		if len(gone) > 0 && len(m.Hazards) > 0 {
+		gone := slices.DeleteFunc(slices.Clone(kind.Hazards), func(id string) bool { return slices.Contains(m.Hazards, id) })
+		if len(gone) > 0 {
 			g.report(m.Spots.Of("hazards"), finding.MaterialFloor, fmt.Sprintf("%s lacks what every `%s` has: %s", m.Name, m.Is, strings.Join(gone, ", ")),
 				"Add it to `hazards`, or take `hazards` away so that those of its kind hold.")
 		}

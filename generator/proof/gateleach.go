@@ -76,7 +76,7 @@ func (g *gate) doubt(doubt course.Doubt, l *course.Leach, r *course.Recipe) stri
 	case course.DoubtFuture:
 		return "it is dated " + l.Date + ", which is still to come"
 	case course.DoubtVersion:
-		return fmt.Sprintf("it is of version %d, and the newest is %d", l.Version, r.At())
+		return fmt.Sprintf("it is of version %d, and the newest is %d", l.Version, r.NewestNumber())
 	case course.DoubtStrength:
 		return fmt.Sprintf("it is of %g %% colour, and the recipe has %g %%", l.Percent, g.course.Strength(r))
 	case course.DoubtClear:
