@@ -65,17 +65,8 @@ var (
 
 // leach reads the reports of leach tests. A course may do without.
 func (l *loader) leach() {
-	if !source.Exists(l.fsys, leachFile) {
-		return
-	}
-	s, ok := source.Read(l.fsys, leachFile, textLimit)
-	l.open = append(l.open, s)
-	if !ok {
-		return
-	}
-	s.CheckHidden()
 	numbers := unique{}
-	for _, row := range s.CSV(leachNeeds, leachOthers...) {
+	for _, row := range l.rows(leachFile, leachNeeds, leachOthers) {
 		if r, number := l.leachReport(row); numbers.addWord(number, r.Number) {
 			l.course.Leach = append(l.course.Leach, r)
 		}

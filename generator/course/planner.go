@@ -218,5 +218,8 @@ func (d *Decoration) place(state string) int {
 	return max(0, slices.IndexFunc(d.States, func(s State) bool { return s.ID == state }))
 }
 
+// Fires reports whether a transition is made in the kiln.
+func (tr Transition) Fires() bool { return slices.Contains([]string{"bisque", "harden", "fire"}, tr.Move) }
+
 // firesGlaze reports whether a transition is a glaze firing.
 func (tr Transition) firesGlaze() bool { return tr.Move == "fire" && tr.From == glazedState }

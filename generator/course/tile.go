@@ -67,21 +67,26 @@ func TileColumns() []string { return slices.Concat(tileNeeds, tileOthers) }
 
 // tiles reads the test wall. A course may do without.
 func (l *loader) tiles() {
-	if !source.Exists(l.fsys, tilesFile) {
-		return
-	}
-	s, ok := source.Read(l.fsys, tilesFile, textLimit)
-	l.open = append(l.open, s)
-	if !ok {
-		return
-	}
-	s.CheckHidden()
 	codes := unique{}
-	for _, row := range s.CSV(tileNeeds, tileOthers...) {
+	for _, row := range l.rows(tilesFile, tileNeeds, tileOthers) {
 		if t, code := l.tile(row); codes.addWord(code, t.Code) {
 			l.course.Tiles = append(l.course.Tiles, t)
 		}
 	}
+}
+
+// rows reads a table of the content folder; of one that is not there, none.
+func (l *loader) rows(file string, needs, others []string) []source.Fields {
+	if !source.Exists(l.fsys, file) {
+		return nil
+	}
+	s, ok := source.Read(l.fsys, file, textLimit)
+	l.open = append(l.open, s)
+	if !ok {
+		return nil
+	}
+	s.CheckHidden()
+	return s.CSV(needs, others...)
 }
 
 // tileCode is the form of a code: short enough to scratch into clay.

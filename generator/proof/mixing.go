@@ -114,14 +114,11 @@ func wetOf(c *course.Course, t *stage.Table, r *course.Recipe, told course.Care)
 	return texts
 }
 
-// firings are the moves of the table that are made in the kiln.
-var firings = []string{"bisque", "harden", "fire"}
-
 // ofFiring reports whether a hazard comes with every firing of a kind.
 func ofFiring(d *course.Decoration, h course.Hazard) bool {
 	return slices.Contains(d.Firing.Hazards, h.ID) ||
 		slices.ContainsFunc(d.Transitions, func(tr course.Transition) bool {
-			return slices.Contains(firings, tr.Move) && slices.Contains(tr.Hazards, h.ID)
+			return tr.Fires() && slices.Contains(tr.Hazards, h.ID)
 		})
 }
 

@@ -253,7 +253,7 @@ const blankLetters = 60
 // recipeText is what the label of a recipe's bucket says.
 func (r *Register) recipeText(recipe *course.Recipe, at imprint.Place) labelText {
 	safety := r.Care(at, r.wetCare(recipe)...)
-	t := labelText{Name: recipe.Title, Mixed: true, Batch: recipe.Batch, Gravity: r.gravity(recipe), InClass: classOf(r.materialsOf(recipe)...),
+	t := labelText{Name: recipe.Title, Mixed: true, Batch: recipe.Batch, Gravity: r.gravity(recipe), InClass: classOf(r.reading.Course.MaterialsOf(recipe)...),
 		Hazards: safety.Hazards, Who: safety.Who, Tested: r.reading.Course.Tested(recipe, r.reading.Today), Owner: r.reading.Course.Studio.Name, Version: recipe.Newest()}
 	var parts []string
 	for _, p := range r.parts(recipe, at) {
@@ -277,10 +277,10 @@ func (r *Register) recipeText(recipe *course.Recipe, at imprint.Place) labelText
 // the powders.
 func (r *Register) wetCare(recipe *course.Recipe) []course.Care {
 	if !slices.ContainsFunc(r.Decoration.Hazards, func(h course.Hazard) bool { return h.ID == "dust" }) {
-		return r.mixingCare(recipe)
+		return r.reading.Course.MixingCare(recipe)
 	}
 	var rows []course.Care
-	for _, row := range r.mixingCare(recipe) {
+	for _, row := range r.reading.Course.MixingCare(recipe) {
 		wet := course.Care{Who: row.Who}
 		for _, id := range row.Hazards {
 			if id == "dry-powder" || id == "stain-powder" {

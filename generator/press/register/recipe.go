@@ -168,11 +168,6 @@ func (r *Register) recipe(recipe *course.Recipe, at imprint.Place) (imprint.Page
 	return v, err
 }
 
-// mixingCare is the safety of mixing a recipe: of its materials, and of its medium.
-func (r *Register) mixingCare(recipe *course.Recipe) []course.Care {
-	return r.reading.Course.MixingCare(recipe)
-}
-
 // whereOn lists the states that a recipe goes on, those that its medium never does,
 // and those of which the recipe says nothing.
 func (r *Register) whereOn(recipe *course.Recipe, m course.Medium, at imprint.Place) (on, not, untried []imprint.Link) {

@@ -32,7 +32,7 @@ func New(r *proof.Reading, t *table.Table, frame *imprint.Frame, calculators *de
 // recipeSafety is the safety of mixing a recipe, with all that the sheets of its
 // materials say to wear.
 func (r *Register) recipeSafety(recipe *course.Recipe, at imprint.Place) care.Care {
-	return r.workSafety(at, r.mixingCare(recipe), r.materialsOf(recipe))
+	return r.workSafety(at, r.reading.Course.MixingCare(recipe), r.reading.Course.MaterialsOf(recipe))
 }
 
 // workSafety is the safety of work of which some rows tell, with all that the sheets
@@ -51,11 +51,6 @@ func (r *Register) materialSafety(m *course.Material, at imprint.Place) care.Car
 	c := r.Care(at, m.Care)
 	c.Wear = course.Worn(nil, append(slices.Clone(c.Wear), m.Wear...)...)
 	return c
-}
-
-// materialsOf lists the studio's entries of what a recipe is made of.
-func (r *Register) materialsOf(recipe *course.Recipe) []*course.Material {
-	return r.reading.Course.MaterialsOf(recipe)
 }
 
 // materialLink is a link to a material's own page.

@@ -140,7 +140,7 @@ func (r *Register) mixedFor(s *course.Session) (all []*course.Recipe) {
 // usedBy lists the materials that a class uses, mixed or as they are, each once.
 func (r *Register) usedBy(s *course.Session) (all []*course.Material) {
 	for _, recipe := range r.mixedFor(s) {
-		all = care.AppendNew(all, r.materialsOf(recipe)...)
+		all = care.AppendNew(all, r.reading.Course.MaterialsOf(recipe)...)
 	}
 	for _, id := range s.Tubs {
 		if m, there := r.reading.Course.FindMaterial(id); there {
@@ -155,7 +155,7 @@ func (r *Register) usedBy(s *course.Session) (all []*course.Material) {
 func (r *Register) classSafety(s *course.Session, at imprint.Place) care.Care {
 	var rows []course.Care
 	for _, recipe := range r.mixedFor(s) {
-		rows = append(rows, r.mixingCare(recipe)...)
+		rows = append(rows, r.reading.Course.MixingCare(recipe)...)
 	}
 	used := r.usedBy(s)
 	for _, m := range used {
@@ -171,7 +171,7 @@ func (r *Register) classSafety(s *course.Session, at imprint.Place) care.Care {
 func (r *Register) kilnSafety(s *course.Session, at imprint.Place) care.Care {
 	var rows []course.Care
 	for _, t := range r.Decoration.Transitions {
-		if s.Firing != "" && (t.Move == "bisque" || t.Move == "harden" || t.Move == "fire") {
+		if s.Firing != "" && t.Fires() {
 			rows = append(rows, t.Care)
 		}
 	}
