@@ -219,7 +219,9 @@ func (d *Decoration) place(state string) int {
 }
 
 // Fires reports whether a transition is made in the kiln.
-func (tr Transition) Fires() bool { return slices.Contains([]string{"bisque", "harden", "fire"}, tr.Move) }
+func (tr Transition) Fires() bool {
+	return slices.Contains([]string{"bisque", "harden", "fire"}, tr.Move)
+}
 
 // firesGlaze reports whether a transition is a glaze firing.
 func (tr Transition) firesGlaze() bool { return tr.Move == "fire" && tr.From == glazedState }

@@ -283,7 +283,7 @@ func (r *Register) wetCare(recipe *course.Recipe) []course.Care {
 	for _, row := range r.reading.Course.MixingCare(recipe) {
 		wet := course.Care{Who: row.Who}
 		for _, id := range row.Hazards {
-			if id == "dry-powder" || id == "stain-powder" {
+			if slices.ContainsFunc(r.Decoration.Hazards, func(h course.Hazard) bool { return h.ID == id && h.Dry }) {
 				id = "dust"
 			}
 			wet.Hazards = append(wet.Hazards, id)

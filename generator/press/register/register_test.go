@@ -9,10 +9,8 @@ import (
 	"slipbook/generator/address"
 	"slipbook/generator/course"
 	"slipbook/generator/press/care"
-	"slipbook/generator/press/desk"
 	"slipbook/generator/press/imprint"
 	"slipbook/generator/press/presstest"
-	"slipbook/generator/press/table"
 )
 
 // kept is a studio with a clay, a stain of which nobody can tell the class, a harmless
@@ -33,15 +31,7 @@ func kept(t *testing.T) (*Register, *course.Recipe) {
 		Additions: []course.Share{{Material: "stain", Amount: 8, Of: course.OfBase}},
 		Versions:  []course.Version{{Number: 1, Date: "2026-01-01"}, {Number: 3, Date: "2026-03-01"}, {Number: 2, Date: "2026-02-01"}}}
 	c.Recipes = []*course.Recipe{recipe}
-	r, theme := presstest.Read(t, c), presstest.Studio(t)
-	rules := &care.Rules{Decoration: c.Decoration, Addresses: r.Addresses}
-	frame := &imprint.Frame{Course: c, Bundle: presstest.Bundle(), There: map[string]bool{}}
-	calculators := desk.New(theme, rules, r.Settings, c.Language)
-	decoration, err := table.New(theme, rules, frame, calculators, r)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return New(r, decoration, frame, calculators), recipe
+	return registerOf(t, c), recipe
 }
 
 func TestClassesTogether(t *testing.T) {
