@@ -132,12 +132,24 @@ type Head struct {
 	Date         string   // ISO 8601 date
 	Teaches      []string // what the student will be able to do
 	TimeRequired Duration // ISO 8601 duration in the file, "PT20M"
+	Type         ResourceType
 	Medium       string   // id of a medium: the clay-state strip shows its verdicts
 	Technique    string   // id of a technique of the decoration table, or free words
 	Needs        []string // what to have on the bench
 	Before       []Link   // "before this at the bench"; empty = the page before in order
 	After        []Link   // "after this"; empty = the next page in order
 }
+
+// ResourceType is what a page is for its reader (LRMI's learningResourceType). What
+// a lesson at the bench has to have, steps and faults among it, the others need not.
+type ResourceType string
+
+// The types of pages.
+const (
+	ForBench   ResourceType = ""        // "lesson": done with the hands, step by step
+	ForReading ResourceType = "reading" // looked at and thought about, away from the bench
+	ForPaper   ResourceType = "sheet"   // printed, handed out, filled in
+)
 
 // Duration is a time in whole minutes.
 type Duration int

@@ -205,10 +205,10 @@ var findingTests = []findingCase{
 			"    Write one line of text, or take the key out if it can be left out.\n"},
 	{"lesson with lessons", []edit{{mix, "title: Mix a slip", "title: Mix a slip\nlessons: [a]"}},
 		"units/slip/mix.md:3:1: error: `lessons` is not a key that is known here (unknown-key)\n" +
-			"    The keys are: title, description, creator, date, teaches, timeRequired, medium, technique, needs, before, after.\n"},
+			"    The keys are: title, description, creator, date, teaches, timeRequired, learningResourceType, medium, technique, needs, before, after.\n"},
 	{"unknown key in a page", []edit{{mix, "timeRequired", "timerequired"}},
 		"units/slip/mix.md:8:1: error: `timerequired` is not a key that is known here (unknown-key)\n" +
-			"    Did you mean `timeRequired`? The keys are: title, description, creator, date, teaches, timeRequired, medium, technique, needs, before, after.\n"},
+			"    Did you mean `timeRequired`? The keys are: title, description, creator, date, teaches, timeRequired, learningResourceType, medium, technique, needs, before, after.\n"},
 	{"date not ISO", []edit{{mix, "2026-09-01", "1.9.2026"}},
 		"units/slip/mix.md:5:7: error: `1.9.2026` is not a date (value-form)\n" +
 			"    Write year, month and day as numbers, such as 2026-09-01.\n"},
@@ -383,15 +383,15 @@ var findingTests = []findingCase{
 			"    Name it with letters a to z, digits and single hyphens, such as jar-and-scale.jpg.\n"},
 	{"CRLF keeps positions", []edit{{"home.md", "", "---\r\ntitle: Größe\r\ncolour: [é, blau]\r\n---\r\nWelcome.\r\n"}},
 		"home.md:3:1: error: `colour` is not a key that is known here (unknown-key)\n" +
-			"    The keys are: title, description, creator, date, teaches, timeRequired, medium, technique, needs, before, after.\n"},
+			"    The keys are: title, description, creator, date, teaches, timeRequired, learningResourceType, medium, technique, needs, before, after.\n"},
 	{"columns count characters", []edit{{"home.md", "", "---\n{title: \"Größe ü\", x: 1}\n---\n"}},
 		"home.md:2:20: error: `x` is not a key that is known here (unknown-key)\n" +
-			"    The keys are: title, description, creator, date, teaches, timeRequired, medium, technique, needs, before, after.\n"},
+			"    The keys are: title, description, creator, date, teaches, timeRequired, learningResourceType, medium, technique, needs, before, after.\n"},
 	{"YAML line ends of another kind", []edit{{"home.md", "", "---\ntitle: a\u2028colour: b\n---\n"}},
 		"home.md:2:9: error: this character, U+2028, ends a line for some programs and not for others (hidden-character)\n" +
 			"    Write an ordinary line end, or a space.\n" +
 			"home.md:2:10: error: `colour` is not a key that is known here (unknown-key)\n" +
-			"    The keys are: title, description, creator, date, teaches, timeRequired, medium, technique, needs, before, after.\n"},
+			"    The keys are: title, description, creator, date, teaches, timeRequired, learningResourceType, medium, technique, needs, before, after.\n"},
 	{"all at once", []edit{{setting, "en-GB", "x"}, {setting, "metric", "miles"}, {mix, "2026-09-01", "soon"}, {words, "see: [bisque]", "see: [x]"}},
 		"course.yaml:3:11: error: `x` is not a language tag (value-form)\n" +
 			"    Write one as BCP 47 has it, such as en-GB, de or pt-BR.\n" +

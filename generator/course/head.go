@@ -67,7 +67,7 @@ func (l *loader) parseAnew(job loadJob) *parsedPage {
 	return p
 }
 
-var headKeys = []string{"title", "description", "creator", "date", "teaches", "timeRequired", "medium", "technique", "needs", "before", "after"}
+var headKeys = []string{"title", "description", "creator", "date", "teaches", "timeRequired", "learningResourceType", "medium", "technique", "needs", "before", "after"}
 
 func (l *loader) readHead(p *parsedPage, root source.Value) {
 	keys := headKeys
@@ -82,6 +82,7 @@ func (l *loader) readHead(p *parsedPage, root source.Value) {
 		Date:         date(f.Get("date")),
 		Teaches:      f.Get("teaches").Texts(),
 		TimeRequired: duration(f.Get("timeRequired")),
+		Type:         resourceType(f.Get("learningResourceType")),
 		Medium:       l.medium(f.Get("medium")),
 		Technique:    f.Get("technique").Text(),
 		Needs:        f.Get("needs").Texts(),
@@ -109,6 +110,14 @@ func (l *loader) medium(v source.Value) string {
 	}
 	v.Report(finding.UnknownName, fmt.Sprintf("`%s` is not a medium of %s", id, tableFile), source.Meant(id, ids)+"Write one of: "+strings.Join(ids, ", ")+".")
 	return ""
+}
+
+// resourceType returns what a page is for its reader.
+func resourceType(v source.Value) ResourceType {
+	if typed := v.Choice("lesson", string(ForReading), string(ForPaper)); typed != "lesson" {
+		return ResourceType(typed)
+	}
+	return ForBench
 }
 
 func date(v source.Value) string {

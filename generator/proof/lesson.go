@@ -10,9 +10,13 @@ import (
 )
 
 // checkHead warns of a lesson whose opening block does not say what it is
-// for, how long it takes and what it needs.
+// for, how long it takes and what it needs. What is only read needs nothing on the
+// bench, and a sheet to print says what it is by its title.
 func checkHead(s *checking) {
 	head := s.page.Head
+	if head.Type == course.ForPaper {
+		return
+	}
 	if len(head.Teaches) == 0 {
 		s.find(-1, finding.LessonAim, "this lesson does not say what it teaches",
 			"Add “teaches:” to its opening block, with a list of what the student will be able to do.")
@@ -21,7 +25,7 @@ func checkHead(s *checking) {
 		s.find(-1, finding.LessonTime, "this lesson does not say how long it takes",
 			"Add “timeRequired:” to its opening block, such as PT30M for half an hour.")
 	}
-	if len(head.Needs) == 0 {
+	if len(head.Needs) == 0 && head.Type == course.ForBench {
 		s.find(-1, finding.LessonNeeds, "this lesson does not say what to have on the bench",
 			"Add “needs:” to its opening block, with a list of it.")
 	}

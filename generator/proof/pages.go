@@ -115,7 +115,7 @@ func (r *Reader) read(rules *rules, page *course.Page) *reading {
 func (r *rules) checkWords(page *course.Page, document *markup.Document, prose *markup.Prose) finding.List {
 	c := &checking{page: page, doc: document, prose: prose, text: source.New("", page.Source)}
 	if page.Kind == course.LessonPage {
-		if !page.NoText && !document.Partial {
+		if !page.NoText && !document.Partial && page.Head.Type == course.ForBench {
 			r.checkParts(c)
 		}
 		checkCautions(c)

@@ -98,6 +98,20 @@ func TestSoundCourse(t *testing.T) {
 	}
 }
 
+// TestOtherTypes: a page that is read owes no steps, a sheet to print not even a time.
+func TestOtherTypes(t *testing.T) {
+	const measure = "units/slip/measure.md"
+	for _, typed := range []string{"timeRequired: PT20M\nlearningResourceType: reading\n", "learningResourceType: sheet\n"} {
+		files := sound(t)
+		change(t, files, measure, "timeRequired: PT20M\n", typed)
+		change(t, files, measure, "1. Stir it.", "- Stir it.")
+		change(t, files, measure, "needs: [a sponge]\n", "")
+		if _, findings := proofread(t, files); len(findings) > 0 {
+			t.Errorf("%s: %v", typed, findings)
+		}
+	}
+}
+
 func TestFindings(t *testing.T) {
 	const measure, mix = "units/slip/measure.md", "units/slip/mix.md"
 	tests := []struct {
@@ -114,6 +128,8 @@ func TestFindings(t *testing.T) {
 			measure + ":1:1: warning: this lesson does not say what to have on the bench (lesson-needs)\n    Add “needs:” to its opening block, with a list of it."},
 		{"lesson without steps", measure, "1. Stir it.", "- Stir it.",
 			measure + ":1:1: warning: this lesson has no steps (lesson-steps)\n    Write what to do as a numbered list, one action a step: 1. Stir the jar."},
+		{"steps on a page that is read", measure, "timeRequired: PT20M\n", "learningResourceType: reading\n",
+			measure + ":1:1: warning: this lesson does not say how long it takes (lesson-time)\n    Add “timeRequired:” to its opening block, such as PT30M for half an hour."},
 		{"nothing to look for", measure, "- It shines.", "It shines.",
 			measure + ":40:1: warning: there is no list in this part (lesson-looks)\n    Write “## What to look for” as a part with a list in it, each item on a line of its own after a hyphen and a space."},
 		{"no part to look for", measure, "## What to look for\n\n- It shines.\n", "",
