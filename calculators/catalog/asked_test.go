@@ -138,12 +138,13 @@ func TestAsPeopleAsk(t *testing.T) {
 		{"too strong to blend", "calculator=tile-plan&points=3&low=0&high=10&base=100", "Cut 3 tiles: 3 mixes.", "", "by-volume"},
 		{"too many parts to blend", "calculator=tile-plan&kind=doubling&points=6&low=0.25&base=500", "Cut 6 tiles: 6 mixes.", "", "by-volume"},
 
-		{"mugs for a class", "calculator=coverage&width=80&height=100&coats=2&pots=20&spare=33&specific-gravity=1.45", "Have 669 mL of slip ready for 20 pots: 25 mL each, and 33 % to spare.", "common practice; 1.45: right", "One wet coat of"},
-		{"one mug", "calculator=coverage&width=8 cm&height=10 cm&thickness=0.8&spare=0", "One pot takes 20 mL of slip, with none to spare.", "One wet coat of 0.8 mm: thick (by what is usual in the trade). For one wet coat, 0.4 to 0.6.; area=251.3", "dry-coat"},
-		{"a bowl, inside", "calculator=coverage&width=16 cm&foot-width=7 cm&height=6 cm&sides=inside&pots=1", "Have 17 mL of slip ready for 1 pot: 15 mL each, and 10 % to spare.", "Half a millimetre for one wet coat is common practice", ""},
-		{"a coat weighed wet", "calculator=coverage&width=80&height=100&before=412.0&after=430.2&specific-gravity=1.45", "That coat was 0.499 ± 0.003 mm thick while wet.", "One wet coat of 0.5 mm: right", "Leather-hard clay loses"},
+		{"mugs for a class", "calculator=coverage&width=80&height=100&coats=2&pots=20&spare=33&specific-gravity=1.45", "Have 334 mL of slip ready for 20 pots: 13 mL each, and 33 % to spare.", "common practice; 1.45: right", "A wet coat of"},
+		{"a mug brushed twice", "calculator=coverage&width=8 cm&height=10 cm&coats=2&thickness=0.25&spare=0", "One pot takes 13 mL of slip, with none to spare.", "A wet coat of 0.5 mm in all: right", ""},
+		{"one mug", "calculator=coverage&width=8 cm&height=10 cm&thickness=0.8&spare=0", "One pot takes 20 mL of slip, with none to spare.", "A wet coat of 0.8 mm in all: thick (by what is usual in the trade). For all coats together, wet, 0.4 to 0.6.; area=251.3", "dry-coat"},
+		{"a bowl, inside", "calculator=coverage&width=16 cm&foot-width=7 cm&height=6 cm&sides=inside&pots=1", "Have 17 mL of slip ready for 1 pot: 15 mL each, and 10 % to spare.", "Half a millimetre wet, in all coats together, is common practice", ""},
+		{"a coat weighed wet", "calculator=coverage&width=80&height=100&before=412.0&after=430.2&specific-gravity=1.45", "That coat was 0.499 ± 0.003 mm thick while wet.", "A wet coat of 0.5 mm in all: right", "Leather-hard clay loses"},
 		{"a coat weighed dry", "calculator=coverage&area=251.3&before=412.0&after=421.2&weighed=dry&specific-gravity=1.45", "That coat was 0.501 ± 0.005 mm thick while wet.", "Leather-hard clay loses its own water meanwhile", ""},
-		{"a coat by the jug", "calculator=coverage&area=250&taken=5&pots=1", "Have 5.5 mL of slip ready for 1 pot: 5 mL each, and 10 % to spare.", "One wet coat of 0.2 mm: thin", ""},
+		{"a coat by the jug", "calculator=coverage&area=250&taken=5&pots=1", "Have 5.5 mL of slip ready for 1 pot: 5 mL each, and 10 % to spare.", "A wet coat of 0.2 mm in all: thin", ""},
 		{"nothing to speak of", "calculator=coverage&area=1&thickness=0.1", "The slip for one pot is too little to measure: check the sizes and the thickness.", "", ""},
 
 		{"a slip to compare", "calculator=flow-log&slip-seconds=62&water-seconds=26 s", "It takes 2.38 ± 0.06 times as long as water.", "", "of the dry powder"},

@@ -52,7 +52,7 @@ var slipCoverage = &form.Calculator{
 func init() {
 	if form.Pages {
 		slipCoverage.Example = form.Example{
-			Given: []form.Setting{{Name: "width", Text: "80 mm"}, {Name: "height", Text: "100 mm"}, {Name: "coats", Text: "2"}, {Name: "thickness", Text: "0.5 mm"}, {Name: "pots", Text: "20"}, {Name: "spare", Text: "33"}, {Name: "specific-gravity", Text: "1.45"}},
+			Given: []form.Setting{{Name: "width", Text: "80 mm"}, {Name: "height", Text: "100 mm"}, {Name: "coats", Text: "2"}, {Name: "thickness", Text: "0.25 mm"}, {Name: "pots", Text: "20"}, {Name: "spare", Text: "33"}, {Name: "specific-gravity", Text: "1.45"}},
 		}
 		slipCoverage.Table = form.Table{
 			Down: "width", Values: []string{"60 mm", "80 mm", "100 mm", "120 mm", "150 mm", "200 mm"},
@@ -128,8 +128,10 @@ func coatOf(e *form.Evaluation, area float64) (thickness, u float64) {
 		tooHeavy(e, gravity, "specific-gravity", "heavier-than-powder")
 	case e.Has("taken"):
 		return slip.Coat(area, e.Value("taken")), 0
-	case !e.Has("before"):
+	case !e.Has("before") && e.Typed("thickness"):
 		return e.Value("thickness"), 0
+	case !e.Has("before"): // half a millimetre in all, in however many coats
+		return e.Value("thickness") / e.Value("coats"), 0
 	case !e.Has("specific-gravity"):
 		e.Refuse("specific-gravity", "weights-need-number")
 	case e.Value("after") <= e.Value("before"):
@@ -162,8 +164,8 @@ func sayCoverage(e *form.Evaluation, thickness float64) {
 		e.Note("dry-gain")
 	}
 	if e.Typed("thickness") || !e.Has("thickness") {
-		text := form.WithUnit(e.Text(thickness, 2), "mm")
-		e.Judge(form.OfCoat, thickness, e.Say("one-coat", "coat", text))
+		all := float64(thickness * e.Value("coats"))
+		e.Judge(form.OfCoat, all, e.Say("whole-coat", "coat", form.WithUnit(e.Text(all, 2), "mm")))
 	} else {
 		e.Note("half-millimetre")
 	}

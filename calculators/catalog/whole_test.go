@@ -497,9 +497,9 @@ func TestStudioJudges(t *testing.T) {
 	for _, c := range []struct {
 		request, usual, judged string
 	}{
-		{"calculator=coverage&area=250&thickness=0.5", "One wet coat of 0.5 mm: right for one wet coat (by what is usual in the trade).", "One wet coat of 0.5 mm: thin. For one dip, near 0.8."},
-		{"calculator=coverage&area=250&thickness=0.95", "One wet coat of 0.95 mm: thick (by what is usual in the trade). For one wet coat, 0.4 to 0.6.", "One wet coat of 0.95 mm: right for one dip."},
-		{"calculator=coverage&area=250&thickness=0.2", "One wet coat of 0.2 mm: thin (by what is usual in the trade). For one wet coat, 0.4 to 0.6.", "One wet coat of 0.2 mm: thin. For one dip, near 0.8."},
+		{"calculator=coverage&area=250&thickness=0.5", "A wet coat of 0.5 mm in all: right for all coats together, wet (by what is usual in the trade).", "A wet coat of 0.5 mm in all: thin. For one dip, near 0.8."},
+		{"calculator=coverage&area=250&thickness=0.95", "A wet coat of 0.95 mm in all: thick (by what is usual in the trade). For all coats together, wet, 0.4 to 0.6.", "A wet coat of 0.95 mm in all: right for one dip."},
+		{"calculator=coverage&area=250&thickness=0.2", "A wet coat of 0.2 mm in all: thin (by what is usual in the trade). For all coats together, wet, 0.4 to 0.6.", "A wet coat of 0.2 mm in all: thin. For one dip, near 0.8."},
 		{"calculator=flow-log&slip-seconds=52&water-seconds=26", "", "2 times as long as water: right to dip in."},
 		{"calculator=flow-log&slip-seconds=78&water-seconds=26", "", "3 times as long as water: slow. To dip in, 1.8 to 2.2."},
 		{"calculator=flow-log&slip-seconds=30&water-seconds=26", "", "1.2 times as long as water: quick. To dip in, 1.8 to 2.2."},
