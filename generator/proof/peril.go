@@ -12,22 +12,23 @@ import (
 // peril is work that hurts people who are not warned of it: the words by which a
 // step calls for it, and those of which one stands in a caution about it.
 type peril struct {
-	name    string
-	step    *regexp.Regexp
-	caution *regexp.Regexp
+	name     string
+	step     *regexp.Regexp
+	caution  *regexp.Regexp
+	harmless *regexp.Regexp // what in the same sentence shows that it is other work; may be nil
 }
 
 // perils are known by their English words; in another language they are not looked
 // for.
 var perils = []peril{
-	{"dry powder", regexp.MustCompile(`\b(weigh|scoop|tip|pour|shake|spoon|sieve|scatter|add|put)\b[^.;]*\b(powder|stain|frit|flint|feldspar|bentonite|soda ash|talc|whiting)\b`),
-		regexp.MustCompile(`\b(dust|powder)`)},
-	{"spraying", regexp.MustCompile(`\b(spray|airbrush)`), regexp.MustCompile(`\b(spray|mist|booth)`)},
-	{"dry sweeping or sanding", regexp.MustCompile(`\b(sweep|sand|grind)\b`), regexp.MustCompile(`\b(dust|splinter|sliver)`)},
-	{"scraping clay", regexp.MustCompile(`\b(scrape|fettle)\b`), regexp.MustCompile(`\b(dust|crumbs?|scrap|shavings?|dry)`)},
-	{"a kiln", regexp.MustCompile(`\b(open|load|unload|pack|empty)\b[^.;]*\bkiln\b`), regexp.MustCompile(`\b(kiln|hot|burn|fume)`)},
-	{"raw oxide", regexp.MustCompile(`\b(brush|stir|mix|thin|wipe)\b[^.;]*\boxide\b`), regexp.MustCompile(`\b(oxide|metal|respirator)`)},
-	{"latex", regexp.MustCompile(`\b(brush|paint|peel|stir|put)\b[^.;]*\blatex\b`), regexp.MustCompile(`\blatex|ammonia|rubber\b`)},
+	{"dry powder", regexp.MustCompile(`\b(weigh|scoop|tip|pour|shake|spoon|sieve|scatter|add|put)\b[^.,;]{0,40}\b(powder|stain|frit|flint|feldspar|bentonite|soda ash|talc|whiting)\b`),
+		regexp.MustCompile(`\b(dust|powder)`), regexp.MustCompile(`\b(water|wash|slip|wet|jar of)\b`)},
+	{"spraying", regexp.MustCompile(`\b(spray|airbrush)`), regexp.MustCompile(`\b(spray|mist|booth)`), regexp.MustCompile(`\b(damp|water|mist)\b`)},
+	{"dry sweeping or sanding", regexp.MustCompile(`\b(sweep (up|the|your|it|off|away)|(sand|grind) (it|the|down|off|away|smooth))\b`), regexp.MustCompile(`\b(dust|splinter|sliver)`), nil},
+	{"scraping clay", regexp.MustCompile(`\b(scrape|fettle)\b`), regexp.MustCompile(`\b(dust|crumbs?|scrap|shavings?|dry)`), regexp.MustCompile(`\b(damp|wet|slip|back into|into a cup|into its own)\b`)},
+	{"a kiln", regexp.MustCompile(`\b(open|load|unload|pack|empty)\b[^.;]*\bkiln\b`), regexp.MustCompile(`\b(kiln|hot|burn|fume)`), nil},
+	{"raw oxide", regexp.MustCompile(`\b(brush|stir|mix|thin|wipe)\b[^.;]*\boxide\b`), regexp.MustCompile(`\b(oxide|metal|respirator)`), nil},
+	{"latex", regexp.MustCompile(`\b(brush|paint|peel|stir|put)\b[^.;]*\blatex\b`), regexp.MustCompile(`\b(latex|ammonia|rubber)\b`), nil},
 }
 
 // forbids is before what a step tells not to do.
@@ -57,7 +58,7 @@ func (p peril) unguarded(prose *markup.Prose) (at int, found bool) {
 		for sentence := range sentences(prose.Text[passage.Start:passage.End]) {
 			start := passage.Start + sentence.start
 			text := strings.ToLower(prose.Text[start : passage.Start+sentence.end])
-			if p.step.MatchString(text) && !forbids.MatchString(text) {
+			if p.step.MatchString(text) && !forbids.MatchString(text) && (p.harmless == nil || !p.harmless.MatchString(text)) {
 				return start, !p.guarded(prose, n)
 			}
 		}

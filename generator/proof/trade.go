@@ -32,9 +32,12 @@ func (g *glossary) has(word string) bool {
 	return term > 0 && end == len(word)
 }
 
-// checkTrade warns of words of the trade in a lesson that nobody explains, each where
-// it stands first.
+// checkTrade warns of words of the trade in a lesson for the bench that nobody
+// explains, each where it stands first. What is read in peace explains its own.
 func (r *rules) checkTrade(s *checking) {
+	if s.page.Head.Type != course.ForBench {
+		return
+	}
 	for _, use := range r.trade.used(s.prose).first {
 		s.find(use.offset, finding.TradeWord, fmt.Sprintf("“%s” is a word of the trade, and the glossary lacks it", r.trade.terms[use.term].Word),
 			"Explain it in glossary.yaml and link to it, or say it in other words.")
