@@ -133,3 +133,39 @@ func TestPlanTellsOfMixing(t *testing.T) {
 		}
 	}
 }
+
+// TestPlansNameTheTileOfEachRecipe wants a plan to say of each recipe which tile of the
+// wall it was tested on, by the files themselves, or that there is none.
+func TestPlansNameTheTileOfEachRecipe(t *testing.T) {
+	c, _ := demoCourse(t)
+	c.Recipes[0].Versions[0].Tile, c.Recipes[1].Versions[0].Tile = "", c.Recipes[2].Versions[0].Tile
+	failed, _ := c.TileOf(c.Recipes[3])
+	failed.Verdict = course.TileFailed
+	table := proof.Table(c, c.Language, "")
+	tested, untested := 0, 0
+	for _, m := range table.Media {
+		for _, r := range m.Recipes {
+			i := slices.IndexFunc(c.Recipes, func(own *course.Recipe) bool { return own.Title == r.Name })
+			newest := c.Recipes[i].Versions[0]
+			k := slices.IndexFunc(c.Tiles, func(tile *course.Tile) bool {
+				return tile.Code == newest.Tile && tile.Recipe == c.Recipes[i].ID && tile.Version == newest.Number && tile.Fired != "" && tile.Verdict != ""
+			})
+			want := "untested"
+			if k >= 0 {
+				tested++
+				want = "our tile " + c.Tiles[k].Code + ", cone " + c.Tiles[k].Cone
+				if c.Tiles[k].Verdict == course.TileFailed {
+					want = "failed on " + want
+				}
+			} else {
+				untested++
+			}
+			if r.Proof != want || (r.Tile != "") != (k >= 0) {
+				t.Errorf("%s: a plan says %q (%s), the wall %q", r.Name, r.Proof, r.Tile, want)
+			}
+		}
+	}
+	if tested < 5 || untested < 2 {
+		t.Errorf("%d tested recipes and %d others: this test looks at the wrong place", tested, untested)
+	}
+}

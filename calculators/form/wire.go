@@ -129,6 +129,8 @@ func (a *Answer) encodeMixed(b []byte) []byte {
 		for _, r := range m.By {
 			b = field(b, key+".name", r.Name)
 			b = field(b, key+".page", r.Page)
+			b = field(b, key+".proof", r.Proof)
+			b = field(b, key+".tile", r.Tile)
 		}
 	}
 	return b

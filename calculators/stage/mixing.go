@@ -45,6 +45,17 @@ func (t *Table) SayMixing(m Mixing) string {
 	return said
 }
 
+// SayProof words on which tile a recipe was tested; code is empty where it was on none.
+func (t *Table) SayProof(code, cone string, failed bool) string {
+	switch {
+	case code == "":
+		return t.fill("mix.untested")
+	case failed:
+		return t.fill("mix.failed", "tile", code, "cone", cone)
+	}
+	return t.fill("mix.tested", "tile", code, "cone", cone)
+}
+
 // SayTouch words what a sheet says of skin and eyes, which is so when the mix is wet
 // as well, and what the sheet wants worn for it.
 func (t *Table) SayTouch(statement string, wear []string) string {

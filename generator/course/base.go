@@ -11,7 +11,7 @@ import (
 // The program's own table: what is common practice of the trade, whatever the
 // studio. A course's files hold only what is different in theirs.
 //
-//go:embed base/decoration.yaml base/hazards.yaml base/materials.yaml
+//go:embed base/decoration.yaml base/hazards.yaml base/limits.yaml base/materials.yaml
 var ownTable embed.FS
 
 // keepsBase is the key with which a course's file leaves the program's own

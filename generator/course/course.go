@@ -23,6 +23,7 @@ type Course struct {
 	Description string
 	Language    string // BCP 47, for example "en-GB"
 	Decimal     byte   // '.' or ',': the decimal mark of Language
+	Law         string // one of Laws, whose limits its pages print; empty: all are compared
 	Measures    string // "metric", "us" or "imperial": whose pint, quart, gallon and cup is meant by the bare word
 	Licence     string // of the handbook's own text, as printed at a page's foot; may be empty
 	PublishedAt string // absolute address where the handbook is published, ending in "/"; empty when unknown

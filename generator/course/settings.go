@@ -19,12 +19,13 @@ func (l *loader) settings() (units []named, ok bool) {
 	if root.Absent() {
 		return nil, false
 	}
-	f := root.Fields("title", "description", "language", "measures", "licence", "published-at", "studio", "cones", "sections", "bodies", "scales", "working", "units")
+	f := root.Fields("title", "description", "language", "law", "measures", "licence", "published-at", "studio", "cones", "sections", "bodies", "scales", "working", "units")
 	c := l.course
 	c.Title = f.Need("title", "title: Decorating with slip").Text()
 	c.Description = f.Get("description").Text()
 	c.Licence = f.Get("licence").Text()
 	readLanguage(f, c)
+	c.Law = readLaw(f.Get("law"))
 	if m := f.Get("measures").Choice("metric", "us", "imperial"); m != "" {
 		c.Measures = m
 	}

@@ -47,6 +47,26 @@ const (
 // day, "", none was.
 func (t *Tile) Due(today string) bool { return t.Retest != "" && t.Retest < today }
 
+// Tests reports whether a tile was made of a version of a recipe and fired, so that
+// its verdict says something of that version.
+func (t *Tile) Tests(r *Recipe, v Version) bool {
+	return t.Recipe == r.ID && t.Version == v.Number && t.Fired != ""
+}
+
+// CameOut reports whether a tile left the kiln as something to use.
+func (t *Tile) CameOut() bool { return t.Verdict == TileGood || t.Verdict == TileUsable }
+
+// TileOf returns the tile on which the newest version of a recipe was tested: it was
+// made of that version, fired and judged. Of most versions there is none.
+func (c *Course) TileOf(r *Recipe) (*Tile, bool) {
+	newest := r.Newest()
+	if newest == nil {
+		return nil, false
+	}
+	t, there := c.FindTile(newest.Tile)
+	return t, there && t.Tests(r, *newest) && t.Verdict != ""
+}
+
 // FindTile finds a test tile by its code, capital letters set aside.
 func (c *Course) FindTile(code string) (*Tile, bool) {
 	i := slices.IndexFunc(c.Tiles, func(t *Tile) bool { return strings.EqualFold(t.Code, code) })

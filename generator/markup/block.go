@@ -21,6 +21,7 @@ const (
 	QuestionBlock   = "question"
 	StagesBlock     = "stages"
 	RecipeBlock     = "recipe"
+	LimitsBlock     = "limits"
 )
 
 // blockKind declares one of the handbook's own blocks. Its body is YAML if there
@@ -54,6 +55,7 @@ var blockKinds = []blockKind{
 	{name: QuestionBlock, named: "a question", read: (*page).question,
 		prose: []string{"ask", "text", "because"}, other: []string{"right", "answers"}, alone: []string{"ask"}},
 	{name: RecipeBlock, named: "a recipe", read: (*page).recipe, guarded: true},
+	{name: LimitsBlock, named: "limits", read: (*page).limits, guarded: true},
 	{name: StagesBlock, named: "a part of the chart", read: (*page).stages, guarded: true},
 }
 

@@ -68,12 +68,19 @@ type Block struct {
 	Fill   []Setting // of a calculator or a recipe: the inputs filled in, in the order written
 	Ask    *Question // of a question
 	Part   *Part     // of a part of the chart
+	Limits *Limits   // of limits
 }
 
 // Setting is one "input: value" line of a calculator or recipe block.
 type Setting struct {
 	Name, Value             string
 	NameOffset, ValueOffset int
+}
+
+// Limits is what a limits block asks for.
+type Limits struct {
+	About   Name
+	Compare bool // the laws of all countries beside each other
 }
 
 // Question is a self-check question.

@@ -31,6 +31,8 @@ type Passage struct {
 	Offset   int  // in the source: where it begins
 	Note     bool // it stands in a footnote
 	Teaching bool // only the instructor reads it
+	Cell     bool // of a table
+	Step     bool // of an ordered list outside the handbook's own blocks
 }
 
 // PassageKind says what a passage is.

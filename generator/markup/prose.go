@@ -27,6 +27,8 @@ type reader struct {
 	own      int // depth in the handbook's own blocks and in footnotes
 	note     bool
 	teaching bool
+	step     bool         // in an ordered list
+	cell     bool         // in a cell of a table
 	pictures []*ast.Image // met in the passage being read
 	waiting  []waiting
 }
@@ -57,8 +59,11 @@ func (r *reader) blocks(n ast.Node) {
 			r.own--
 			r.note = false
 		case *ast.List:
-			r.prose.Steps = r.prose.Steps || c.IsOrdered() && r.own == 0
+			before := r.step
+			r.step = before || c.IsOrdered() && r.own == 0
+			r.prose.Steps = r.prose.Steps || r.step
 			r.blocks(c)
+			r.step = before
 		case *ast.FencedCodeBlock:
 			r.fence(c)
 		case *ast.CodeBlock:
@@ -138,6 +143,7 @@ func (r *reader) leaf(n ast.Node) {
 	} else {
 		r.guarded()
 	}
+	r.cell = n.Kind() == xast.KindTableCell
 	start := r.begin(offset)
 	r.inline(n)
 	r.end(kind, start, offset)
@@ -206,6 +212,6 @@ func (r *reader) end(kind PassageKind, start, offset int) {
 		}
 		return
 	}
-	r.prose.Passages = append(r.prose.Passages, Passage{kind, start, len(r.text), offset, r.note, r.teaching})
+	r.prose.Passages = append(r.prose.Passages, Passage{kind, start, len(r.text), offset, r.note, r.teaching, r.cell, r.step && r.own == 0})
 	r.text = append(r.text, '\n')
 }

@@ -25,13 +25,22 @@ func Table(c *course.Course, language, today string) *stage.Table {
 		for _, r := range c.Recipes {
 			if r.Medium == m.ID || r.ID == m.ID && r.Medium == m.Base {
 				recipes = append(recipes, r)
-				m.Recipes = append(m.Recipes, stage.Recipe{Name: r.Title, Page: address.Recipe(r.ID)})
+				m.Recipes = append(m.Recipes, recipeOf(c, t, r))
 			}
 		}
 		m.Mixing = t.SayMixing(MixingOf(c, recipes, own.Care))
 		m.Wet = wetOfAll(c, t, recipes, own.Care)
 	}
 	return t
+}
+
+// recipeOf returns a recipe as a plan names it, with the tile that it was tested on.
+func recipeOf(c *course.Course, t *stage.Table, r *course.Recipe) stage.Recipe {
+	named := stage.Recipe{Name: r.Title, Page: address.Recipe(r.ID), Proof: t.SayProof("", "", false)}
+	if tile, tested := c.TileOf(r); tested {
+		named.Proof, named.Tile = t.SayProof(tile.Code, tile.Cone, !tile.CameOut()), address.Tile(tile.Code)
+	}
+	return named
 }
 
 // MixingOf returns what weighing and mixing some recipes call for by the sheets of

@@ -74,12 +74,14 @@ type rules struct {
 	language string
 	sections course.Sections
 	terms    *glossary
+	trade    *glossary // the words of the trade that the course does not explain
 	spelling *spelling
 	digest   [sha256.Size]byte // of all that the rules about wording ask
 }
 
 func newRules(c *course.Course) *rules {
 	r := &rules{language: c.Language, sections: c.Sections, terms: newGlossary(c), spelling: spellingOf(c.Language)}
+	r.trade = newTrade(c, r.terms)
 	r.digest = sha256.Sum256(fmt.Appendf(nil, "%q %q %q", c.Sections, c.Glossary, r.terms.states))
 	return r
 }
@@ -120,6 +122,9 @@ func (r *rules) checkWords(page *course.Page, document *markup.Document, prose *
 		}
 		checkCautions(c)
 		checkPictureWords(c)
+		r.checkWhole(c)
+		r.checkPerils(c)
+		r.checkTrade(c)
 	}
 	r.checkWording(c)
 	return c.text.Found

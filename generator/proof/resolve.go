@@ -67,6 +67,8 @@ func (s *resolver) block(b *markup.Block, text *source.Text) {
 		s.calculator(b, text)
 	case markup.RecipeBlock:
 		s.recipe(b, text)
+	case markup.LimitsBlock:
+		unknownTopic(*b.Limits, text)
 	case markup.StagesBlock:
 		missingNames(s.Course.Decoration, *b.Part, text)
 	}
@@ -120,6 +122,14 @@ func (s *resolver) refusals(calculator string, given []form.Setting) []form.Phra
 		s.refused.Put(key, refused)
 	}
 	return refused
+}
+
+// unknownTopic reports a limits block about what has none.
+func unknownTopic(asked markup.Limits, text *source.Text) {
+	if about := asked.About; about.ID != "" && !slices.Contains(course.Topics, about.ID) {
+		text.Report(about.Offset, finding.UnknownName, fmt.Sprintf("there are no limits about %q", about.ID),
+			source.Meant(about.ID, course.Topics)+"Write one of: "+strings.Join(course.Topics, ", ")+".")
+	}
 }
 
 // missingNames reports what a stages block names and the decoration table lacks.

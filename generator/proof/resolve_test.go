@@ -127,6 +127,7 @@ func TestFindingsOfBlocks(t *testing.T) {
 		{"unknown calculator", "```calculator slip-destiny\n```", file + ":40:4: error: no calculator is named \"slip-destiny\" (calculator-name)"},
 		{"unknown input", "```calculator slip-density\nweight: 12\n```", file + ":41:1: error: the calculator slip-density has no input \"weight\" (calculator-input)"},
 		{"refused value", "```calculator slip-density\ntare: a spoon\n```", file + ":41:7: error: the calculator slip-density refuses \"a spoon\" for tare (calculator-input)"},
+		{"unknown limits", "```limits\nabout: silica\n```", file + ":41:8: error: there are no limits about \"silica\" (unknown-name)"},
 		{"unknown medium", "```stages\nmedium: slip\n```", file + ":41:9: error: the decoration table has no medium \"slip\" (unknown-name)"},
 	} {
 		t.Run(test.name, func(t *testing.T) {

@@ -11,29 +11,63 @@ import (
 	"slipbook/generator/markup"
 )
 
-// longestSentence is how many words a sentence has at most.
-const longestSentence = 25
+// How long a sentence may be, in words. A long one now and then reads better than two
+// that were cut apart; many of them nobody reads at the bench.
+const (
+	longSentence    = 25
+	longestSentence = 40
+	oneIn           = 10 // sentences may be long
+)
 
 // checkWording warns of sentences that are too long to be read at the bench, and
 // of words in the other spelling.
 func (r *rules) checkWording(s *checking) {
+	var long []longOne
+	all := 0
 	for _, p := range s.prose.Passages {
 		text := s.prose.Text[p.Start:p.End]
 		for sentence := range sentences(text) {
 			at := p.Start + sentence.start
-			if sentence.words > longestSentence && !p.Note && p.Kind != markup.HeadingLine && p.Kind != markup.PictureWords {
-				offset := s.prose.Offset(at)
-				if p.Kind == markup.RunningWords {
-					offset = beginning(s.page.Source, offset)
+			if !p.Note && p.Kind != markup.HeadingLine && p.Kind != markup.PictureWords {
+				all++
+				if sentence.words > longSentence {
+					long = append(long, longOne{s.beginning(p, at), sentence.words})
 				}
-				s.find(offset, finding.LongSentence, fmt.Sprintf("this sentence has %d words, more than %d", sentence.words, longestSentence),
-					"Make two of it, or leave out what the reader can do without.")
 			}
 			r.spelling.check(text[sentence.start:sentence.end], func(word int, fault, do string) {
 				s.find(s.prose.Offset(at+word), finding.TwoSpellings, fault, do)
 			})
 		}
 	}
+	s.checkLong(long, all)
+}
+
+// longOne is a long sentence: where it begins in the source, and its words.
+type longOne struct{ offset, words int }
+
+// checkLong warns of sentences that are too long for anywhere, and of the others once
+// there are more of them than a page bears.
+func (s *checking) checkLong(long []longOne, all int) {
+	bears := max(1, all/oneIn)
+	for _, l := range long {
+		switch {
+		case l.words > longestSentence:
+			s.find(l.offset, finding.LongSentence, fmt.Sprintf("this sentence has %d words, more than %d", l.words, longestSentence),
+				"Make two of it, or leave out what the reader can do without.")
+		case len(long) > bears:
+			s.find(l.offset, finding.LongSentence, fmt.Sprintf("this sentence has %d words; %d of the page's %d have more than %d, and it bears %d", l.words, len(long), all, longSentence, bears),
+				"Make two of some of them, or leave out what the reader can do without.")
+		}
+	}
+}
+
+// beginning returns where a sentence of a passage begins in the source.
+func (s *checking) beginning(p markup.Passage, at int) int {
+	offset := s.prose.Offset(at)
+	if p.Kind == markup.RunningWords {
+		offset = beginning(s.page.Source, offset)
+	}
+	return offset
 }
 
 // beginning goes back from a sentence's first sign over those of Markdown that

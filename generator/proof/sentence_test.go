@@ -104,13 +104,13 @@ func wording(t *testing.T, language, source string) finding.List {
 }
 
 func TestLongSentences(t *testing.T) {
-	long := "Stir" + strings.Repeat(" it", 25) + "."
+	long := "Stir" + strings.Repeat(" it", 40) + "."
 	short := "Stir" + strings.Repeat(" it", 24) + ".\n"
-	const says = " warning: this sentence has 26 words, more than 25 (long-sentence)\n    Make two of it, or leave out what the reader can do without."
+	const says = " warning: this sentence has 41 words, more than 40 (long-sentence)\n    Make two of it, or leave out what the reader can do without."
 	tests := []struct{ name, source, want string }{
 		{"paragraph", "Pour. " + long, "1:7:"},
 		{"on a later line", "Pour\nit.\n" + long, "3:1:"},
-		{"over lines", "> Pour it. Stir\n> " + strings.Repeat("it\n> ", 25), "1:12:"},
+		{"over lines", "> Pour it. Stir\n> " + strings.Repeat("it\n> ", 40), "1:12:"},
 		{"emphasis and a link", "Pour. **[Stir](units/slip/unit.md)" + long[4:] + "**", "1:7:"},
 		{"quotes", "Pour. \"" + long + "\"", "1:7:"},
 		{"list item", "1. " + long, "1:4:"},
@@ -141,8 +141,20 @@ func TestLongSentences(t *testing.T) {
 	}
 }
 
+// TestShareOfLongSentences: a page bears one long sentence in ten, and one where it has
+// fewer than ten; beyond that each of them is named.
+func TestShareOfLongSentences(t *testing.T) {
+	long := "Stir" + strings.Repeat(" it", 25) + ". "
+	for _, test := range []struct{ short, long, want int }{{0, 1, 0}, {0, 2, 2}, {18, 2, 0}, {17, 2, 2}, {27, 3, 0}, {26, 3, 3}} {
+		findings := wording(t, "en-GB", strings.Repeat("Stir it. ", test.short)+strings.Repeat(long, test.long))
+		if len(findings) != test.want {
+			t.Errorf("%d short and %d long sentences: %d findings, want %d: %v", test.short, test.long, len(findings), test.want, findings)
+		}
+	}
+}
+
 func TestManyFindingsOfAPage(t *testing.T) {
-	long := "Stir" + strings.Repeat(" it", 25) + ".\n\n"
+	long := "Stir" + strings.Repeat(" it", 40) + ".\n\n"
 	if findings := wording(t, "en-GB", strings.Repeat(long, source.MostFindings+50)); len(findings) != source.MostFindings+1 {
 		t.Errorf("%d findings, want %d", len(findings), source.MostFindings+1)
 	}

@@ -45,7 +45,7 @@ func mixedLines(all []form.Mixed) string {
 	for _, m := range all {
 		var names []string
 		for _, r := range m.By {
-			names = append(names, r.Name)
+			names = append(names, r.Name+", "+r.Proof)
 		}
 		lines = append(lines, m.Of+" ("+strings.Join(names, "; ")+"): "+m.Says)
 	}

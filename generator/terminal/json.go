@@ -30,8 +30,10 @@ type (
 		Recipes []recipeShape `json:"recipes"`
 	}
 	recipeShape struct {
-		Name string `json:"name"`
-		Page string `json:"page"` // from the home page
+		Name  string `json:"name"`
+		Page  string `json:"page"` // from the home page, as is the tile's
+		Proof string `json:"proof"`
+		Tile  string `json:"tile"`
 	}
 	nextShape struct {
 		Words   string `json:"words"`

@@ -52,7 +52,7 @@ func (b *tab) onOneSheet(address string, pieces []string) {
 // course prints them that says where it is published: the code takes room.
 func TestPaperPrintsOnOneSheetEach(t *testing.T) {
 	t.Parallel()
-	h := publishedAt(t)
+	h := publishedAt(t, "GB")
 	tour(t, h.all(t, "poster", "form"), func(b *tab, address string) {
 		b.visit(h.home + address)
 		call(b, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"})

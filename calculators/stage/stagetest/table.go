@@ -75,11 +75,11 @@ func addMedia(t *stage.Table) {
 // mixed is what the studio of the table mixes itself.
 var mixed = map[string]stage.Medium{
 	"coloured-slip": {
-		Recipes: []stage.Recipe{{Name: "White slip, to trail", Page: "recipes/white.html"}, {Name: "Blue slip", Page: "recipes/blue.html"}},
+		Recipes: []stage.Recipe{{Name: "White slip, to trail", Page: "recipes/white.html", Proof: "our tile W2, cone 6", Tile: "tiles.html#W2"}, {Name: "Blue slip", Page: "recipes/blue.html", Proof: "untested"}},
 		Mixing:  "Wear a mask and gloves to weigh it. Contains cobalt: “Blue slip”.",
 		Wet:     []string{"“Blue slip”: it makes skin itch."},
 	},
-	"glaze": {Recipes: []stage.Recipe{{Name: "Clear", Page: "recipes/clear.html"}}, Mixing: "Wear a mask to weigh it."},
+	"glaze": {Recipes: []stage.Recipe{{Name: "Clear", Page: "recipes/clear.html", Proof: "untested"}}, Mixing: "Wear a mask to weigh it."},
 }
 
 func addTechniques(t *stage.Table) {

@@ -11,8 +11,14 @@ import (
 type Mixed struct {
 	Blank bool
 	Of    string // its name
-	By    []imprint.Link
+	By    []Proved
 	Care  care.Care // of weighing and mixing, in the form care.Mixing
+}
+
+// Proved is a recipe, and the tile that it was tested on.
+type Proved struct {
+	imprint.Link
+	Proof imprint.Link // its words alone where there is no tile
 }
 
 // Shows reports whether what weighing and mixing call for has a place on the page.
@@ -25,7 +31,11 @@ func MixedOf(all []form.Mixed, to func(string) string) []Mixed {
 	for _, m := range all {
 		v := Mixed{Of: m.Of, Care: care.Care{Says: m.Says}}
 		for _, r := range m.By {
-			v.By = append(v.By, imprint.Link{Title: r.Name, Address: to(r.Page)})
+			by := Proved{Link: imprint.Link{Title: r.Name, Address: to(r.Page)}, Proof: imprint.Link{Title: r.Proof}}
+			if r.Tile != "" {
+				by.Proof.Address = to(r.Tile)
+			}
+			v.By = append(v.By, by)
 		}
 		views = append(views, v)
 	}

@@ -43,6 +43,7 @@ type labelView struct {
 	Sheets   []labelSheet
 	Text     labelText // what a label says that has room for all
 	Coded    bool      // they bear a QR code
+	AsUS     bool      // by the law of the United States
 	Invented bool      // a sheet behind them is made up
 }
 
@@ -67,6 +68,7 @@ type labelText struct {
 	Statements  []string      // as many as fit
 	Precautions []string      // likewise
 	More        bool          // not all fitted
+	AsUS        bool          // by the law of the United States: what did not fit is in the sheets
 	Hazards     []care.Hazard // likewise
 	Marks       []string      // of the hazards, where there is room for no more
 	Wear        []string      // of a tub: all that its hazards and its sheet say
@@ -81,7 +83,7 @@ type labelText struct {
 type labelsView struct {
 	imprint.Framed
 	Recipes, Materials []imprint.Link
-	Coded              bool
+	Coded, AsUS        bool
 	Paper              string
 }
 
@@ -93,7 +95,7 @@ func (r *Register) Labels() []imprint.Sheet {
 	}
 	title, description := r.Say("labels"), r.Say("labels-description")
 	return []imprint.Sheet{{Address: address.Labels, Title: title, Description: description, View: func(at imprint.Place) (imprint.PageView, error) {
-		v := labelsView{Framed: imprint.Framed{Shell: r.frame.Shell(at, imprint.About{Kind: "labels", Title: title, Description: description, Gathered: true})}, Coded: c.PublishedAt != "", Paper: r.frame.WhereThere(at, address.Paper)}
+		v := labelsView{Framed: imprint.Framed{Shell: r.frame.Shell(at, imprint.About{Kind: "labels", Title: title, Description: description, Gathered: true})}, Coded: c.PublishedAt != "", AsUS: c.Law == course.LawUS, Paper: r.frame.WhereThere(at, address.Paper)}
 		for _, recipe := range c.Recipes {
 			v.Recipes = append(v.Recipes, imprint.Link{Title: recipe.Title, Address: at.To(address.RecipeLabel(recipe.ID, r.paper()))})
 		}
@@ -148,7 +150,7 @@ func (r *Register) LabelPages() []imprint.Sheet {
 // label makes the sheets of one thing on one paper.
 func (r *Register) label(at imprint.Place, title, paper string, of imprint.Link, where func(paper string) string, text labelText) (imprint.PageView, error) {
 	v := labelView{Framed: imprint.Framed{Shell: r.frame.Shell(at, imprint.About{Kind: "label", Title: title, Description: r.Say("labels-description"), Gathered: true})},
-		Of: of, Paper: paper, Labels: at.To(address.Labels), Reports: at.To(address.Leach), Invented: text.InClass.Invented, Coded: r.reading.Course.PublishedAt != ""}
+		Of: of, Paper: paper, Labels: at.To(address.Labels), Reports: at.To(address.Leach), Invented: text.InClass.Invented, Coded: r.reading.Course.PublishedAt != "", AsUS: text.AsUS}
 	for _, other := range papers {
 		if other != paper {
 			v.Other = imprint.Link{Title: r.paperName(other), Address: at.To(where(other))}
@@ -177,27 +179,9 @@ func (r *Register) label(at imprint.Place, title, paper string, of imprint.Link,
 // about food and the blanks always stand. What does not fit is on the larger label,
 // which the small one then says.
 func (t labelText) fitted(f labelFormat) labelText {
-	room := f.letters
-	if !f.Roomy && len(t.Name) > shortName {
-		room -= cupLine
-	}
-	if !f.Roomy && t.InClass.Invented {
-		room -= cupLine
-	}
-	if !f.Roomy && t.Tested != nil {
-		room -= cupLine
-	}
+	room := t.room(f)
 	if !f.Whole {
 		t.On = nil
-	}
-	for range t.InClass.Unclear {
-		room -= blankLetters
-	}
-	if t.Tub != nil && f.Whole {
-		room -= blankLetters + len(t.Tub.Storage) + len(strings.Join(t.Wear, ", "))
-	}
-	if t.Who != "" && f.Roomy {
-		room -= whoLetters
 	}
 	fits := func(text string) bool {
 		if room < len(text)+2 {
@@ -237,6 +221,26 @@ func (t labelText) fitted(f labelFormat) labelText {
 	return t
 }
 
+// room is about how many letters are left on a label beside what always stands on it.
+func (t labelText) room(f labelFormat) int {
+	room := f.letters - blankLetters*len(t.InClass.Unclear)
+	if t.Tub != nil && f.Whole {
+		room -= blankLetters + len(t.Tub.Storage) + len(strings.Join(t.Wear, ", "))
+	}
+	if t.Who != "" && f.Roomy {
+		room -= whoLetters
+	}
+	if f.Roomy {
+		return room
+	}
+	for _, line := range []bool{len(t.Name) > shortName, t.InClass.Invented, t.Tested != nil, t.AsUS} {
+		if line {
+			room -= cupLine
+		}
+	}
+	return room
+}
+
 // Of the smallest label: how long a name is that takes one line, and how many letters
 // a line has.
 const (
@@ -254,7 +258,7 @@ const blankLetters = 60
 func (r *Register) recipeText(recipe *course.Recipe, at imprint.Place) labelText {
 	safety := r.Care(at, r.wetCare(recipe)...)
 	t := labelText{Name: recipe.Title, Mixed: true, Batch: recipe.Batch, Gravity: r.gravity(recipe), InClass: classOf(r.reading.Course.MaterialsOf(recipe)...),
-		Hazards: safety.Hazards, Who: safety.Who, Tested: r.reading.Course.Tested(recipe, r.reading.Today), Owner: r.reading.Course.Studio.Name, Version: recipe.Newest()}
+		Hazards: safety.Hazards, Who: safety.Who, Tested: r.reading.Course.Tested(recipe, r.reading.Today), Owner: r.reading.Course.Studio.Name, Version: recipe.Newest(), AsUS: r.reading.Course.Law == course.LawUS}
 	var parts []string
 	for _, p := range r.parts(recipe, at) {
 		parts = append(parts, p.Of.Title+" "+p.Amount)
@@ -296,5 +300,5 @@ func (r *Register) wetCare(recipe *course.Recipe) []course.Care {
 // materialText is what the label of a material's tub says.
 func (r *Register) materialText(m *course.Material, at imprint.Place) labelText {
 	safety := r.materialSafety(m, at)
-	return labelText{Name: m.Name, Parts: m.What, Tub: m, InClass: classOf(m), Hazards: safety.Hazards, Wear: safety.Wear, Who: safety.Who, Owner: r.reading.Course.Studio.Name}
+	return labelText{Name: m.Name, Parts: m.What, Tub: m, InClass: classOf(m), Hazards: safety.Hazards, Wear: safety.Wear, Who: safety.Who, Owner: r.reading.Course.Studio.Name, AsUS: r.reading.Course.Law == course.LawUS}
 }

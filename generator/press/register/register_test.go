@@ -8,6 +8,7 @@ import (
 	"slipbook/calculators/form"
 	"slipbook/generator/address"
 	"slipbook/generator/course"
+	"slipbook/generator/markup"
 	"slipbook/generator/press/care"
 	"slipbook/generator/press/imprint"
 	"slipbook/generator/press/presstest"
@@ -115,5 +116,33 @@ func TestQRCode(t *testing.T) {
 	}
 	if _, err := qrCode(strings.Repeat("x", 4000)); err == nil {
 		t.Error("a text that no code holds is drawn")
+	}
+}
+
+// TestLabelsOfTheUnitedStates wants labels there to say where the rest of the hazards
+// is told, on the smallest one too, and others not to.
+func TestLabelsOfTheUnitedStates(t *testing.T) {
+	for law, want := range map[string]bool{course.LawUS: true, "GB": false, "": false} {
+		r, recipe := kept(t)
+		r.reading.Course.Law = law
+		at := imprint.Place{Page: address.RecipeLabel(recipe.ID, "us")}
+		text := r.recipeText(recipe, at)
+		small := text.fitted(labelFormats[len(labelFormats)-1])
+		if text.AsUS != want || small.AsUS != want || !small.More {
+			t.Errorf("%q: %v on all, %v on the smallest", law, text.AsUS, small.AsUS)
+		}
+	}
+}
+
+func TestLimitsOfOneLaw(t *testing.T) {
+	r, _ := kept(t)
+	block := &markup.Block{Limits: &markup.Limits{About: markup.Name{ID: "food-leach"}}}
+	r.reading.Course.Law = "GB"
+	if v := r.Limits(block, "").(limitsView); v.Compare || len(v.Laws) != 1 || !slices.Equal(v.Laws[0].Laws, []string{"GB"}) || len(v.Laws[0].Rows) != 6 {
+		t.Errorf("of Great Britain: %+v", v)
+	}
+	r.reading.Course.Law = ""
+	if v := r.Limits(block, "").(limitsView); !v.Compare || len(v.Laws) != 3 {
+		t.Errorf("of a course without a law: %+v", v)
 	}
 }

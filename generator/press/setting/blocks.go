@@ -24,6 +24,7 @@ func blockViews() map[string]View {
 		markup.QuestionBlock:   (*setting).question,
 		markup.StagesBlock:     (*setting).stagesBlock,
 		markup.RecipeBlock:     (*setting).recipe,
+		markup.LimitsBlock:     (*setting).limits,
 	}
 }
 
@@ -129,4 +130,9 @@ func (s *setting) calculator(b *markup.Block) (any, error) {
 // recipe is a weighing order.
 func (s *setting) recipe(b *markup.Block) (any, error) {
 	return s.register.Block(b, s.blockID("recipe."+strconv.Itoa(b.Number)), s.at), nil
+}
+
+// limits is what the law asks about something.
+func (s *setting) limits(b *markup.Block) (any, error) {
+	return s.register.Limits(b, s.blockID("limits."+strconv.Itoa(b.Number))), nil
 }

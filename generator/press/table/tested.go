@@ -19,7 +19,7 @@ type Proof struct {
 // Tested reports whether the tile proves the version: it was made of it, was fired,
 // and came out of the kiln as something to use.
 func (p Proof) Tested() bool {
-	return p.Of && p.Fired != "" && (p.Verdict == course.TileGood || p.Verdict == course.TileUsable)
+	return p.Of && p.Fired != "" && p.CameOut()
 }
 
 // Failed reports whether the tile was made of the version, was fired, and failed.

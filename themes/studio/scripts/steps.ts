@@ -38,15 +38,15 @@ function showMixed(plan: HTMLElement, answer: URLSearchParams): void {
   for (let n = 1; answer.has(`mixed.${n}.of`); n++) {
     const item = document.importNode(blank, true)
     const says = answer.get(`mixed.${n}.says`)
-    const pages = answer.getAll(`mixed.${n}.page`)
-    const links = answer.getAll(`mixed.${n}.name`).map((name, i) => {
-      const link = document.createElement('a')
-      link.href = (plan.dataset['home'] ?? '') + pages[i]
-      link.textContent = name
-      return link
+    const [pages, proofs, tiles] = ['page', 'proof', 'tile'].map((of) => answer.getAll(`mixed.${n}.${of}`)) as [string[], string[], string[]]
+    const recipes = answer.getAll(`mixed.${n}.name`).map((name, i) => {
+      const recipe = document.createElement('span')
+      const proof = proofs[i] ?? ''
+      recipe.append(linked(plan, name, pages[i] ?? ''), ' ', tiles[i] ? linked(plan, proof, tiles[i]) : proof)
+      return recipe
     })
     for (const place of item.querySelectorAll('[data-mixed-of]')) place.textContent = answer.get(`mixed.${n}.of`)
-    for (const place of item.querySelectorAll('[data-mixed-by]')) place.replaceChildren(...links.flatMap((link) => [link, ' ']))
+    for (const place of item.querySelectorAll('[data-mixed-by]')) place.replaceChildren(...recipes.flatMap((recipe) => [recipe, ' ']))
     for (const place of item.querySelectorAll('[data-mixing]')) {
       if (says) place.textContent = says
       else place.parentElement?.remove()
@@ -55,6 +55,14 @@ function showMixed(plan: HTMLElement, answer: URLSearchParams): void {
   }
   list.replaceChildren(...items)
   mixed.hidden = items.length === 0
+}
+
+/** linked is a link from a plan to a page, whose address is from the home page. */
+function linked(plan: HTMLElement, words: string, page: string): HTMLAnchorElement {
+  const link = document.createElement('a')
+  link.href = (plan.dataset['home'] ?? '') + page
+  link.textContent = words
+  return link
 }
 
 /** say puts the words of a step into their places, and takes away the lines that have none. */
