@@ -21,7 +21,7 @@ type peril struct {
 // perils are known by their English words; in another language they are not looked
 // for.
 var perils = []peril{
-	{"dry powder", regexp.MustCompile(`\b(weigh|scoop|tip|pour|shake|spoon|sieve|scatter|add|put)\b[^.,;]{0,40}\b(powder|stain|frit|flint|feldspar|bentonite|soda ash|talc|whiting)\b`),
+	{"dry powder", regexp.MustCompile(`\b(weigh|scoop|tip|pour|shake|spoon|sieve|scatter|add|put)\b[^.,;:]{0,40}\b(powder|stain|frit|flint|feldspar|bentonite|soda ash|talc|whiting)\b`),
 		regexp.MustCompile(`\b(dust|powder)`), regexp.MustCompile(`\b(water|wash|slip|wet|jar of)\b`)},
 	{"spraying", regexp.MustCompile(`\b(spray|airbrush)`), regexp.MustCompile(`\b(spray|mist|booth)`), regexp.MustCompile(`\b(damp|water|mist)\b`)},
 	{"dry sweeping or sanding", regexp.MustCompile(`\b(sweep (up|the|your|it|off|away)|(sand|grind) (it|the|down|off|away|smooth))\b`), regexp.MustCompile(`\b(dust|splinter|sliver)`), nil},
