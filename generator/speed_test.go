@@ -77,13 +77,13 @@ func BenchmarkSave(b *testing.B) {
 				b.Fatal(err)
 			}
 			age(b, content)
-			lesson := filepath.Join(content, "units", "slip", "make-slip.md")
+			lesson := filepath.Join(content, "units", "mixing", "make-slip.md")
 			page := func() {
 				edition, findings, err := h.print(b.Context())
 				if err != nil || edition == nil {
 					b.Fatal(err, findings)
 				}
-				if _, _, err := edition.File("slip/make-slip.html"); err != nil {
+				if _, _, err := edition.File("mixing/make-slip.html"); err != nil {
 					b.Fatal(err)
 				}
 			}
