@@ -397,7 +397,7 @@ func TestFitBalances(t *testing.T) {
 		s.near("remaining", s.out["remaining"], 100-pot)
 		s.near("mismatch", slip*(1+s.out["mismatch"]/100), pot)
 		s.near("doubt", s.out["mismatch-ci"], mismatchDoubt(s, sofar))
-		want := "peels"
+		want := "curls and flakes off"
 		switch over := 100 * (pot/slip - 1); {
 		case over < -1:
 			want = "may lift or shiver"

@@ -74,7 +74,7 @@ func TestAnswersWarnOfWhatTheyAskFor(t *testing.T) {
 // be said in the order in which it shrinks, so that the risk stands last.
 func TestDoubtOfASlipGoesFromLessToMore(t *testing.T) {
 	for _, c := range []struct{ slip, low, high string }{
-		{"16", "“usually fits", "to “peels"},
+		{"16", "“usually fits", "to “curls and flakes off"},
 		{"11.2", "“may lift", "to “usually fits"},
 	} {
 		answer := Solve("slip-fit", []form.Setting{{Name: "body", Text: "12"}, {Name: "body-so-far", Text: "0"}, {Name: "slip", Text: c.slip}}, british())

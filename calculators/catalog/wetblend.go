@@ -139,6 +139,9 @@ func fillCups(e *form.Evaluation, cups [][]float64, gravities []float64) {
 		for part, share := range slip.Blended(drawn, gravities) {
 			off = math.Max(off, math.Abs(share-cups[i][part]))
 		}
+		if off < leastOff {
+			off = 0
+		}
 		row[7] = off
 		e.Row(row...)
 		worst, least = math.Max(worst, off), math.Min(least, dry)
@@ -154,6 +157,10 @@ func fillCups(e *form.Evaluation, cups [][]float64, gravities []float64) {
 	e.Set("least-dry", least)
 	e.Set("largest-error", worst)
 }
+
+// leastOff is below what a share (%) is told to be off: it is what arithmetic of binary
+// fractions leaves of volumes that fit exactly.
+const leastOff = 1e-9
 
 // matching returns how much (mL) of a slip holds as much dry as 100 mL of the
 // first.

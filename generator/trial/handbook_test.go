@@ -3,6 +3,7 @@
 package trial
 
 import (
+	"flag"
 	"fmt"
 	"io/fs"
 	"net"
@@ -196,14 +197,17 @@ var kinds = []string{"home", "unit", "lesson", "calculators", "calculator", "cha
 // inRegister says of what kind the pages of each folder of the register are.
 var inRegister = map[string]string{"materials/": "material", "recipes/": "recipe", "labels/": "label", "classes/": "class"}
 
-// toured lists the pages that a test visits which takes seconds on each: of those
-// that the register makes by the dozen from one view, a few.
+// everyPage has the tours visit each page of the handbook, which takes half an hour.
+var everyPage = flag.Bool("every-page", false, "visit every page, not only some of each kind")
+
+// toured lists the pages that a test visits which takes seconds on each: of lessons,
+// and of what the register makes by the dozen from one view, a few.
 func (h *handbook) toured() []string {
 	var found []string
 	seen := map[string]int{}
 	for _, address := range h.pages {
 		k := kind(address)
-		if every := map[string]int{"material": 15, "recipe": 10, "label": 25}[k]; every > 0 {
+		if every := map[string]int{"lesson": 3, "material": 15, "recipe": 10, "label": 25}[k]; every > 0 && !*everyPage {
 			if seen[k]++; seen[k]%every != 1 {
 				continue
 			}
