@@ -88,7 +88,7 @@ func TestContentSettings(t *testing.T) {
 	for _, u := range c.Units {
 		units = append(units, u.ID)
 	}
-	if d := cmp.Diff([]string{"start", "slip", "underglaze", "wash", "size", "safety"}, units); d != "" {
+	if d := cmp.Diff([]string{"start", "slip", "week", "mixing", "underglaze", "wash", "colour", "size", "look", "safety", "teacher"}, units); d != "" {
 		t.Error(d)
 	}
 }

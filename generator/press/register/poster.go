@@ -26,12 +26,12 @@ type poster struct {
 
 // posters lists them.
 var posters = []poster{
-	{id: "mixing-bench", title: "poster-mixing-bench", place: "wet-table", uses: []string{"dust", "colour"}, tubs: badToWeigh, leads: address.Materials,
+	{id: "mixing-bench", title: "poster-mixing-bench", place: "weighing", uses: []string{"raw-metal", "dust", "colour"}, tubs: badToWeigh, leads: address.Materials,
 		aid: []string{"aid-call", "aid-breathed", "aid-skin", "aid-eye", "aid-swallowed", "aid-bring"}},
 	{id: "spray-booth", title: "poster-spray-booth", place: "booth", uses: []string{"dust"}, tubs: badToBreathe, leads: address.Hazards,
 		aid: []string{"aid-call", "aid-breathed", "aid-eye", "aid-bring"}},
 	{id: "kiln-room", title: "poster-kiln-room", place: "outside-kiln-room", uses: []string{"hot-kiln", "warm-pot", "splinter"}, tubs: badToBurn, leads: address.Hazards, firing: true,
-		aid: []string{"aid-call", "aid-burn", "aid-breathed", "aid-eye"}},
+		aid: []string{"aid-shock", "aid-call", "aid-burn", "aid-breathed", "aid-eye"}},
 	{id: "sink", title: "poster-sink", uses: []string{"rinse-water", "wash-colour", "colour", "dust"}, tubs: badToPour, leads: address.Materials, waste: true,
 		aid: []string{"aid-skin", "aid-eye", "aid-swallowed", "aid-call", "aid-bring"}},
 }

@@ -90,7 +90,7 @@ func TestPostersNameTheirHazards(t *testing.T) {
 			}
 		}
 	}
-	if looked < 5 {
+	if looked < 4 { // of powder, mist, fume
 		t.Errorf("only %d hazards have the place of a poster", looked)
 	}
 }
