@@ -24,6 +24,7 @@ type lessonView struct {
 	BestState     string
 	Technique     string
 	Safety        care.Care // of medium and technique, where both are best
+	Handout       bool      // it is printed and given out: paper holds nothing else
 	Body          template.HTML
 	Before, After []imprint.Link
 }
@@ -52,6 +53,7 @@ func (i *impression) lesson(u *course.Unit, number, n int, at imprint.Place) (im
 		Time:      page.Head.TimeRequired,
 		Needs:     page.Head.Needs,
 		Technique: page.Head.Technique,
+		Handout:   page.Head.Type == course.ForPaper,
 		Safety:    i.Care(at, i.WorkCare(page.Head.Medium, page.Head.Technique, "")...),
 		Before:    i.before(page, at),
 		After:     i.after(page, at),
