@@ -36,6 +36,7 @@ type Course struct {
 	Units       []*Unit     // in order; each with its Page
 	Style       *Page       // style.md: every element of a page, for those who write; nil when there is none
 	Glossary    []Term      // in the file's order
+	Faults      []*Fault    // what students see go wrong, likewise
 	Decoration  *Decoration // never nil after Load
 	Materials   []*Material // of the studio, by id
 	// GenericMaterials is the program's own list, by id: what is true of all of a

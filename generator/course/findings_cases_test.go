@@ -175,9 +175,9 @@ var findingTests = []findingCase{
 			"    Write a line such as `lessons: [mix-a-slip]`.\n"},
 	{"stray files", []edit{{"notes.txt", "", "x"}, {"glosary.yaml", "", "x"}, {"units/readme.md", "", "x"}, {"units/slip/jar.png", "", "x"}, {".DS_Store", "", "x"}, {"units/slip/.mix.md.swp", "", "x"}},
 		"glosary.yaml:1:1: warning: nothing in the handbook reads this (stray-file)\n" +
-			"    Did you mean `glossary.yaml`? Rename it, or move it out of the content folder. Read are: course.yaml, home.md, style.md, hazards.yaml, decoration.yaml, glossary.yaml, units, pictures, materials, recipes, tiles.csv, leach.csv, classes.yaml.\n" +
+			"    Did you mean `glossary.yaml`? Rename it, or move it out of the content folder. Read are: course.yaml, home.md, style.md, hazards.yaml, decoration.yaml, glossary.yaml, faults.yaml, units, pictures, materials, recipes, tiles.csv, leach.csv, classes.yaml.\n" +
 			"notes.txt:1:1: warning: nothing in the handbook reads this (stray-file)\n" +
-			"    Rename it, or move it out of the content folder. Read are: course.yaml, home.md, style.md, hazards.yaml, decoration.yaml, glossary.yaml, units, pictures, materials, recipes, tiles.csv, leach.csv, classes.yaml.\n" +
+			"    Rename it, or move it out of the content folder. Read are: course.yaml, home.md, style.md, hazards.yaml, decoration.yaml, glossary.yaml, faults.yaml, units, pictures, materials, recipes, tiles.csv, leach.csv, classes.yaml.\n" +
 			"units/readme.md:1:1: warning: nothing in the handbook reads this (stray-file)\n" +
 			"    Put it into a unit's folder, or move it out of units/.\n" +
 			"units/slip/jar.png:1:1: warning: nothing in the handbook reads this (stray-file)\n" +

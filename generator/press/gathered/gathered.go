@@ -43,12 +43,3 @@ func New(r *proof.Reading, decoration *table.Table, frame *imprint.Frame, setter
 	}
 	return g
 }
-
-// faultsSource is from where a part of it is gathered: the table and the lessons
-// about a medium, or the lessons of a unit that are about none.
-type faultsSource struct {
-	medium  *course.Medium
-	unit    *course.Unit
-	lessons []*course.Page
-	size    int // bytes that what they say is thought to take
-}

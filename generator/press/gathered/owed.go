@@ -65,8 +65,8 @@ func (r *Gathered) owedByCourseCard() []care.Owed {
 	return all
 }
 
-// owedByFaults is the hazards of each medium, and of what lessons about none name, in
-// a line over what goes wrong with it.
+// owedByFaults is the hazards of what the lessons behind each fault are about, in a line
+// over what they say of it.
 func (r *Gathered) owedByFaults(at string, sources []faultsSource) []care.Owed {
 	var all []care.Owed
 	for _, s := range sources {
