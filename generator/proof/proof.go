@@ -75,6 +75,7 @@ func (r *Reader) Read(c *course.Course, loading finding.List) (*Reading, finding
 		all = append(all, checkPictures(c, reading.Pages)...)
 		all = append(all, rules.terms.checkUnused(reading.Pages)...)
 		all = append(all, checkFaults(reading)...)
+		all = append(all, checkAsked(reading)...)
 	}
 	all.Sort()
 	return reading, all

@@ -27,9 +27,16 @@ type faultsView struct {
 // faultsPart is what one sees at one time, or what is on no list.
 type faultsPart struct {
 	ID, Name string
-	Seen     []imprint.Link // the faults that follow, to find one by
+	Seen     []seenLink // the faults that follow, to find one by
 	Faults   []seenFault
 	Others   []lessonFaults // on no list, lesson by lesson
+}
+
+// seenLink leads to a fault, with its drawing once more, small.
+type seenLink struct {
+	imprint.Link
+	Drawing       string // the id of the drawing; empty where the picture is none
+	Width, Height int    // of the drawing
 }
 
 // seenFault is a fault of the course's list.
@@ -89,7 +96,7 @@ func (r *Gathered) faults(at imprint.Place, g gatheredPage, sources []faultsSour
 			part.Others = append(part.Others, lessonFaults{imprint.LinkTo(at, s.said[0].page.Page), safety, told})
 			continue
 		}
-		part.Seen = append(part.Seen, imprint.Link{Title: s.fault.Sees, Address: at.To(r.FaultAt(s.fault.ID))})
+		part.Seen = append(part.Seen, r.seenLink(s.fault, at))
 		part.Faults = append(part.Faults, r.seenFault(s.fault, safety, told, at))
 	}
 	return v, nil
@@ -99,7 +106,7 @@ func (r *Gathered) faults(at imprint.Place, g gatheredPage, sources []faultsSour
 func (r *Gathered) seenFault(f *course.Fault, safety care.Care, causes []faultView, at imprint.Place) seenFault {
 	v := seenFault{ID: at.ID(f.ID), Sees: f.Sees, Looks: f.Looks, Safety: safety, Causes: causes}
 	if picture, there := r.reading.Course.Pictures[f.Picture]; there {
-		v.Picture = imprint.Picture(at, picture, f.Alt, setting.PictureSizes)
+		v.Picture = imprint.NamedPicture(at, drawingID(f, at), picture, f.Alt, setting.PictureSizes)
 	}
 	for _, id := range f.Else {
 		if other, there := r.reading.Course.FindFault(id); there {
@@ -107,6 +114,18 @@ func (r *Gathered) seenFault(f *course.Fault, safety care.Care, causes []faultVi
 		}
 	}
 	return v
+}
+
+// drawingID is the id of the drawing of a fault.
+func drawingID(f *course.Fault, at imprint.Place) string { return at.ID("drawing." + f.ID) }
+
+// seenLink leads to a fault on the same page.
+func (r *Gathered) seenLink(f *course.Fault, at imprint.Place) seenLink {
+	l := seenLink{Link: imprint.Link{Title: f.Sees, Address: at.To(r.FaultAt(f.ID))}}
+	if p := r.reading.Course.Pictures[f.Picture]; p != nil && p.SVG != nil {
+		l.Drawing, l.Width, l.Height = drawingID(f, at), p.Width, p.Height
+	}
+	return l
 }
 
 // told sets what lessons say of a source.
