@@ -62,7 +62,7 @@ func (r *Table) mediumPage(m course.Medium, at imprint.Place) (imprint.PageView,
 		v.Best = &imprint.Link{Title: best.Name, Address: at.To(address.State(best.ID) + "#" + m.ID)}
 	}
 	v.OnTop, v.Under = r.layers(m, at)
-	v.Card = at.To(address.Card(m.ID))
+	v.Card = r.frame.WhereThere(at, address.Card(m.ID))
 	v.Faults, v.Seen = r.frame.WhereThere(at, address.Faults), r.faultsWith(m.ID, at)
 	return v, nil
 }
