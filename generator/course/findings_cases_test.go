@@ -43,13 +43,13 @@ var findingTests = []findingCase{
 			"    Name at least one, on a line of its own after a hyphen.\n"},
 	{"unknown key with a near one", []edit{{setting, "licence:", "license:"}},
 		"course.yaml:5:1: error: `license` is not a key that is known here (unknown-key)\n" +
-			"    Did you mean `licence`? The keys are: title, description, language, measures, licence, published-at, studio, cones, sections, bodies, scales, working, units.\n"},
+			"    Did you mean `licence`? The keys are: title, description, language, measures, licence, published-at, studio, cones, sections, bodies, scales, working, asked-first, units.\n"},
 	{"unknown key with none near", []edit{{setting, "licence:", "colophon:"}},
 		"course.yaml:5:1: error: `colophon` is not a key that is known here (unknown-key)\n" +
-			"    The keys are: title, description, language, measures, licence, published-at, studio, cones, sections, bodies, scales, working, units.\n"},
+			"    The keys are: title, description, language, measures, licence, published-at, studio, cones, sections, bodies, scales, working, asked-first, units.\n"},
 	{"unknown key for where it is published", []edit{{setting, "published-at:", "site:"}},
 		"course.yaml:6:1: error: `site` is not a key that is known here (unknown-key)\n" +
-			"    The keys are: title, description, language, measures, licence, published-at, studio, cones, sections, bodies, scales, working, units.\n"},
+			"    The keys are: title, description, language, measures, licence, published-at, studio, cones, sections, bodies, scales, working, asked-first, units.\n"},
 	{"repeated key", []edit{{setting, "licence:", "title: Again\nlicence:"}},
 		"course.yaml:5:1: error: `title` stands here a second time (repeated-key)\n" +
 			"    Keep one of the two; the other has its value in line 1.\n"},

@@ -84,7 +84,7 @@ func (r *Gathered) faults(at imprint.Place, g gatheredPage, sources []faultsSour
 	}
 	for _, s := range sources {
 		if id := at.ID("when." + s.when()); len(v.Parts) == 0 || v.Parts[len(v.Parts)-1].ID != id {
-			v.Parts = append(v.Parts, faultsPart{ID: id, Name: r.Say("faults-" + s.when())})
+			v.Parts = append(v.Parts, faultsPart{ID: id, Name: r.seenWhen(s.when())})
 		}
 		part := &v.Parts[len(v.Parts)-1]
 		told, err := r.told(s, at)
@@ -100,6 +100,19 @@ func (r *Gathered) faults(at imprint.Place, g gatheredPage, sources []faultsSour
 		part.Faults = append(part.Faults, r.seenFault(s.fault, safety, told, at))
 	}
 	return v, nil
+}
+
+// seenWhen is what the part of a time is called.
+func (r *Gathered) seenWhen(when string) string {
+	switch when {
+	case "wet":
+		return r.Say("faults-wet")
+	case "bisque":
+		return r.Say("faults-bisque")
+	case "glaze":
+		return r.Say("faults-glaze")
+	}
+	return r.Say("faults-other")
 }
 
 // seenFault is a fault of the list as a page tells it.

@@ -4,23 +4,7 @@ import (
 	"slipbook/generator/course"
 	"slipbook/generator/markup"
 	"slipbook/generator/press/setting"
-	"slipbook/generator/proof"
 )
-
-// faultsSource is from where a part of what goes wrong is gathered: a fault of the
-// course's list with all that lessons say of it, or what one lesson says beside the
-// list.
-type faultsSource struct {
-	fault *course.Fault // nil where it is on no list
-	said  []saidFault
-	size  int // bytes that it is thought to take
-}
-
-// saidFault is something that goes wrong, in its lesson.
-type saidFault struct {
-	page *proof.Page
-	proof.Fault
-}
 
 // faultsSources lists what goes wrong: the list by the time at which one sees it, then
 // what lessons tell beside it, in reading order.
