@@ -53,8 +53,8 @@ func (r *Gathered) saidFaults() (named map[*course.Fault][]saidFault, beside []f
 // How many bytes a fault of the list, and what a lesson says of it, are thought to take
 // beside their words and drawings.
 const (
-	aroundFault = 900
-	aroundCause = 250
+	aroundFault = 350
+	aroundCause = 90
 )
 
 // faultsSize is how many bytes a source is thought to take.
