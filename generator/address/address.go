@@ -96,6 +96,10 @@ func Hazard(id string) string { return Hazards + "#" + id }
 // Term returns where a term of the glossary is explained.
 func Term(id string) string { return Glossary + "#" + id }
 
+// FaultOn returns where something that goes wrong is told on one of the pages of what
+// goes wrong: Faults, or a further one where all do not fit it.
+func FaultOn(page, id string) string { return page + "#" + id }
+
 // Asked returns the id of something that students ask, in its lesson.
 func Asked(number int) string { return "asked." + strconv.Itoa(number) }
 

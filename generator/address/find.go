@@ -19,7 +19,8 @@ import (
 type Target struct {
 	Address string
 	Picture *course.Picture
-	Tile    *course.Tile // what a reference to a tile leads to
+	Tile    *course.Tile  // what a reference to a tile leads to
+	Fault   *course.Fault // what a reference to a fault leads to
 }
 
 // Fault says what is wrong with a reference, and what to write instead.
@@ -46,7 +47,7 @@ func (m *Map) Find(page *course.Page, r *markup.Ref) (Target, *Fault) {
 
 // What the made places are called, and what to do when one is not there.
 var (
-	madeName = map[string]string{"glossary": "term", "state": "clay state", "calculator": "calculator", "material": "material", "recipe": "recipe", "tile": "tile", "leach": "page or report of leach tests"}
+	madeName = map[string]string{"glossary": "term", "state": "clay state", "calculator": "calculator", "material": "material", "recipe": "recipe", "tile": "tile", "fault": "fault", "leach": "page or report of leach tests"}
 	madeHelp = map[string]string{
 		"glossary":   "Write the id of a term of glossary.yaml.",
 		"state":      "Write the id of a state of decoration.yaml.",
@@ -54,6 +55,7 @@ var (
 		"material":   "Write the name of a file of the folder materials, without its ending.",
 		"recipe":     "Write the name of a file of the folder recipes, without its ending.",
 		"tile":       "Write the code of a tile of tiles.csv, such as tile:R7.",
+		"fault":      "Write the id of a fault of faults.yaml.",
 		"leach":      "Write leach:reports, leach:may-i-eat, or the number of a report of leach.csv.",
 	}
 )
@@ -66,8 +68,11 @@ func (m *Map) findMade(scheme, id, written string) (Target, *Fault) {
 		return Target{}, &Fault{finding.LinkTarget, fmt.Sprintf("link to %q: there is no such %s", written, madeName[scheme]), meant + madeHelp[scheme]}
 	}
 	target := Target{Address: address}
-	if scheme == "tile" {
+	switch scheme {
+	case "tile":
 		target.Tile, _ = m.course.FindTile(id)
+	case "fault":
+		target.Fault, _ = m.course.FindFault(id)
 	}
 	return target, nil
 }

@@ -27,6 +27,7 @@ func small(source string) (*Map, *course.Page) {
 	c := &course.Course{
 		Home: home, Units: []*course.Unit{unit},
 		Tiles:      []*course.Tile{{Code: "R7"}, {Code: "R12"}},
+		Faults:     []*course.Fault{{ID: "crawling", Sees: "It crawls"}},
 		Glossary:   []course.Term{{ID: "bisque", Word: "Bisque"}},
 		Decoration: &course.Decoration{States: []course.State{{ID: "bisque", Name: "Bisque"}}},
 		Pictures: map[string]*course.Picture{
@@ -87,6 +88,8 @@ func TestFaults(t *testing.T) {
 		{"missing state", "[a](state:biscuit)", `1:1 link-target: link to "state:biscuit": there is no such clay state | Write the id of a state of decoration.yaml.`},
 		{"missing calculator", "[a](calculator:x)", `1:1 link-target: link to "calculator:x": there is no such calculator | Write the name of a calculator; “slipbook calc” lists them.`},
 		{"missing tile", "[a](tile:X1)", `1:1 link-target: link to "tile:X1": there is no such tile | Write the code of a tile of tiles.csv, such as tile:R7.`},
+		{"missing fault", "[a](fault:shivers)", `1:1 link-target: link to "fault:shivers": there is no such fault | Write the id of a fault of faults.yaml.`},
+		{"fault misspelt", "[a](fault:crawlin)", "1:1 link-target: link to \"fault:crawlin\": there is no such fault | Did you mean `crawling`? Write the id of a fault of faults.yaml."},
 		{"tile misspelt", "[a](tile:R112)", "1:1 link-target: link to \"tile:R112\": there is no such tile | Did you mean `R12`? Write the code of a tile of tiles.csv, such as tile:R7."},
 		{"missing picture", "a ![b](../../pictures/x.svg)", `1:3 picture-file: picture "../../pictures/x.svg": there is no such picture (looked for pictures/x.svg) | ` + sayPicture},
 		{"picture misspelt", "a ![b](../../pictures/jra.svg)", `1:3 picture-file: picture "../../pictures/jra.svg": there is no such picture (looked for pictures/jra.svg) | Did you mean ` + "`../../pictures/jar.svg`? " + sayPicture},
@@ -124,11 +127,11 @@ func TestSeveralFilesOfANameAreNotGuessed(t *testing.T) {
 
 func TestTargets(t *testing.T) {
 	source := "## Größe\n\n[a](../wash/strength.md) [b](../../home.md) [c](../wash/strength.md#how) [d](lesson.md) [e](#größe) [f](lesson.md#größe)\n" +
-		"[g](glossary:bisque) [h](state:bisque) [i](calculator:slip-density) [j](calculator:slip-density?mass=1) ![k](../../pictures/jar.svg) ![l](../../pictures/bucket.png) [m](tile:r7)\n"
+		"[g](glossary:bisque) [h](state:bisque) [i](calculator:slip-density) [j](calculator:slip-density?mass=1) ![k](../../pictures/jar.svg) ![l](../../pictures/bucket.png) [m](tile:r7) [n](fault:crawling)\n"
 	faults, got := found(source)
 	want := []string{
 		"wash/strength.html", "index.html", "wash/strength.html#how", "slip/lesson.html", "slip/lesson.html#gr%C3%B6%C3%9Fe", "slip/lesson.html#gr%C3%B6%C3%9Fe",
-		"glossary.html#bisque", "states/bisque.html", "calculators/slip-density.html", "calculators/slip-density.html", "tiles/index.html#tile.r7",
+		"glossary.html#bisque", "states/bisque.html", "calculators/slip-density.html", "calculators/slip-density.html", "tiles/index.html#tile.r7", "faults.html#crawling",
 		" of pictures/jar.svg", "pictures/bucket-YWDZXDJF.png of pictures/bucket.png",
 	}
 	for n := range max(len(got), len(want)) {

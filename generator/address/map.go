@@ -93,6 +93,10 @@ func (m *Map) madeIDs(scheme string) []string {
 		for _, t := range m.course.Tiles {
 			ids = append(ids, t.Code)
 		}
+	case "fault":
+		for _, f := range m.course.Faults {
+			ids = append(ids, f.ID)
+		}
 	case "leach":
 		ids = []string{allReports, mayIEat}
 		for _, l := range m.course.Leach {
@@ -129,6 +133,9 @@ func (m *Map) made(scheme, id string) (address string, ok bool) {
 	case "tile":
 		_, ok = m.course.FindTile(id)
 		return Tile(id), ok
+	case "fault":
+		_, ok = m.course.FindFault(id)
+		return FaultOn(Faults, id), ok
 	case "leach":
 		switch id {
 		case allReports:

@@ -15,6 +15,8 @@ package course
 import (
 	"crypto/sha256"
 	"path"
+
+	"slipbook/generator/finding"
 )
 
 // Course is one handbook.
@@ -33,10 +35,12 @@ type Course struct {
 	Bodies      []Body
 	Scales      []Scale     // of the studio, by what they take
 	Working     []Working   // the studio's working numbers
+	AskedFirst  []Asked     // what students ask most, in the order of the quick answers
 	Home        *Page       // home.md: the words on the home page; nil when there is none
 	Units       []*Unit     // in order; each with its Page
 	Style       *Page       // style.md: every element of a page, for those who write; nil when there is none
 	Glossary    []Term      // in the file's order
+	Faults      []*Fault    // what students see go wrong, likewise
 	Decoration  *Decoration // never nil after Load
 	Materials   []*Material // of the studio, by id
 	// GenericMaterials is the program's own list, by id: what is true of all of a
@@ -158,6 +162,12 @@ type Duration int
 // Link is a way that an opening block names.
 type Link struct {
 	File string // content path of the page meant
+}
+
+// Asked is something that students ask, as the opening line of an asked block says it.
+type Asked struct {
+	Words string
+	Spot  finding.Spot
 }
 
 // Term is one entry of the glossary.

@@ -13,6 +13,7 @@ const (
 	hazardsFile     = "hazards.yaml"
 	tableFile       = "decoration.yaml"
 	glossaryFile    = "glossary.yaml"
+	faultsFile      = "faults.yaml"
 	unitsFolder     = "units"
 	unitFile        = "unit.md" // in the folder of each unit
 	picturesFolder  = "pictures"

@@ -43,13 +43,13 @@ var findingTests = []findingCase{
 			"    Name at least one, on a line of its own after a hyphen.\n"},
 	{"unknown key with a near one", []edit{{setting, "licence:", "license:"}},
 		"course.yaml:5:1: error: `license` is not a key that is known here (unknown-key)\n" +
-			"    Did you mean `licence`? The keys are: title, description, language, law, measures, licence, published-at, studio, cones, sections, bodies, scales, working, units.\n"},
+			"    Did you mean `licence`? The keys are: title, description, language, law, measures, licence, published-at, studio, cones, sections, bodies, scales, working, asked-first, units.\n"},
 	{"unknown key with none near", []edit{{setting, "licence:", "colophon:"}},
 		"course.yaml:5:1: error: `colophon` is not a key that is known here (unknown-key)\n" +
-			"    The keys are: title, description, language, law, measures, licence, published-at, studio, cones, sections, bodies, scales, working, units.\n"},
+			"    The keys are: title, description, language, law, measures, licence, published-at, studio, cones, sections, bodies, scales, working, asked-first, units.\n"},
 	{"unknown key for where it is published", []edit{{setting, "published-at:", "site:"}},
 		"course.yaml:6:1: error: `site` is not a key that is known here (unknown-key)\n" +
-			"    The keys are: title, description, language, law, measures, licence, published-at, studio, cones, sections, bodies, scales, working, units.\n"},
+			"    The keys are: title, description, language, law, measures, licence, published-at, studio, cones, sections, bodies, scales, working, asked-first, units.\n"},
 	{"unknown law", []edit{{setting, "licence:", "law: UK\nlicence:"}},
 		"course.yaml:5:6: error: `law` cannot be `UK` (value-form)\n" +
 			"    Write one of: US, EU, GB, AU.\n"},
@@ -178,9 +178,9 @@ var findingTests = []findingCase{
 			"    Write a line such as `lessons: [mix-a-slip]`.\n"},
 	{"stray files", []edit{{"notes.txt", "", "x"}, {"glosary.yaml", "", "x"}, {"units/readme.md", "", "x"}, {"units/slip/jar.png", "", "x"}, {".DS_Store", "", "x"}, {"units/slip/.mix.md.swp", "", "x"}},
 		"glosary.yaml:1:1: warning: nothing in the handbook reads this (stray-file)\n" +
-			"    Did you mean `glossary.yaml`? Rename it, or move it out of the content folder. Read are: course.yaml, home.md, style.md, hazards.yaml, decoration.yaml, glossary.yaml, units, pictures, materials, recipes, tiles.csv, leach.csv, classes.yaml.\n" +
+			"    Did you mean `glossary.yaml`? Rename it, or move it out of the content folder. Read are: course.yaml, home.md, style.md, hazards.yaml, decoration.yaml, glossary.yaml, faults.yaml, units, pictures, materials, recipes, tiles.csv, leach.csv, classes.yaml.\n" +
 			"notes.txt:1:1: warning: nothing in the handbook reads this (stray-file)\n" +
-			"    Rename it, or move it out of the content folder. Read are: course.yaml, home.md, style.md, hazards.yaml, decoration.yaml, glossary.yaml, units, pictures, materials, recipes, tiles.csv, leach.csv, classes.yaml.\n" +
+			"    Rename it, or move it out of the content folder. Read are: course.yaml, home.md, style.md, hazards.yaml, decoration.yaml, glossary.yaml, faults.yaml, units, pictures, materials, recipes, tiles.csv, leach.csv, classes.yaml.\n" +
 			"units/readme.md:1:1: warning: nothing in the handbook reads this (stray-file)\n" +
 			"    Put it into a unit's folder, or move it out of units/.\n" +
 			"units/slip/jar.png:1:1: warning: nothing in the handbook reads this (stray-file)\n" +

@@ -53,7 +53,7 @@ const (
 )
 
 func TestFindings(t *testing.T) {
-	for _, tt := range slices.Concat(findingTests, tableTests, hazardTests, baseTests, registerTests, sessionTests, leachTests) {
+	for _, tt := range slices.Concat(findingTests, tableTests, hazardTests, baseTests, registerTests, sessionTests, leachTests, faultTests) {
 		t.Run(tt.name, func(t *testing.T) {
 			files := coursetest.Small()
 			for _, e := range tt.edits {

@@ -35,24 +35,24 @@ func (l *loader) glossary() {
 		}
 	}
 	for i := range l.course.Glossary {
-		l.course.Glossary[i].See = readSee(l.course.Glossary[i].ID, sees[i], ids)
+		l.course.Glossary[i].See = readOthers("see", "term", l.course.Glossary[i].ID, sees[i], ids)
 	}
 }
 
-// readSee reads the ids of the other terms that a term speaks of.
-func readSee(id string, items []source.Value, ids unique) []string {
-	var see []string
+// readOthers reads the ids of others of the same kind that an entry names under a key.
+func readOthers(key, kind, id string, items []source.Value, ids unique) []string {
+	var others []string
 	for _, item := range items {
 		other := item.Text()
 		switch _, known := ids[other]; {
 		case other == "":
 		case other == id:
-			item.Report(finding.UnknownName, fmt.Sprintf("`see` of `%s` names itself", id), "Name another term, or take this out.")
+			item.Report(finding.UnknownName, fmt.Sprintf("`%s` of `%s` names itself", key, id), fmt.Sprintf("Name another %s, or take this out.", kind))
 		case !known:
-			item.Report(finding.UnknownName, fmt.Sprintf("no term has the id `%s`", other), source.Meant(other, ids.sorted())+"Name the id of a term in this file.")
+			item.Report(finding.UnknownName, fmt.Sprintf("no %s has the id `%s`", kind, other), source.Meant(other, ids.sorted())+fmt.Sprintf("Name the id of a %s in this file.", kind))
 		default:
-			see = append(see, other)
+			others = append(others, other)
 		}
 	}
-	return see
+	return others
 }

@@ -22,6 +22,7 @@ import (
 //	tiles.csv        tile.go
 //	leach.csv        leach.go
 //	pictures/        picture.go, photo.go, drawing.go
+//	faults.yaml      fault.go
 //	home.md units/   units.go, and the opening block of each page in head.go
 //	classes.yaml     session.go
 //
@@ -53,6 +54,7 @@ func (r *Reader) Load(fsys fs.FS) (*Course, finding.List) {
 	l.materials()
 	l.recipes()
 	l.pictures()
+	l.faults()
 	l.tiles()
 	l.leach()
 	l.pages(units, known)
@@ -67,7 +69,7 @@ func (r *Reader) Load(fsys fs.FS) (*Course, finding.List) {
 }
 
 // topLevel is what stands in a content folder.
-var topLevel = []string{settingsFile, homeFile, styleFile, hazardsFile, tableFile, glossaryFile, unitsFolder, picturesFolder, materialsFolder, recipesFolder, tilesFile, leachFile, classesFile}
+var topLevel = []string{settingsFile, homeFile, styleFile, hazardsFile, tableFile, glossaryFile, faultsFile, unitsFolder, picturesFolder, materialsFolder, recipesFolder, tilesFile, leachFile, classesFile}
 
 // strays warns of files in the content folder that nothing reads. Names that
 // start with a dot are somebody else's.

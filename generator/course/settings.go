@@ -19,7 +19,7 @@ func (l *loader) settings() (units []named, ok bool) {
 	if root.Absent() {
 		return nil, false
 	}
-	f := root.Fields("title", "description", "language", "law", "measures", "licence", "published-at", "studio", "cones", "sections", "bodies", "scales", "working", "units")
+	f := root.Fields("title", "description", "language", "law", "measures", "licence", "published-at", "studio", "cones", "sections", "bodies", "scales", "working", "asked-first", "units")
 	c := l.course
 	c.Title = f.Need("title", "title: Decorating with slip").Text()
 	c.Description = f.Get("description").Text()
@@ -37,6 +37,7 @@ func (l *loader) settings() (units []named, ok bool) {
 	readSections(f.Get("sections").Fields("look", "wrong"), c)
 	c.Bodies = readBodies(f.Get("bodies"))
 	c.Scales, c.Working = readScales(f.Get("scales")), readWorking(f.Get("working"))
+	c.AskedFirst = readAskedFirst(f.Get("asked-first"))
 	list := f.Need("units", "units: [slip]")
 	return readNames(list), list.IsList()
 }
@@ -51,6 +52,19 @@ func readSections(f source.Fields, c *Course) {
 	if wrong := f.Get("wrong").Text(); wrong != "" {
 		c.Sections.Wrong = wrong
 	}
+}
+
+// readAskedFirst reads the questions that stand first among the quick answers, as the
+// lessons ask them. Whether one does is known when the lessons were read.
+func readAskedFirst(v source.Value) []Asked {
+	var all []Asked
+	seen := unique{}
+	for _, item := range v.List() {
+		if words := item.Text(); seen.add(item, words) {
+			all = append(all, Asked{words, item.Spot()})
+		}
+	}
+	return all
 }
 
 const courseHelp = "A course needs course.yaml (with title, language, studio and units), home.md, decoration.yaml, and a folder units/NAME with a unit.md for each unit."

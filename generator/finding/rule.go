@@ -110,6 +110,8 @@ var (
 	TradeWord      = rule("trade-word", Warning, "Every word of the trade that a lesson uses is in the glossary.")
 	TwoSpellings   = rule("two-spellings", Warning, "A handbook in en-GB, en-AU, en-NZ, en-IE or en-ZA has no American spelling, and one in en-US no British.")
 	TermLink       = rule("term-link", Warning, "A word of the glossary is linked to it, or to the state that it names, in the first lesson that uses it.")
+	AskedFirst     = rule("asked-first", Warning, "Every question that course.yaml puts first among the quick answers is asked in a lesson.")
+	FaultUnused    = rule("fault-unused", Warning, "Every fault of faults.yaml is named by what goes wrong in some lesson.")
 	TermUnused     = rule("term-unused", Warning, "Every term of the glossary is linked from a page or named by another term.")
 	UnshownPicture = rule("unshown-picture", Warning, "Every file of the pictures folder is shown on some page.")
 )

@@ -19,7 +19,7 @@ import (
 var scheme = regexp.MustCompile(`^([A-Za-z][A-Za-z0-9+.-]*):`)
 
 // What may be written as an address, for the sentence under a finding.
-const linkHelp = "Write the path to a .md page, #heading, glossary:id, state:id, material:id, recipe:id, tile:code, calculator:name, calculator:name?input=value, or an address that begins with https:, http: or mailto:."
+const linkHelp = "Write the path to a .md page, #heading, glossary:id, state:id, material:id, recipe:id, tile:code, fault:id, calculator:name, calculator:name?input=value, or an address that begins with https:, http: or mailto:."
 
 // checkLinks notes what links refer to within the handbook, and reports what can
 // be no address whatever pages there are.
@@ -84,11 +84,12 @@ const (
 	recipeScheme     = "recipe"
 	tileScheme       = "tile"
 	leachScheme      = "leach"
+	faultScheme      = "fault"
 )
 
 // isMade reports whether a scheme leads to what no Markdown file holds.
 func isMade(scheme string) bool {
-	return slices.Contains([]string{glossaryScheme, stateScheme, calculatorScheme, materialScheme, recipeScheme, tileScheme, leachScheme}, scheme)
+	return slices.Contains([]string{glossaryScheme, stateScheme, calculatorScheme, materialScheme, recipeScheme, tileScheme, leachScheme, faultScheme}, scheme)
 }
 
 // reference returns what an address as written refers to within the handbook;

@@ -6,6 +6,8 @@ import (
 	"strings"
 	"testing"
 
+	"golang.org/x/net/html"
+
 	"slipbook/generator/address"
 	"slipbook/generator/course"
 	"slipbook/generator/course/coursetest"
@@ -60,24 +62,71 @@ func TestQuickAnswers(t *testing.T) {
 	}
 }
 
+// TestWhatIsAskedMostComesFirst wants the questions that the course puts first under a
+// heading of their own, and once.
+func TestWhatIsAskedMostComesFirst(t *testing.T) {
+	c := gatheredCourse(t)
+	last := c.Units[len(c.Units)-1].Lessons[0]
+	last.Source = append(bytes.Clone(last.Source), "\n```asked Which one?\nThe *blue* one.\n```\n"...)
+	c.AskedFirst = []course.Asked{{Words: "Which one?"}, {Words: "Nobody asks this"}}
+	root := pageOf(t, printed(t, c), "answers.html")
+	var said []string
+	for _, n := range elements(root, func(n *html.Node) bool { return n.Data == "h2" || n.Data == "summary" }) {
+		said = append(said, text(n))
+	}
+	if want := []string{"What is asked most", "Which one?", "Slip", "Can I mix *two*?"}; !slices.Equal(said, want) {
+		t.Errorf("%q, want %q", said, want)
+	}
+}
+
+// TestFaultsAreGathered wants what a lesson says beside any list to be told under its
+// name, and no row of the decoration table: those stand on the pages of states and
+// media.
 func TestFaultsAreGathered(t *testing.T) {
 	root := pageOf(t, printed(t, gatheredCourse(t)), "faults.html")
-	rows := elements(root, called("tr"))
-	first := text(rows[1])
-	if want := "It peelsToo dry. See above. Mix a slip"; first != want {
-		t.Errorf("%q, want %q", first, want)
+	all := elements(root, classed("fault"))
+	if len(all) != 1 {
+		t.Fatalf("%d faults", len(all))
 	}
-	if got, want := linksOf(rows[1]), []string{"glossary.html#bisque", "slip/mix.html#weigh-first", "slip/mix.html"}; !slices.Equal(got, want) {
+	if want := "Mix a slip It peelsToo dry. See above."; text(all[0]) != want {
+		t.Errorf("%q, want %q", text(all[0]), want)
+	}
+	if got, want := linksOf(all[0]), []string{"slip/mix.html", "glossary.html#bisque", "slip/mix.html#weigh-first"}; !slices.Equal(got, want) {
 		t.Errorf("links %q, want %q", got, want)
 	}
-	c := small(t)
 	said := text(root)
-	for _, m := range c.Decoration.Media {
+	for _, m := range small(t).Decoration.Media {
 		for _, pair := range m.On {
-			if !strings.Contains(said, strings.TrimSuffix(pair.Fault, ".")) {
-				t.Errorf("%s: the fault %q is missing", m.ID, pair.Fault)
+			if pair.Fault != "" && strings.Contains(said, strings.TrimSuffix(pair.Fault, ".")) {
+				t.Errorf("%s: the table's row %q stands here", m.ID, pair.Fault)
 			}
 		}
+	}
+}
+
+// TestLessonsLeadToTheListOfFaults wants the link in a lesson's term to lead to where the
+// fault is told, the page of the medium to name it, and its picture to be published.
+func TestLessonsLeadToTheListOfFaults(t *testing.T) {
+	c := gatheredCourse(t)
+	c.Faults = []*course.Fault{{ID: "peels", Sees: "It peels", When: "wet", Picture: "pictures/peel.jpg", Alt: "A coat.", Looks: "Flakes."}}
+	c.Pictures["pictures/peel.jpg"] = course.Whole("pictures/peel.jpg", 1, 1, []byte("photo"))
+	for _, u := range c.Units {
+		for _, l := range u.Lessons {
+			l.Source = bytes.Replace(l.Source, []byte("It [peels](glossary:bisque)"), []byte("[It peels](fault:peels)"), 1)
+		}
+	}
+	e := printed(t, c)
+	if links := linksOf(pageOf(t, e, "slip/mix.html")); !slices.Contains(links, "../faults.html#peels") {
+		t.Errorf("the lesson leads to %q", links)
+	}
+	if links := linksOf(pageOf(t, e, "media/coloured-slip.html")); !slices.Contains(links, "../faults.html#peels") {
+		t.Errorf("the medium leads to %q", links)
+	}
+	if all := elements(pageOf(t, e, "faults.html"), called("img")); len(all) != 1 || e[attribute(all[0], "src")] == nil {
+		t.Error("the picture of the fault is not published")
+	}
+	if all := elements(pageOf(t, e, address.Book), func(n *html.Node) bool { return attribute(n, "id") == "page.faults.peels" }); len(all) != 1 {
+		t.Errorf("the book has the fault %d times", len(all))
 	}
 }
 

@@ -7,7 +7,7 @@ import (
 )
 
 // shownPictures returns the files of the pictures that pages show beside their
-// words, by address. Drawings are part of their pages already. What stands in notes
+// words, and of those that show what goes wrong, by address. Drawings are part of their pages already. What stands in notes
 // for teaching alone is no part of a students' copy: whoever guessed its address
 // would find it.
 func (i *impression) shownPictures() map[string]course.PictureFile {
@@ -28,7 +28,13 @@ func (i *impression) shownPictures() map[string]course.PictureFile {
 			}
 		}
 	}
-	for _, picture := range i.register.Pictures() {
+	shown := i.register.Pictures()
+	for _, f := range i.course.Faults {
+		if picture := i.course.Pictures[f.Picture]; picture != nil {
+			shown = append(shown, picture)
+		}
+	}
+	for _, picture := range shown {
 		for _, f := range picture.Files {
 			files[address.OfPicture(picture, f)] = f
 		}

@@ -140,8 +140,8 @@ func (r *rules) checkOpening(page *course.Page) finding.List {
 	return c.text.Found
 }
 
-// checkPictures warns of files in the pictures folder that no page and no test tile
-// shows.
+// checkPictures warns of files in the pictures folder that no page, no test tile and no
+// fault shows.
 func checkPictures(c *course.Course, pages []*Page) finding.List {
 	shown := make(map[*course.Picture]bool)
 	for _, p := range pages {
@@ -151,6 +151,9 @@ func checkPictures(c *course.Course, pages []*Page) finding.List {
 	}
 	for _, t := range c.Tiles {
 		shown[c.Pictures[t.Before]], shown[c.Pictures[t.After]] = true, true
+	}
+	for _, f := range c.Faults {
+		shown[c.Pictures[f.Picture]] = true
 	}
 	var all finding.List
 	for _, path := range slices.Sorted(maps.Keys(c.Pictures)) {

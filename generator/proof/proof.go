@@ -74,6 +74,8 @@ func (r *Reader) Read(c *course.Course, loading finding.List) (*Reading, finding
 	if !all.Stop() { // what is wrong may be the very place that would show it
 		all = append(all, checkPictures(c, reading.Pages)...)
 		all = append(all, rules.terms.checkUnused(reading.Pages)...)
+		all = append(all, checkFaults(reading)...)
+		all = append(all, checkAsked(reading)...)
 	}
 	all.Sort()
 	return reading, all
@@ -101,6 +103,3 @@ func (r *Reader) readPages(rules *rules, c *course.Course) (*Reading, finding.Li
 
 // Looks returns what a page says to look for.
 func (r *Reading) Looks(p *Page) []*markup.Span { return looks(p.Document, r.Course.Sections) }
-
-// Faults returns what a page says goes wrong.
-func (r *Reading) Faults(p *Page) []markup.Pair { return faults(p.Document, r.Course.Sections) }

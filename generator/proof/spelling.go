@@ -300,6 +300,7 @@ func (s *spelling) checkText(text string, find func(fault, do string)) {
 // The files whose texts are checked without their places.
 const (
 	glossaryFile   = "glossary.yaml"
+	faultsFile     = "faults.yaml"
 	hazardsFile    = "hazards.yaml"
 	decorationFile = "decoration.yaml"
 )
@@ -326,6 +327,9 @@ func (s *spelling) checkTables(c *course.Course) finding.List {
 	}
 	for _, t := range c.Glossary {
 		check(glossaryFile, t.ID, t.Word, t.Means)
+	}
+	for _, f := range c.Faults {
+		check(faultsFile, f.ID, f.Sees, f.Alt, f.Looks)
 	}
 	if d := c.Decoration; d != nil {
 		checkHazards(d, func(entry string, texts ...string) { check(hazardsFile, entry, texts...) })

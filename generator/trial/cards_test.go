@@ -11,7 +11,7 @@ import (
 )
 
 // smallest is the smallest type that a card may be printed in, in points.
-const smallest = 6
+const smallest = 8
 
 // onCard returns the pieces of text on a card.
 const onCard = `[...document.querySelectorAll("h1, .card :is(h2, h3, p, li, dt, dd, th, td)")].filter(e => e.checkVisibility()

@@ -2,6 +2,7 @@ package gathered
 
 import (
 	"html/template"
+	"slices"
 	"strconv"
 
 	"slipbook/generator/address"
@@ -20,9 +21,9 @@ type answersView struct {
 	Further []imprint.Link // other pages of it, where it does not fit one
 }
 
-// answersPart is what is asked in one unit.
+// answersPart is what is asked most, or in one unit.
 type answersPart struct {
-	Unit    imprint.Link
+	Of      imprint.Link // the unit; of what is asked most without an address
 	Answers []answerView
 }
 
@@ -34,25 +35,25 @@ type answerView struct {
 	Lesson imprint.Link // the place in the lesson
 }
 
+// askedPart is what a part of the page is gathered from.
+type askedPart struct {
+	unit  *course.Unit // nil where it is asked most
+	asked []proof.Asked
+}
+
 // Answers is the page of quick answers, or nothing while no lesson has
 // any.
 func (r *Gathered) Answers() []imprint.Sheet {
-	var asking []*course.Unit
-	for _, u := range r.reading.Course.Units {
-		if len(r.askedIn(u)) > 0 {
-			asking = append(asking, u)
-		}
-	}
-	return gathering[*course.Unit]{
-		address: address.Answers, title: r.Say("answers"), description: r.Say("answers-description"), parts: asking,
-		size: func(u *course.Unit) int {
+	return gathering[askedPart]{
+		address: address.Answers, title: r.Say("answers"), description: r.Say("answers-description"), parts: r.askedParts(),
+		size: func(p askedPart) int {
 			size := 0
-			for _, a := range r.askedIn(u) {
-				size += aroundAnswer + setting.Size(a.page, a.block.Pieces)
+			for _, a := range p.asked {
+				size += aroundAnswer + setting.Size(a.Page, a.Block.Pieces)
 			}
 			return size
 		},
-		name: unitName,
+		name: r.askedName,
 		view: r.answers,
 	}.sheets()
 }
@@ -60,22 +61,31 @@ func (r *Gathered) Answers() []imprint.Sheet {
 // aroundAnswer is how many bytes an answer is thought to take beside its words.
 const aroundAnswer = 450
 
-// askedBlock is something that students ask, in its lesson.
-type askedBlock struct {
-	page  *proof.Page
-	block *markup.Block
+// askedParts lists the parts that hold something: what the course puts first, then the
+// rest by unit.
+func (r *Gathered) askedParts() []askedPart {
+	first, rest := r.reading.Asked()
+	first = slices.DeleteFunc(first, func(a proof.Asked) bool { return a.Block == nil })
+	var parts []askedPart
+	if len(first) > 0 {
+		parts = append(parts, askedPart{asked: first})
+	}
+	for _, a := range rest {
+		if last := len(parts) - 1; last < 0 || parts[last].unit != a.Page.Unit {
+			parts = append(parts, askedPart{unit: a.Page.Unit})
+		}
+		last := &parts[len(parts)-1]
+		last.asked = append(last.asked, a)
+	}
+	return parts
 }
 
-// askedIn lists what is asked in the lessons of a unit.
-func (r *Gathered) askedIn(u *course.Unit) []askedBlock {
-	var all []askedBlock
-	for _, lesson := range u.Lessons {
-		page := r.documents[lesson]
-		for _, b := range page.Document.Named(markup.AskedBlock) {
-			all = append(all, askedBlock{page, b})
-		}
+// askedName returns what a part is called.
+func (r *Gathered) askedName(p askedPart) string {
+	if p.unit == nil {
+		return r.Say("answers-first")
 	}
-	return all
+	return unitName(p.unit)
 }
 
 // unitName returns the title of a unit; empty where it has no page.
@@ -86,28 +96,34 @@ func unitName(u *course.Unit) string {
 	return u.Page.Head.Title
 }
 
-// answers makes the view of a page with what is asked in some units.
-func (r *Gathered) answers(at imprint.Place, g gatheredPage, units []*course.Unit) (imprint.PageView, error) {
+// answers makes the view of a page with some of the parts.
+func (r *Gathered) answers(at imprint.Place, g gatheredPage, parts []askedPart) (imprint.PageView, error) {
 	v := answersView{
 		Framed:  imprint.Framed{Shell: r.Shell(at, imprint.About{Kind: "answers", Title: g.title, Description: g.description, Gathered: true})},
 		Further: g.links(at),
 	}
 	number := 0
-	for _, u := range units {
-		part := answersPart{}
-		if u.Page != nil {
-			part.Unit = imprint.LinkTo(at, u.Page)
+	for _, p := range parts {
+		part := answersPart{Of: imprint.Link{Title: r.askedName(p)}}
+		if p.unit != nil && p.unit.Page != nil {
+			part.Of = imprint.LinkTo(at, p.unit.Page)
 		}
-		for _, a := range r.askedIn(u) {
+		for _, a := range p.asked {
 			number++
-			body, err := r.setter.Apart(a.page, a.block.Pieces, at)
+			answer, err := r.answer(a, number, at)
 			if err != nil {
 				return nil, err
 			}
-			told := imprint.Link{Title: a.page.Head.Title, Address: at.To(a.page.Address + "#" + address.Asked(a.block.Number))}
-			part.Answers = append(part.Answers, answerView{at.ID("answer." + strconv.Itoa(number)), markup.Bind(a.block.Words), body, told})
+			part.Answers = append(part.Answers, answer)
 		}
 		v.Parts = append(v.Parts, part)
 	}
 	return v, nil
+}
+
+// answer sets one question with its answer, the number-th on its page.
+func (r *Gathered) answer(a proof.Asked, number int, at imprint.Place) (answerView, error) {
+	body, err := r.setter.Apart(a.Page, a.Block.Pieces, at)
+	told := imprint.Link{Title: a.Page.Head.Title, Address: at.To(a.Page.Address + "#" + address.Asked(a.Block.Number))}
+	return answerView{at.ID("answer." + strconv.Itoa(number)), markup.Bind(a.Block.Words), body, told}, err
 }

@@ -18,18 +18,19 @@ import (
 // it comes from the decoration table and from the lessons, so that a card can
 // never say anything else than they do.
 
-// perLesson is how many of the things to look for, and of those that go wrong,
-// a card takes from a lesson: the first, since a card is one page. The rest
-// stands in the lesson.
-const perLesson = 2
+// perLesson is how many of the things to look for, and of those that go wrong, a card
+// takes from a lesson: the first, and as many as leave it one page in type that is read
+// at arm's length. The rest stands in the lesson, to which the card sends its reader.
+var perLesson = []struct{ looks, faults int }{{2, 2}, {1, 2}, {1, 1}, {0, 1}}
 
 // cardView is the card of one medium.
 type cardView struct {
 	imprint.Framed
 	Cards   string // address of the course's card
 	About   string
-	Safety  care.Care // of the medium in every state
-	Some    care.Care // what comes to it in some states and ways of working
+	Safety  care.Care     // of the medium in every state
+	Some    care.Care     // what comes to it in some states and ways of working, the foremost
+	More    *imprint.Link // where the rest of that is told; nil where there is none
 	States  []table.Line
 	Mixed   string    // address of what the studio mixes of it
 	Mixing  care.Care // of weighing and mixing that, in the form care.Mixing
@@ -40,6 +41,7 @@ type cardView struct {
 	Looks   []looksView
 	Faults  []faultView
 	Lessons []imprint.Link
+	Left    bool   // whether the lessons say more than the card has room for
 	Size    string // the class of the printed type
 }
 
@@ -49,17 +51,27 @@ type looksView struct {
 	Looks  []template.HTML
 }
 
-// Cards are the cards of the media, or nothing while the course has no table.
+// Cards are the cards of the media of which there is something to say, or nothing while
+// the course has no table.
 func (r *Gathered) Cards() []imprint.Sheet {
 	if len(r.Decoration.States) == 0 {
 		return nil
 	}
 	var sheets []imprint.Sheet
 	for _, m := range r.Decoration.Media {
+		if !r.hasCard(m) {
+			continue
+		}
 		sheets = append(sheets, imprint.Sheet{Address: address.Card(m.ID), Title: r.Say("card-title", m.Name), Description: r.Say("card-description", m.Name),
 			View: func(at imprint.Place) (imprint.PageView, error) { return r.card(m, at) }})
 	}
 	return sheets
+}
+
+// hasCard reports whether there is something to say on the card of a medium: a caution,
+// or a lesson.
+func (r *Gathered) hasCard(m course.Medium) bool {
+	return r.Care(imprint.Place{}, append(r.someCare(m), m.Care)...).Any() || len(r.lessonsOf(m.ID)) > 0
 }
 
 // card makes the card of a medium.
@@ -70,13 +82,16 @@ func (r *Gathered) card(m course.Medium, at imprint.Place) (imprint.PageView, er
 		About:  m.About,
 
 		Safety: r.Care(at, m.Care),
-		Some:   r.Besides(r.Care(at, r.someCare(m)...), m.Care),
 		Mixed:  r.MixedHere(m.ID, at),
 		Mixing: r.MixingCare(m.ID),
 		Plan:   r.cardPlan(m),
 		Ways:   r.cardWays(m, at),
 	}
 	v.Shell.Strip = nil
+	some, more := r.cardSome(m, at)
+	if v.Some = some; more {
+		v.More = &imprint.Link{Title: m.Name, Address: at.To(address.Medium(m.ID))}
+	}
 	for _, s := range r.Decoration.States {
 		v.States = append(v.States, table.Named(r.Cell(r.MediumIn(m, s, at), m.Care), s.Name))
 		if s.ID == m.Best {
@@ -85,19 +100,46 @@ func (r *Gathered) card(m course.Medium, at imprint.Place) (imprint.PageView, er
 	}
 	for _, page := range r.lessonsOf(m.ID) {
 		v.Lessons = append(v.Lessons, imprint.LinkTo(at, page))
-		if err := v.take(r, r.documents[page], at); err != nil {
-			return nil, err
+	}
+	v, err := r.filled(v, m, at)
+	v.Size = cardSize(r.Print.Card, v.letters())
+	return v, err
+}
+
+// filled takes from the lessons about a medium as much as a card has room for: of each
+// the same, or else something from as many as fit.
+func (r *Gathered) filled(v cardView, m course.Medium, at imprint.Place) (cardView, error) {
+	lessons := r.lessonsOf(m.ID)
+	take := func(into *cardView, page *course.Page, looks, faults int) error {
+		return into.take(r, r.documents[page], at, looks, faults)
+	}
+	for _, most := range perLesson {
+		full := v
+		for _, page := range lessons {
+			if err := take(&full, page, most.looks, most.faults); err != nil {
+				return v, err
+			}
+		}
+		if cardFits(r.Print.Card, full.letters()) {
+			return full, nil
 		}
 	}
-	v.Size = cardSize(r.Print.Card, v.letters())
+	v.Left = len(lessons) > 0
+	for _, page := range lessons {
+		more := v
+		if err := take(&more, page, 0, 1); err != nil || !cardFits(r.Print.Card, more.letters()) {
+			return v, err
+		}
+		v = more
+	}
 	return v, nil
 }
 
-// take adds what a lesson says to a card.
-func (v *cardView) take(r *Gathered, page *proof.Page, at imprint.Place) error {
+// take adds the first of what a lesson says to a card.
+func (v *cardView) take(r *Gathered, page *proof.Page, at imprint.Place, mostLooks, mostFaults int) error {
 	looks := looksView{Lesson: imprint.LinkTo(at, page.Page)}
 	all := r.reading.Looks(page)
-	for _, look := range all[:min(perLesson, len(all))] {
+	for _, look := range all[:min(mostLooks, len(all))] {
 		told, err := r.setter.Apart(page, page.Document.In(look), at)
 		if err != nil {
 			return err
@@ -108,8 +150,16 @@ func (v *cardView) take(r *Gathered, page *proof.Page, at imprint.Place) error {
 		v.Looks = append(v.Looks, looks)
 	}
 	faults, err := r.faultsOf(page, at)
-	v.Faults = append(v.Faults, faults[:min(perLesson, len(faults))]...)
+	v.Faults = append(v.Faults, faults[:min(mostFaults, len(faults))]...)
+	v.Left = v.Left || len(all) > mostLooks || len(faults) > mostFaults
 	return err
+}
+
+// cardSome is what comes to a medium in some states and ways of working: beside its own
+// hazards the foremost, and whether there are more.
+func (r *Gathered) cardSome(m course.Medium, at imprint.Place) (care.Care, bool) {
+	rows := r.someCare(m)
+	return foremost(r.Besides(r.Care(at, rows...), m.Care), rows, mostCautions-len(r.Care(at, m.Care).Hazards))
 }
 
 // cardWays lists the ways of working a medium in its best state.
@@ -178,6 +228,9 @@ func (v cardView) letters() []int {
 	all := append(headings(10), theme.Letters(v.About), theme.Letters(v.Tell))
 	all = append(all, v.Safety.Letters()...)
 	all = append(all, v.Some.Letters()...)
+	if v.More != nil {
+		all = append(all, theme.Letters(v.More.Title)+10)
+	}
 	for _, l := range append(v.States, v.Ways...) {
 		all = append(all, theme.Letters(l.Name+l.Short)+12+l.Safety.MarkLetters())
 	}
@@ -194,5 +247,5 @@ func (v cardView) letters() []int {
 	for _, f := range v.Faults {
 		all = append(all, theme.Letters(string(f.Seen+f.Means))+3)
 	}
-	return append(all, runs(v.Lessons), theme.Letters(v.Mixing.Says))
+	return append(all, 60, runs(v.Lessons), theme.Letters(v.Mixing.Says))
 }

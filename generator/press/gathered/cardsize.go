@@ -11,13 +11,22 @@ import (
 // of its own, are one sheet of two columns, A4 or US Letter, whatever the course
 // holds: the more there is, the smaller the type.
 func cardSize(p theme.CardPrint, letters []int) string {
-	return theme.Largest(p.Sizes, func(points float64) bool {
-		lines, fit := 0.0, p.Column/(p.Letter*points)
-		for _, n := range letters {
-			lines += p.Between + float64(1+int(float64(max(0, n-1))/fit))
-		}
-		return lines*points*p.Leading <= 2*p.Height
-	})
+	return theme.Largest(p.Sizes, func(points float64) bool { return fitsCard(p, letters, points) })
+}
+
+// cardFits reports whether pieces of text are one sheet in the smallest type that a card
+// is set in.
+func cardFits(p theme.CardPrint, letters []int) bool {
+	return fitsCard(p, letters, p.Sizes[len(p.Sizes)-1].Points)
+}
+
+// fitsCard reports whether they are one sheet in a type of so many points.
+func fitsCard(p theme.CardPrint, letters []int, points float64) bool {
+	lines, fit := 0.0, p.Column/(p.Letter*points)
+	for _, n := range letters {
+		lines += p.Between + float64(1+int(float64(max(0, n-1))/fit))
+	}
+	return lines*points*p.Leading <= 2*p.Height
 }
 
 // headings is what the headings of a card take, in letters a heading: each as

@@ -17,10 +17,12 @@ type courseCardView struct {
 	imprint.Framed
 	States []cardState
 	Rows   []cardRow
-	Safety care.Care // all hazards of media and ways of working
+	Safety care.Care // the foremost hazards of media and ways of working
+	More   bool      // whether there are others
 	Cones  course.HouseCones
 	Bodies []course.Body
 	Units  []imprint.UnitEntry
+	Brief  bool           // without the lessons, for which there is no room
 	Cards  []imprint.Link // of the media
 	Size   string         // the class of the printed type
 }
@@ -72,21 +74,30 @@ func (r *Gathered) courseCard(at imprint.Place) (imprint.PageView, error) {
 			row.Cells = append(row.Cells, cell)
 		}
 		v.Rows = append(v.Rows, row)
-		v.Cards = append(v.Cards, imprint.Link{Title: m.Name, Address: at.To(address.Card(m.ID))})
+		if card := r.frame.WhereThere(at, address.Card(m.ID)); card != "" {
+			v.Cards = append(v.Cards, imprint.Link{Title: m.Name, Address: card})
+		}
 	}
-	v.Safety = r.courseSafety(at)
+	v.Safety, v.More = r.courseSafety(at)
+	v.Brief = !cardFits(r.Print.Card, v.letters())
 	v.Size = cardSize(r.Print.Card, v.letters())
 	return v, nil
 }
 
-// courseSafety is every hazard of the course: of media, ways of working, steps
-// and firings.
-func (r *Gathered) courseSafety(at imprint.Place) care.Care {
+// courseSafety is the foremost hazards of the course, and whether there are others.
+func (r *Gathered) courseSafety(at imprint.Place) (care.Care, bool) {
+	rows := r.courseRows()
+	return foremost(r.Care(at, rows...), rows, mostCautions)
+}
+
+// courseRows is what the table says of the safety of media, ways of working, steps and
+// firings.
+func (r *Gathered) courseRows() []course.Care {
 	rows := append(r.Cares(), r.Decoration.Firing.Care)
 	for _, t := range r.Decoration.Transitions {
 		rows = append(rows, t.Care)
 	}
-	return r.Care(at, rows...)
+	return rows
 }
 
 // letters counts what stands on the course's card, piece by piece.
@@ -103,6 +114,10 @@ func (v courseCardView) letters() []int {
 		all = append(all, bodyLetters(b))
 	}
 	for _, u := range v.Units {
+		if v.Brief {
+			all = append(all, theme.Letters(u.Unit.Title))
+			continue
+		}
 		letters := 0
 		for _, l := range u.Lessons {
 			letters += theme.Letters(l.Lesson.Title) + 3

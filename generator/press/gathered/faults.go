@@ -7,35 +7,58 @@ import (
 
 	"slipbook/generator/address"
 	"slipbook/generator/course"
+	"slipbook/generator/markup"
 	"slipbook/generator/press/care"
 	"slipbook/generator/press/imprint"
 	"slipbook/generator/press/setting"
 	"slipbook/generator/proof"
 )
 
-// faultsView is the page of all that goes wrong: medium by medium what a
-// student sees, why, and what then. It is gathered from the lessons and from
-// the decoration table, so that nothing is written twice.
+// faultsView is the page of all that goes wrong, by what a student sees and when:
+// the course's list of it, and under each entry why and what then as the lessons
+// say it, so that nothing is written twice. Last comes what lessons tell beside
+// that list.
 type faultsView struct {
 	imprint.Framed
 	Parts   []faultsPart
 	Further []imprint.Link // other pages of it, where it does not fit one
 }
 
-// faultsPart is what goes wrong with one medium, or in the lessons of a unit
-// that are about none.
+// faultsPart is what one sees at one time, or what is on no list.
 type faultsPart struct {
-	ID     string
-	Name   string
-	Of     imprint.Link
-	Safety care.Care // of the medium, or of what the lessons of the unit are about
+	ID, Name string
+	Seen     []seenLink // the faults that follow, to find one by
+	Faults   []seenFault
+	Others   []lessonFaults // on no list, lesson by lesson
+}
+
+// seenLink leads to a fault, with its drawing once more, small.
+type seenLink struct {
+	imprint.Link
+	Drawing       string // the id of the drawing; empty where the picture is none
+	Width, Height int    // of the drawing
+}
+
+// seenFault is a fault of the course's list.
+type seenFault struct {
+	ID, Sees, Looks string
+	Picture         template.HTML
+	Else            []imprint.Link // what looks like it
+	Safety          care.Care      // of what the lessons behind it are about
+	Causes          []faultView
+}
+
+// lessonFaults is what a lesson says beside the list.
+type lessonFaults struct {
+	Lesson imprint.Link
+	Safety care.Care // of what it is about
 	Faults []faultView
 }
 
-// faultView is one thing that goes wrong.
+// faultView is one thing that goes wrong, as a lesson tells it.
 type faultView struct {
-	Seen, Means template.HTML
-	Where       []imprint.Link // the lesson, or the pages of the states
+	Seen, Means template.HTML // Seen is empty where it would say once more what stands above it
+	Lesson      imprint.Link
 }
 
 // Faults is the page of what goes wrong, or nothing while nothing is
@@ -46,177 +69,126 @@ func (r *Gathered) Faults() []imprint.Sheet {
 		size: func(s faultsSource) int { return s.size }, name: faultsSource.name, view: r.faults,
 		found: func(s faultsSource, address string) {
 			r.faultsAt[address] = append(r.faultsAt[address], s)
-			if s.medium != nil {
-				r.frame.FaultsOn[s.medium.ID] = address
+			if s.fault != nil {
+				r.frame.FaultsOn[s.fault.ID] = address
 			}
 		},
 	}.sheets()
 }
 
-// faultsSources lists the parts that say something: the media in the table's order,
-// then the units.
-func (r *Gathered) faultsSources() []faultsSource {
-	var all []faultsSource
-	for n := range r.Decoration.Media {
-		m := &r.Decoration.Media[n]
-		all = append(all, faultsSource{medium: m, lessons: r.lessonsOf(m.ID)})
-	}
-	for _, u := range r.reading.Course.Units {
-		if u.Page == nil {
-			continue
-		}
-		source := faultsSource{unit: u}
-		for _, page := range u.Lessons {
-			if page.Head.Medium == "" {
-				source.lessons = append(source.lessons, page)
-			}
-		}
-		all = append(all, source)
-	}
-	for n := range all {
-		all[n].size = r.faultsSize(all[n])
-	}
-	return slices.DeleteFunc(all, func(s faultsSource) bool { return s.size == 0 })
-}
-
-// aroundFault is how many bytes a fault is thought to take beside its words.
-const aroundFault = 300
-
-// faultsSize is how many bytes a part is thought to take.
-func (r *Gathered) faultsSize(s faultsSource) int {
-	size := 0
-	for _, lesson := range s.lessons {
-		page := r.documents[lesson]
-		for _, pair := range r.reading.Faults(page) {
-			size += aroundFault + setting.Size(page, page.Document.In(pair.Term)) + setting.Size(page, page.Document.In(pair.Means))
-		}
-	}
-	if s.medium != nil {
-		for _, pair := range s.medium.On {
-			if pair.Fault != "" {
-				size += aroundFault + len(pair.Fault) + len(pair.Reason) + len(pair.Remedy)
-			}
-		}
-	}
-	return size
-}
-
-// name returns what a part is called.
-func (s faultsSource) name() string {
-	if s.medium != nil {
-		return s.medium.Name
-	}
-	return unitName(s.unit)
-}
-
-// faultsCare is what the table says of the safety of what a part is about: who
-// reads what then is to be done has not always come by the lesson.
-func (r *Gathered) faultsCare(s faultsSource) []course.Care {
-	if s.medium != nil {
-		return []course.Care{s.medium.Care}
-	}
-	var rows []course.Care
-	for _, lesson := range s.lessons {
-		rows = append(rows, r.lessonCare(r.documents[lesson])...)
-	}
-	return rows
-}
-
-// faults makes the view of a page with some of the parts.
+// faults makes the view of a page with some of it.
 func (r *Gathered) faults(at imprint.Place, g gatheredPage, sources []faultsSource) (imprint.PageView, error) {
 	v := faultsView{
 		Framed:  imprint.Framed{Shell: r.Shell(at, imprint.About{Kind: "faults", Title: g.title, Description: g.description, Gathered: true})},
 		Further: g.links(at),
 	}
 	for _, s := range sources {
-		p := faultsPart{Name: s.name(), Safety: r.Care(at, r.faultsCare(s)...)}
-		told, err := r.lessonFaults(s.lessons, at)
+		if id := at.ID("when." + s.when()); len(v.Parts) == 0 || v.Parts[len(v.Parts)-1].ID != id {
+			v.Parts = append(v.Parts, faultsPart{ID: id, Name: r.seenWhen(s.when())})
+		}
+		part := &v.Parts[len(v.Parts)-1]
+		told, err := r.told(s, at)
 		if err != nil {
 			return nil, err
 		}
-		if p.Faults = told; s.medium != nil {
-			p.ID, p.Of = at.ID(s.medium.ID), imprint.Link{Title: s.medium.Name, Address: at.To(address.Medium(s.medium.ID))}
-			p.Faults = append(p.Faults, r.tableFaults(*s.medium, at)...)
-		} else {
-			p.ID, p.Of = at.ID("unit."+s.unit.ID), imprint.LinkTo(at, s.unit.Page)
+		safety := r.Care(at, r.faultsCare(s)...)
+		if s.fault == nil {
+			part.Others = append(part.Others, lessonFaults{imprint.LinkTo(at, s.said[0].page.Page), safety, told})
+			continue
 		}
-		v.Parts = append(v.Parts, p)
+		part.Seen = append(part.Seen, r.seenLink(s.fault, at))
+		part.Faults = append(part.Faults, r.seenFault(s.fault, safety, told, at))
 	}
 	return v, nil
 }
 
-// lessonsOf lists the lessons about a medium, in reading order.
-func (r *Gathered) lessonsOf(medium string) []*course.Page {
-	var lessons []*course.Page
-	for _, page := range r.reading.Pages {
-		if page.Kind == course.LessonPage && page.Head.Medium == medium {
-			lessons = append(lessons, page.Page)
-		}
+// seenWhen is what the part of a time is called.
+func (r *Gathered) seenWhen(when string) string {
+	switch when {
+	case "wet":
+		return r.Say("faults-wet")
+	case "bisque":
+		return r.Say("faults-bisque")
+	case "glaze":
+		return r.Say("faults-glaze")
 	}
-	return lessons
+	return r.Say("faults-other")
 }
 
-// lessonFaults is what some lessons say goes wrong.
-func (r *Gathered) lessonFaults(lessons []*course.Page, at imprint.Place) ([]faultView, error) {
+// seenFault is a fault of the list as a page tells it.
+func (r *Gathered) seenFault(f *course.Fault, safety care.Care, causes []faultView, at imprint.Place) seenFault {
+	v := seenFault{ID: at.ID(f.ID), Sees: f.Sees, Looks: f.Looks, Safety: safety, Causes: causes}
+	if picture, there := r.reading.Course.Pictures[f.Picture]; there {
+		v.Picture = imprint.NamedPicture(at, drawingID(f, at), picture, f.Alt, setting.PictureSizes)
+	}
+	for _, id := range f.Else {
+		if other, there := r.reading.Course.FindFault(id); there {
+			v.Else = append(v.Else, imprint.Link{Title: other.Sees, Address: at.To(r.FaultAt(id))})
+		}
+	}
+	return v
+}
+
+// drawingID is the id of the drawing of a fault.
+func drawingID(f *course.Fault, at imprint.Place) string { return at.ID("drawing." + f.ID) }
+
+// seenLink leads to a fault on the same page.
+func (r *Gathered) seenLink(f *course.Fault, at imprint.Place) seenLink {
+	l := seenLink{Link: imprint.Link{Title: f.Sees, Address: at.To(r.FaultAt(f.ID))}}
+	if p := r.reading.Course.Pictures[f.Picture]; p != nil && p.SVG != nil {
+		l.Drawing, l.Width, l.Height = drawingID(f, at), p.Width, p.Height
+	}
+	return l
+}
+
+// told sets what lessons say of a source.
+func (r *Gathered) told(s faultsSource, at imprint.Place) ([]faultView, error) {
 	var all []faultView
-	for _, lesson := range lessons {
-		faults, err := r.faultsOf(r.documents[lesson], at)
+	for _, said := range s.said {
+		view, err := r.faultView(said, at)
 		if err != nil {
 			return nil, err
 		}
-		for _, f := range faults {
-			f.Where = []imprint.Link{imprint.LinkTo(at, lesson)}
-			all = append(all, f)
+		if s.fault != nil && strings.EqualFold(strings.TrimSpace(string(view.Seen)), template.HTMLEscapeString(s.fault.Sees)) {
+			view.Seen = ""
 		}
+		all = append(all, view)
 	}
 	return all, nil
 }
 
-// faultsOf is what a lesson says goes wrong, without where.
+// faultView sets what a lesson says. That its term leads to the list is left out: here
+// the reader is on the list, or holds a card.
+func (r *Gathered) faultView(said saidFault, at imprint.Place) (faultView, error) {
+	page := said.page
+	term := slices.DeleteFunc(slices.Clone(page.Document.In(said.Term)), func(p markup.Piece) bool { return page.FaultOf(p) != nil })
+	seen, err := r.setter.Apart(page, term, at)
+	if err != nil {
+		return faultView{}, err
+	}
+	means, err := r.setter.Apart(page, page.Document.In(said.Means), at)
+	return faultView{seen, means, imprint.LinkTo(at, page.Page)}, err
+}
+
+// faultsOf is what a lesson says goes wrong.
 func (r *Gathered) faultsOf(page *proof.Page, at imprint.Place) ([]faultView, error) {
-	var all []faultView
-	for _, pair := range r.reading.Faults(page) {
-		seen, err := r.setter.Apart(page, page.Document.In(pair.Term), at)
-		if err != nil {
-			return nil, err
-		}
-		means, err := r.setter.Apart(page, page.Document.In(pair.Means), at)
-		if err != nil {
-			return nil, err
-		}
-		all = append(all, faultView{Seen: seen, Means: means})
+	var s faultsSource
+	for _, f := range r.reading.Faults(page) {
+		s.said = append(s.said, saidFault{page, f})
 	}
-	return all, nil
+	return r.told(s, at)
 }
 
-// plainHTML is a text as HTML.
-func plainHTML(text string) template.HTML { return template.HTML(template.HTMLEscapeString(text)) }
-
-// tableFaults is what the decoration table says goes wrong with a medium, state
-// by state; where two states say the same, once. Where a medium may go on, the
-// table's reason is why it may, and no cause of the fault.
-func (r *Gathered) tableFaults(m course.Medium, at imprint.Place) []faultView {
-	var faults []faultView
-	for _, s := range r.Decoration.States {
-		pair := m.On[s.ID]
-		if pair.Fault == "" {
-			continue
+// faultsCare is what the table says of the safety of what the lessons behind a fault are
+// about: who reads what then is to be done has not always come by the lesson.
+func (r *Gathered) faultsCare(s faultsSource) []course.Care {
+	var rows []course.Care
+	seen := map[*proof.Page]bool{}
+	for _, said := range s.said {
+		if !seen[said.page] {
+			rows = append(rows, r.lessonCare(said.page)...)
 		}
-		means := pair.Remedy
-		if pair.Verdict != course.Yes {
-			means = pair.Reason + " " + means
-		}
-		f := faultView{
-			Seen:  plainHTML(strings.TrimSuffix(pair.Fault, ".")),
-			Means: plainHTML(means),
-			Where: []imprint.Link{{Title: s.Name, Address: at.To(address.State(s.ID) + "#" + m.ID)}},
-		}
-		same := slices.IndexFunc(faults, func(o faultView) bool { return o.Seen == f.Seen && o.Means == f.Means })
-		if same >= 0 {
-			faults[same].Where = append(faults[same].Where, f.Where...)
-			continue
-		}
-		faults = append(faults, f)
+		seen[said.page] = true
 	}
-	return faults
+	return rows
 }

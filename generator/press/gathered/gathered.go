@@ -44,11 +44,17 @@ func New(r *proof.Reading, decoration *table.Table, frame *imprint.Frame, setter
 	return g
 }
 
-// faultsSource is from where a part of it is gathered: the table and the lessons
-// about a medium, or the lessons of a unit that are about none.
+// faultsSource is from where a part of what goes wrong is gathered: a fault of the
+// course's list with all that lessons say of it, or what one lesson says beside the
+// list.
 type faultsSource struct {
-	medium  *course.Medium
-	unit    *course.Unit
-	lessons []*course.Page
-	size    int // bytes that what they say is thought to take
+	fault *course.Fault // nil where it is on no list
+	said  []saidFault
+	size  int // bytes that it is thought to take
+}
+
+// saidFault is something that goes wrong, in its lesson.
+type saidFault struct {
+	page *proof.Page
+	proof.Fault
 }

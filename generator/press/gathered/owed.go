@@ -15,6 +15,9 @@ import (
 func (r *Gathered) Owes() map[string]func() []care.Owed {
 	all := map[string]func() []care.Owed{}
 	for _, m := range r.Decoration.Media {
+		if !r.hasCard(m) {
+			continue
+		}
 		all[address.Card(m.ID)] = func() []care.Owed { return r.owedByCard(m) }
 	}
 	if len(r.Decoration.States) > 0 {
@@ -29,15 +32,13 @@ func (r *Gathered) Owes() map[string]func() []care.Owed {
 	return all
 }
 
-// owedByCard is the hazards of the medium before all else, those of single states
-// and ways of working in short, and who may beside each verdict.
+// owedByCard is the hazards of the medium before all else, the foremost of those of
+// single states and ways of working in short, and who may beside each verdict.
 func (r *Gathered) owedByCard(m course.Medium) []care.Owed {
 	at := imprint.Place{Page: address.Card(m.ID)}
 	all := []care.Owed{care.Owe(m.Name, care.Whole, r.Care(at, m.Care)), care.Owe(m.Name, care.Mixing, r.MixingCare(m.ID))}
-	var rows []course.Care
 	mark := func(name string, verdict course.Verdict, cares ...course.Care) {
 		if verdict != "" && verdict != course.Never {
-			rows = append(rows, cares...)
 			all = append(all, care.Owe(m.Name+", "+name, care.Mark, r.Besides(r.Care(at, append(cares, m.Care)...), m.Care)))
 		}
 	}
@@ -49,24 +50,26 @@ func (r *Gathered) owedByCard(m course.Medium) []care.Owed {
 			mark(t.Name, pair.Verdict, t.Care, pair.Care, m.On[m.Best].Care)
 		}
 	}
-	return append(all, care.Owe(m.Name, care.Short, r.Besides(r.Care(at, rows...), m.Care)))
+	some, _ := r.cardSome(m, at)
+	return append(all, care.Owe(m.Name, care.Short, some))
 }
 
-// owedByCourseCard is every hazard in short, and who may beside each medium.
+// owedByCourseCard is the foremost hazards in short, and who may beside each medium.
 func (r *Gathered) owedByCourseCard() []care.Owed {
 	rows := append(r.OwedRows(), r.Decoration.Firing.Care)
 	for _, t := range r.Decoration.Transitions {
 		rows = append(rows, t.Care)
 	}
-	all := []care.Owed{care.Owe(r.reading.Course.Title, care.Short, r.Care(imprint.Place{Page: address.Cards}, rows...))}
+	first, _ := foremost(r.Care(imprint.Place{Page: address.Cards}, rows...), r.courseRows(), mostCautions)
+	all := []care.Owed{care.Owe(r.reading.Course.Title, care.Short, first)}
 	for _, m := range r.Decoration.Media {
 		all = append(all, care.Owe(m.Name, care.Mark, r.Care(imprint.Place{Page: address.Cards}, m.Care)))
 	}
 	return all
 }
 
-// owedByFaults is the hazards of each medium, and of what lessons about none name, in
-// a line over what goes wrong with it.
+// owedByFaults is the hazards of what the lessons behind each fault are about, in a line
+// over what they say of it.
 func (r *Gathered) owedByFaults(at string, sources []faultsSource) []care.Owed {
 	var all []care.Owed
 	for _, s := range sources {

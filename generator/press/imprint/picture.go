@@ -15,9 +15,18 @@ import (
 // the widths that it has. words say what it shows; sizes tell a browser how wide it
 // is shown before it has read a style.
 func Picture(at Place, p *course.Picture, words, sizes string) template.HTML {
+	return NamedPicture(at, "", p, words, sizes)
+}
+
+// NamedPicture is Picture, a drawing of it with an id, by which the page can show it
+// once more. Of other pictures, and for an empty id, there is none.
+func NamedPicture(at Place, id string, p *course.Picture, words, sizes string) template.HTML {
 	words = template.HTMLEscapeString(words)
+	if id != "" {
+		id = ` id="` + template.HTMLEscapeString(id) + `"`
+	}
 	if rest, ok := bytes.CutPrefix(bytes.TrimSpace(p.SVG), []byte("<svg")); ok {
-		return template.HTML(fmt.Sprintf(`<svg role="img" aria-label="%s" width="%d" height="%d"%s`, words, p.Width, p.Height, rest))
+		return template.HTML(fmt.Sprintf(`<svg%s role="img" aria-label="%s" width="%d" height="%d"%s`, id, words, p.Width, p.Height, rest))
 	}
 	var all []string
 	for _, f := range p.Files {

@@ -66,7 +66,7 @@ type Frame struct {
 	Spoken   assets.Parcel     // the words of the calculators
 	Table    assets.Parcel     // the decoration table for pages with a plan; empty without a table
 	There    map[string]bool   // addresses of the pages
-	FaultsOn map[string]string // the pages of what goes wrong with a medium, by its id
+	FaultsOn map[string]string // the page on which each fault of the list is told, by its id
 }
 
 // Shell makes the shell of a page, without its strip of states. A chapter of the book needs its name and

@@ -119,6 +119,9 @@ func (s *setting) heading(h *markup.Heading, end bool) {
 // number of the chapter that it leads to stands behind its words.
 func (s *setting) link(r *markup.Ref, end bool) {
 	target := s.of.Targets[r.Number]
+	if target.Fault != nil {
+		target.Address = s.table.FaultAt(target.Fault.ID)
+	}
 	to, number, _ := strings.Cut(s.at.To(target.Address), theme.NumberSign)
 	if end {
 		s.out.WriteString(s.doubt(target.Tile) + string(theme.ChapterTo(number)) + "</a>")

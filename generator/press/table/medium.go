@@ -23,8 +23,9 @@ type mediumView struct {
 	Mixed   *mixedView // nil where the studio mixes none
 	MixedID string     // where it stands
 	Lessons []imprint.Link
-	Faults  string // address of what goes wrong with it
-	Card    string // address of its recap card
+	Faults  string         // address of what goes wrong
+	Seen    []imprint.Link // what of that its lessons name
+	Card    string         // address of its recap card
 }
 
 // mediumWay is a technique for a medium, with the states in which both may be.
@@ -61,10 +62,8 @@ func (r *Table) mediumPage(m course.Medium, at imprint.Place) (imprint.PageView,
 		v.Best = &imprint.Link{Title: best.Name, Address: at.To(address.State(best.ID) + "#" + m.ID)}
 	}
 	v.OnTop, v.Under = r.layers(m, at)
-	v.Card = at.To(address.Card(m.ID))
-	if page := r.frame.FaultsOn[m.ID]; page != "" {
-		v.Faults = at.To(page + "#" + m.ID)
-	}
+	v.Card = r.frame.WhereThere(at, address.Card(m.ID))
+	v.Faults, v.Seen = r.frame.WhereThere(at, address.Faults), r.faultsWith(m.ID, at)
 	return v, nil
 }
 
