@@ -9,13 +9,13 @@ import (
 	"slipbook/generator/source"
 )
 
-// Asked is something that students ask, in its lesson.
+// Asked is something that students ask, on its page.
 type Asked struct {
 	Page  *Page
 	Block *markup.Block
 }
 
-// Asked lists what students ask in all lessons: first what the course puts first, in
+// Asked lists what students ask in all lessons and on the pages of units: first what the course puts first, in
 // its order, then the rest in reading order.
 func (r *Reading) Asked() (first, rest []Asked) {
 	place := map[string]int{}
@@ -24,7 +24,7 @@ func (r *Reading) Asked() (first, rest []Asked) {
 	}
 	first = make([]Asked, len(r.Course.AskedFirst))
 	for _, page := range r.Pages {
-		if page.Kind != course.LessonPage {
+		if page.Kind != course.LessonPage && page.Kind != course.UnitPage {
 			continue
 		}
 		for _, b := range page.Document.Named(markup.AskedBlock) {

@@ -90,7 +90,7 @@ func TestQuickAnswersStandInLessons(t *testing.T) {
 	t.Parallel()
 	h := published(t)
 	inLessons := 0
-	for _, address := range h.all(t, "lesson") {
+	for _, address := range h.all(t, "lesson", "unit") {
 		inLessons += len(h.document(t, address).find(nil, ".asked"))
 	}
 	all := h.quick(t)
@@ -99,7 +99,7 @@ func TestQuickAnswersStandInLessons(t *testing.T) {
 	}
 	for _, q := range all {
 		to, place, err := target("answers.html", q.link)
-		if err != nil || kind(to) != "lesson" || !strings.HasPrefix(place, "asked.") {
+		if k := kind(to); err != nil || k != "lesson" && k != "unit" || !strings.HasPrefix(place, "asked.") {
 			t.Errorf("%q leads to %q: %v", q.ask, q.link, err)
 			continue
 		}
