@@ -19,7 +19,7 @@ var questions = []string{
 	"leather-hard?", "wet it again", "how thick", "before I can touch", "inside of a mug", "label is gone",
 	"blue pink", "wiped it and it all came off", "smudged on my hands", "glaze over pencil", "dropped wax",
 	"forgot the underglaze", "which clear", "will the white cover", "mix two underglazes", "lumps, smells, settled",
-	"right, still too thick", "how much, for one mug", "low-fire underglaze at cone 6", "decorated side",
+	"right, still too thick", "how much, one mug", "low-fire underglaze at cone 6", "decorated side",
 	"skip the bisque", "blistered", "sponge water", "outdoors", "pregnant", "how wide a border",
 	"colour vanished", "microwave, lustre",
 }

@@ -3,6 +3,7 @@
 package trial
 
 import (
+	"cmp"
 	"fmt"
 	"regexp"
 	"slices"
@@ -17,8 +18,8 @@ import (
 // bound are the kinds of page that the book on one page is made of.
 var bound = []string{"home", "unit", "lesson", "state", "medium", "calculator", "answers", "faults", "hazards", "glossary"}
 
-// line is a line of the book's contents.
-type line struct{ Number, Title, To string }
+// line is a line of the book's contents: where it leads is a page and a chapter there.
+type line struct{ Number, Title, Page, To string }
 
 // contentsOf reads the lines of the book's contents that lead to a chapter.
 func contentsOf(d *document) []line {
@@ -27,10 +28,21 @@ func contentsOf(d *document) []line {
 		for _, n := range d.find(nav, "a") {
 			number := words(d.find(n, "b")[0])
 			title := strings.TrimSpace(strings.TrimPrefix(words(n), number))
-			all = append(all, line{number, title, strings.TrimPrefix(attribute(n, "href"), "#")})
+			page, to, _ := strings.Cut(attribute(n, "href"), "#")
+			all = append(all, line{number, title, cmp.Or(page, "book.html"), to})
 		}
 	}
 	return all
+}
+
+// volumes returns the addresses of the pages that hold the book's chapters, in their
+// order: the book itself, or the volumes into which it is divided.
+func volumes(contents []line) []string {
+	var all []string
+	for _, l := range contents {
+		all = append(all, l.Page)
+	}
+	return slices.Compact(all)
 }
 
 // TestBookIsWhole wants every page that can be printed to be a chapter under its
@@ -41,8 +53,13 @@ func TestBookIsWhole(t *testing.T) {
 		book := h.document(t, "book.html")
 		contents := contentsOf(book)
 		var chapters []string
-		for _, c := range book.find(nil, ".chapter") {
-			chapters = append(chapters, attribute(c, "id"))
+		standing := map[string]*document{}
+		for _, address := range volumes(contents) {
+			volume := h.document(t, address)
+			for _, c := range volume.find(nil, ".chapter") {
+				chapters = append(chapters, attribute(c, "id"))
+				standing[attribute(c, "id")] = volume
+			}
 		}
 		if named := targets(contents); !slices.Equal(named, chapters) {
 			t.Errorf("the contents name %q, the chapters are %q", named, chapters)
@@ -54,7 +71,8 @@ func TestBookIsWhole(t *testing.T) {
 				t.Errorf("%s is no chapter of the book", address)
 				continue
 			}
-			said := letters(wordsBut(book.ids[key], "chapter-to"))
+			volume := standing[key]
+			said := letters(wordsBut(volume.ids[key], "chapter-to"))
 			for _, p := range h.document(t, address).find(nil, "p") {
 				if printable(p) && !strings.Contains(said, letters(wordsBut(p, onScreen...))) {
 					t.Errorf("the chapter of %s lacks %q", address, words(p))
@@ -63,7 +81,7 @@ func TestBookIsWhole(t *testing.T) {
 			if title := words(h.document(t, address).find(nil, "h1")[0]); contents[at].Title != title {
 				t.Errorf("%s is %q in the contents, want %q", address, contents[at].Title, title)
 			}
-			if heading := words(book.find(book.ids[key], "h2")[0]); heading != contents[at].Number+" "+contents[at].Title {
+			if heading := words(volume.find(volume.ids[key], "h2")[0]); heading != contents[at].Number+" "+contents[at].Title {
 				t.Errorf("%s is headed %q, the contents say %q", address, heading, contents[at])
 			}
 		}
@@ -146,24 +164,41 @@ func (b *tab) dress(rules string) {
 func TestBookBearsItsChapters(t *testing.T) {
 	t.Parallel()
 	h := published(t)
-	book := h.document(t, "book.html")
-	if scripts := book.find(nil, "script"); len(scripts) > 0 {
-		t.Fatalf("the book runs %d scripts", len(scripts))
+	contents := contentsOf(h.document(t, "book.html"))
+	if len(contents) < 50 {
+		t.Fatalf("only %d lines of contents: this test looks at the wrong place", len(contents))
 	}
 	for _, p := range bookPrints {
 		t.Run(p.name, func(t *testing.T) {
 			t.Parallel()
 			b := openFor(t, len(h.pages)) // it has the words of all
 			call(b, emulation.SetScriptExecutionDisabled, emulation.SetScriptExecutionDisabledParams{Value: true})
-			b.do(chromedp.Navigate(h.home + "book.html"))
-			b.dress(p.letters)
-			s := b.print(p.on)
-			if !s.is(p.on, false) {
-				t.Errorf("the sheets are %g by %g points, want %g by %g", s.width, s.height, p.on.short, p.on.longer)
+			named := b.printed(h, "book.html", p.letters, p.on).contents(t, contents)
+			for _, address := range volumes(contents) {
+				own := slices.DeleteFunc(slices.Clone(contents), func(l line) bool { return l.Page != address })
+				if address == "book.html" {
+					bears(t, h.document(t, address), own, named)
+				} else {
+					bears(t, h.document(t, address), own, b.printed(h, address, p.letters, p.on).leaves(t))
+				}
 			}
-			bears(t, book, s)
 		})
 	}
+}
+
+// printed prints a page of the book, which runs no script.
+func (b *tab) printed(h *handbook, address, rules string, on paper) sheet {
+	b.t.Helper()
+	if scripts := h.document(b.t, address).find(nil, "script"); len(scripts) > 0 {
+		b.t.Fatalf("%s runs %d scripts", address, len(scripts))
+	}
+	b.do(chromedp.Navigate(h.home + address))
+	b.dress(rules)
+	s := b.print(on)
+	if !s.is(on, false) {
+		b.t.Errorf("the sheets are %g by %g points, want %g by %g", s.width, s.height, on.short, on.longer)
+	}
+	return s
 }
 
 // The margins of the book's pages, in points, as its style sheet has them.
@@ -193,30 +228,41 @@ func (s sheet) leaves(t *testing.T) []leaf {
 	return all
 }
 
-// bears checks the printed book: its pages are counted, those before the first
-// chapter are the contents with every chapter and its number, and each chapter
-// follows with all its words on pages that bear its number and name.
-func bears(t *testing.T, book *document, s sheet) {
+// contents checks the printed contents, which stand behind the title and name every
+// chapter with its number. It returns the pages behind them.
+func (s sheet) contents(t *testing.T, lines []line) []leaf {
 	t.Helper()
 	all := s.leaves(t)
-	contents := contentsOf(book)
-	if len(contents) < 50 {
-		t.Fatalf("only %d lines of contents: this test looks at the wrong place", len(contents))
-	}
-	for n, l := range all[1:] {
-		if l.foot != fmt.Sprint(n+2) {
-			t.Errorf("page %d has %q at its foot", n+2, l.foot)
-		}
-	}
 	at := 1
 	var said strings.Builder
 	for ; at < len(all) && all[at].head == "Contents"; at++ {
 		said.WriteString(letters(all[at].body))
 	}
-	for _, l := range contents {
+	for _, l := range lines {
 		if !strings.Contains(said.String(), letters(l.Number+l.Title)) {
 			t.Errorf("the printed contents lack %s %s", l.Number, l.Title)
 		}
+	}
+	counted(t, all)
+	return all[at:]
+}
+
+// counted wants each page but the first to bear its number at its foot.
+func counted(t *testing.T, all []leaf) {
+	t.Helper()
+	for n, l := range all[1:] {
+		if l.foot != fmt.Sprint(n+2) {
+			t.Errorf("page %d has %q at its foot", n+2, l.foot)
+		}
+	}
+}
+
+// bears checks the printed chapters of a page of the book: each follows with all its
+// words on pages that bear its number and name.
+func bears(t *testing.T, volume *document, contents []line, all []leaf) {
+	t.Helper()
+	at := 0
+	for _, l := range contents {
 		from := at
 		for at < len(all) && heads(all[at].head, l) {
 			at++
@@ -224,7 +270,7 @@ func bears(t *testing.T, book *document, s sheet) {
 		if from == at {
 			t.Fatalf("page %d has the head %q, want %s %s", at+1, all[min(at, len(all)-1)].head, l.Number, l.Title)
 		}
-		standsOn(t, book, l, all[from:at])
+		standsOn(t, volume, l, all[from:at])
 	}
 	if at != len(all) {
 		t.Errorf("page %d has the head %q, after the last chapter", at+1, all[at].head)
