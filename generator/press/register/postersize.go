@@ -57,7 +57,7 @@ func (v posterView) fits(word func(string) string) bool {
 // Inside the margins of a poster, in points, with a little to spare.
 const (
 	a4Wide, a4High                   = 525, 775
-	letterPaperWide, letterPaperHigh = 542, 722
+	letterPaperWide, letterPaperHigh = 542, 708
 )
 
 // naming returns the poster with at most some names in each list.
