@@ -3,8 +3,6 @@ package course
 import (
 	"slices"
 	"sync"
-
-	"slipbook/generator/source"
 )
 
 // Laws are the countries whose law a course can name, in the order in which they are
@@ -66,6 +64,3 @@ var ownLimits = sync.OnceValue(func() []*Limits {
 	}
 	return all
 })
-
-// readLaw returns the country whose law a course goes by; empty where it names none.
-func readLaw(v source.Value) string { return v.Choice(Laws...) }

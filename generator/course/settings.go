@@ -25,7 +25,7 @@ func (l *loader) settings() (units []named, ok bool) {
 	c.Description = f.Get("description").Text()
 	c.Licence = f.Get("licence").Text()
 	readLanguage(f, c)
-	c.Law = readLaw(f.Get("law"))
+	c.Law = f.Get("law").Choice(Laws...)
 	if m := f.Get("measures").Choice("metric", "us", "imperial"); m != "" {
 		c.Measures = m
 	}

@@ -47,11 +47,8 @@ const (
 // day, "", none was.
 func (t *Tile) Due(today string) bool { return t.Retest != "" && t.Retest < today }
 
-// Tests reports whether a tile was made of a version of a recipe and fired, so that
-// its verdict says something of that version.
-func (t *Tile) Tests(r *Recipe, v Version) bool {
-	return t.Recipe == r.ID && t.Version == v.Number && t.Fired != ""
-}
+// MadeOf reports whether a tile was made of a version of a recipe.
+func (t *Tile) MadeOf(r *Recipe, v Version) bool { return t.Recipe == r.ID && t.Version == v.Number }
 
 // CameOut reports whether a tile left the kiln as something to use.
 func (t *Tile) CameOut() bool { return t.Verdict == TileGood || t.Verdict == TileUsable }
@@ -64,7 +61,7 @@ func (c *Course) TileOf(r *Recipe) (*Tile, bool) {
 		return nil, false
 	}
 	t, there := c.FindTile(newest.Tile)
-	return t, there && t.Tests(r, *newest) && t.Verdict != ""
+	return t, there && t.MadeOf(r, *newest) && t.Fired != "" && t.Verdict != ""
 }
 
 // FindTile finds a test tile by its code, capital letters set aside.

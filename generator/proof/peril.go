@@ -22,48 +22,49 @@ type peril struct {
 // for.
 var perils = []peril{
 	{"dry powder", regexp.MustCompile(`\b(weigh|scoop|tip|pour|shake|spoon|sieve|scatter|add|put)\b[^.,;:]{0,40}\b(powder|stain|frit|flint|feldspar|bentonite|soda ash|talc|whiting)\b`),
-		regexp.MustCompile(`\b(dust|powder)`), regexp.MustCompile(`\b(water|wash|slip|wet|jar of)\b`)},
+		regexp.MustCompile(`\b(dust|powder)`), nil},
 	{"spraying", regexp.MustCompile(`\b(spray|airbrush)`), regexp.MustCompile(`\b(spray|mist|booth)`), regexp.MustCompile(`\b(damp|water|mist)\b`)},
 	{"dry sweeping or sanding", regexp.MustCompile(`\b(sweep (up|the|your|it|off|away)|(sand|grind) (it|the|down|off|away|smooth))\b`), regexp.MustCompile(`\b(dust|splinter|sliver)`), nil},
-	{"scraping clay", regexp.MustCompile(`\b(scrape|fettle)\b`), regexp.MustCompile(`\b(dust|crumbs?|scrap|shavings?|dry)`), regexp.MustCompile(`\b(damp|wet|slip|back into|into a cup|into its own)\b`)},
+	{"scraping clay", regexp.MustCompile(`\b(scrape|fettle)\b`), regexp.MustCompile(`\b(dust|crumbs?|scrap|shavings?|dry)`), regexp.MustCompile(`\b(damp|wet|back into)\b`)},
 	{"a kiln", regexp.MustCompile(`\b(open|load|unload|pack|empty)\b[^.;]*\bkiln\b`), regexp.MustCompile(`\b(kiln|hot|burn|fume)`), nil},
 	{"raw oxide", regexp.MustCompile(`\b(brush|stir|mix|thin|wipe)\b[^.;]*\boxide\b`), regexp.MustCompile(`\b(oxide|metal|respirator)`), nil},
 	{"latex", regexp.MustCompile(`\b(brush|paint|peel|stir|put)\b[^.;]*\blatex\b`), regexp.MustCompile(`\b(latex|ammonia|rubber)\b`), nil},
 }
 
-// forbids is before what a step tells not to do.
-var forbids = regexp.MustCompile(`\b(never|not|no|don’t|don't|without|instead of|nobody|instructor|technician)\b`)
+// forbids stands before what a step tells not to do, or among its words.
+var forbids = regexp.MustCompile(`\b(never|not|no|don’t|don't|without|instead of|nobody)\b`)
+
+// calledFor reports whether a sentence, in small letters, calls for a peril.
+func (p peril) calledFor(sentence string) bool {
+	at := p.step.FindStringIndex(sentence)
+	return at != nil && !forbids.MatchString(sentence[:at[1]]) && (p.harmless == nil || !p.harmless.MatchString(sentence))
+}
 
 // checkPerils warns of steps that call for dangerous work before any caution of the
-// page has warned of it.
+// page has warned of it: of each kind of work the first.
 func (r *rules) checkPerils(s *checking) {
 	if !strings.HasPrefix(r.language, "en") {
 		return
 	}
-	for _, p := range perils {
-		if at, found := p.unguarded(s.prose); found {
-			s.find(s.prose.Offset(at), finding.StepCaution, fmt.Sprintf("this step is about %s, and no caution before it says what to take care of", p.name),
-				"Put a caution block before the steps: what can happen here, and what to do.")
-		}
-	}
-}
-
-// unguarded finds the first step that calls for a peril, where no caution stands
-// before it. The offset is in the text of the prose.
-func (p peril) unguarded(prose *markup.Prose) (at int, found bool) {
-	for n, passage := range prose.Passages {
+	met := make([]bool, len(perils))
+	for n, passage := range s.prose.Passages {
 		if !passage.Step || passage.Kind != markup.RunningWords || passage.Teaching {
 			continue
 		}
-		for sentence := range sentences(prose.Text[passage.Start:passage.End]) {
+		for sentence := range sentences(s.prose.Text[passage.Start:passage.End]) {
 			start := passage.Start + sentence.start
-			text := strings.ToLower(prose.Text[start : passage.Start+sentence.end])
-			if p.step.MatchString(text) && !forbids.MatchString(text) && (p.harmless == nil || !p.harmless.MatchString(text)) {
-				return start, !p.guarded(prose, n)
+			text := strings.ToLower(s.prose.Text[start : passage.Start+sentence.end])
+			for i, p := range perils {
+				if met[i] || !p.calledFor(text) {
+					continue
+				}
+				if met[i] = true; !p.guarded(s.prose, n) {
+					s.find(s.prose.Offset(start), finding.StepCaution, fmt.Sprintf("this step is about %s, and no caution before it says what to take care of", p.name),
+						"Put a caution block before the steps: what can happen here, and what to do.")
+				}
 			}
 		}
 	}
-	return 0, false
 }
 
 // guarded reports whether a caution about a peril stands before a passage.

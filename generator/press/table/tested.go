@@ -35,7 +35,7 @@ func (r *Table) ProofOf(recipe *course.Recipe, v course.Version, at imprint.Plac
 		return p
 	}
 	p.Code, p.Tile, p.Address = t.Code, t, at.To(address.Tile(t.Code))
-	p.Of = t.Recipe == recipe.ID && t.Version == v.Number
+	p.Of = t.MadeOf(recipe, v)
 	if clear, there := r.reading.Course.FindMaterial(t.Clear); there {
 		p.Clear = &imprint.Link{Title: clear.Name, Address: at.To(address.Material(clear.ID))}
 	}
