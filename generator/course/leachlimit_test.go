@@ -9,9 +9,10 @@ import (
 	"slipbook/generator/course"
 )
 
-// TestLimitsAreTheStrictestRead compares the limits with the published ones, each with
-// its source, and wants the strictest of each.
-func TestLimitsAreTheStrictestRead(t *testing.T) {
+// publishedLimits reads the list of the limits of what leaches out, each with its
+// source, without its head.
+func publishedLimits(t *testing.T) [][]string {
+	t.Helper()
 	f, err := os.Open("../../testdata/published/leach-limits.csv")
 	if err != nil {
 		t.Fatal(err)
@@ -21,8 +22,14 @@ func TestLimitsAreTheStrictestRead(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	return rows[1:]
+}
+
+// TestLimitsAreTheStrictestRead compares the limits with the published ones, each with
+// its source, and wants the strictest of each.
+func TestLimitsAreTheStrictestRead(t *testing.T) {
 	strictest := map[[3]string]float64{}
-	for _, row := range rows[1:] {
+	for _, row := range publishedLimits(t) {
 		key := [3]string{row[0], row[1], map[string]string{"mg/L": "mg/L", "mg/dm2": "mg/dm²"}[row[3]]}
 		limit, err := strconv.ParseFloat(row[2], 64)
 		if err != nil {
