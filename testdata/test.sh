@@ -3,10 +3,10 @@
 #
 #     sh testdata/test.sh
 #
-# On a bare Debian machine with Go it first installs the outside judges: a
-# browser, a Java runtime for the Nu HTML checker, GNU units, a PDF reader, a C
-# compiler for the race detector, a reader of what cameras write into photos, and
-# node for the type checker of the scripts.
+# On a bare Debian machine with Go it first installs the outside judges: browsers
+# of three engines, web servers, a Java runtime for the Nu HTML checker, GNU units,
+# a PDF reader, a C compiler for the race detector, a reader of what cameras write
+# into photos, and node for the type checker of the scripts.
 # Whatever is there already is left alone. A judge that is missing is a
 # failure, never a pass. DEVELOPERS.md tells how to run a single part.
 set -eu
@@ -71,6 +71,12 @@ tools() {
 	want npm npm
 	want exiftool libimage-exiftool-perl
 	want zbarimg zbar-tools
+	want firefox-esr firefox-esr
+	want WebKitWebDriver webkit2gtk-driver
+	want xvfb-run xvfb xauth
+	want nginx nginx-light
+	want busybox busybox
+	want python3 python3-minimal
 	if [ -z "$missing" ]; then
 		echo 'nothing to install'
 		return

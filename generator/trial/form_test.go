@@ -12,7 +12,6 @@ import (
 	"testing"
 
 	"github.com/chromedp/cdproto/input"
-	"github.com/chromedp/chromedp"
 	"github.com/chromedp/chromedp/kb"
 
 	"slipbook/calculators/catalog"
@@ -82,9 +81,9 @@ func (f *form) typeInto(name string, n int, text string) {
 	switch {
 	case text == "" && ask[string](f.tab, box+".value") == "":
 	case text == "":
-		f.do(chromedp.KeyEvent(kb.Backspace))
-	case f.slow:
-		f.do(chromedp.KeyEvent(text))
+		f.keys(kb.Backspace)
+	case f.slow || f.driver != nil:
+		f.keys(text)
 	default:
 		call(f.tab, input.InsertText, input.InsertTextParams{Text: text})
 	}
