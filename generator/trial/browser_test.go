@@ -5,6 +5,7 @@ package trial
 import (
 	"context"
 	"encoding/json"
+	"errors"
 	"fmt"
 	"os"
 	"os/exec"
@@ -189,6 +190,16 @@ func (b *tab) keys(text string) {
 	}
 }
 
+// press presses the pointer's button at a point of the window, in CSS pixels.
+func (b *tab) press(x, y int) {
+	b.t.Helper()
+	if b.driver == nil {
+		b.do(chromedp.MouseClickXY(float64(x), float64(y)))
+	} else if err := b.driver.press(x, y); err != nil {
+		b.t.Fatal(err)
+	}
+}
+
 // call sends one command of the browser's protocol.
 func call[P, R any](b *tab, command cdp.Command[P, R], params P) R {
 	b.t.Helper()
@@ -203,6 +214,9 @@ func call[P, R any](b *tab, command cdp.Command[P, R], params P) R {
 func ask[T any](b *tab, expression string) T {
 	b.t.Helper()
 	value, err := valueOf[T](b, expression)
+	if errors.Is(err, errLeft) {
+		value, err = valueOf[T](b, expression)
+	}
 	if err != nil {
 		b.t.Fatalf("%v\nin: %.400s", err, expression)
 	}

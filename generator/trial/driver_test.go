@@ -53,6 +53,9 @@ func (d *driver) do(c command, parameters any) error {
 	return err
 }
 
+// errLeft says that a page was left before it could answer. The next one can be asked.
+var errLeft = errors.New("the page was left meanwhile")
+
 // ask returns the value of a JavaScript expression, awaited, as JSON. What the page
 // throws is an error.
 func (d *driver) ask(expression string) (json.RawMessage, error) {
@@ -69,8 +72,11 @@ new Promise(kept => kept((` + expression + `))).then(value => done({value: value
 	if err := json.Unmarshal(found, &said); err != nil {
 		return nil, err
 	}
-	if said.Fault != "" {
+	switch {
+	case said.Fault != "":
 		return nil, errors.New(said.Fault)
+	case said.Value == nil:
+		return nil, errLeft
 	}
 	return said.Value, nil
 }
