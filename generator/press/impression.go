@@ -9,6 +9,7 @@ import (
 	"slipbook/generator/press/book"
 	"slipbook/generator/press/care"
 	"slipbook/generator/press/desk"
+	"slipbook/generator/press/ebook"
 	"slipbook/generator/press/gathered"
 	"slipbook/generator/press/imprint"
 	"slipbook/generator/press/register"
@@ -37,6 +38,7 @@ type impression struct {
 	register     *register.Register
 	setter       *setting.Setter
 	gathered     *gathered.Gathered
+	ebook        *ebook.Book
 	book         *book.Book        // nil while the theme prints no book
 	parcels      map[string][]byte // the files of words and table
 	sheets       []*imprint.Sheet

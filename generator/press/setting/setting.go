@@ -172,10 +172,10 @@ func (s *setting) note(n *markup.Note) {
 	case n.Kind == markup.NoteEntry && s.apart:
 		s.out.WriteString("<li>\n")
 	case n.Kind == markup.NoteEntry:
-		s.out.WriteString(`<li id="` + entry + "\">\n")
+		s.out.WriteString(`<li id="` + entry + `"` + s.inEbook("footnote") + ">\n")
 	case s.apart:
 	case n.Kind == markup.NoteMark:
-		fmt.Fprintf(s.out, `<sup id="%s"><a href="#%s" class="note-mark" role="doc-noteref">%d</a></sup>`, from, entry, n.Number)
+		fmt.Fprintf(s.out, `<sup id="%s"><a href="#%s" class="note-mark" role="doc-noteref"%s>%d</a></sup>`, from, entry, s.inEbook("noteref"), n.Number)
 	case s.at.Book == nil: // on paper nothing leads back
 		words := s.Say("note-back")
 		if n.Places > 1 {
@@ -184,6 +184,15 @@ func (s *setting) note(n *markup.Note) {
 		name := s.Say("note-back-name", words, n.Number)
 		fmt.Fprintf(s.out, "\u00a0"+`<a href="#%s" class="note-back" role="doc-backlink" aria-label="%s">%s</a>`, from, escape(name), escape(words))
 	}
+}
+
+// inEbook is the attribute that tells a reading system what an element is; nothing on
+// pages and in the book.
+func (s *setting) inEbook(kind string) string {
+	if s.at.Ebook == nil {
+		return ""
+	}
+	return ` epub:type="` + kind + `"`
 }
 
 // PictureSizes tells a browser how wide a picture is shown before it has read a style: as
