@@ -21,7 +21,7 @@ func TestCommonMark(t *testing.T) {
 	if err != nil {
 		t.Fatalf("%v\nThe specification comes from npm: run sh testdata/test.sh, or npm ci in testdata.", err)
 	}
-	md := newMarkdown(options{raw: true})
+	md := newMarkdown(options{rawXHTML: true})
 	run, section := 0, ""
 	for _, e := range examples(string(spec)) {
 		if e.heading != "" {

@@ -166,7 +166,7 @@ func ladder(depth int) string {
 // TestRulesOfManySigns shows that a long rule is not taken for nested lists.
 func TestRulesOfManySigns(t *testing.T) {
 	for _, rule := range []string{strings.Repeat("- ", 60), strings.Repeat("* ", 60), strings.Repeat("-", 60)} {
-		if got := string(read(t, "a\n\n"+rule+"\n").HTML); got != "<p>a</p>\n<hr />\n" {
+		if got := string(read(t, "a\n\n"+rule+"\n").HTML); got != "<p>a</p>\n<hr>\n" {
 			t.Errorf("%q gives %q", rule, got)
 		}
 	}

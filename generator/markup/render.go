@@ -133,7 +133,7 @@ func renderText(w util.BufWriter, source []byte, node ast.Node, entering bool) (
 	html.DefaultWriter.Write(w, s.bound)
 	switch {
 	case n.HardLineBreak():
-		s.printed = append(s.printed, "<br />\n"...)
+		s.printed = append(s.printed, "<br>\n"...)
 	case n.SoftLineBreak():
 		s.printed = append(s.printed, '\n')
 	}

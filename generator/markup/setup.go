@@ -14,8 +14,8 @@ import (
 // options are the parts of our goldmark set-up that can be taken out, so that
 // the rest can be held against the examples of the CommonMark specification.
 type options struct {
-	quotes *quotes // curled quotes, dashes, ellipses; nil leaves the signs as typed
-	raw    bool    // HTML passes through, as the specification prints it; nothing is set as pieces
+	quotes   *quotes // curled quotes, dashes, ellipses; nil leaves the signs as typed
+	rawXHTML bool    // HTML passes through and empty elements close as in XML, as the specification prints them; nothing is set as pieces
 }
 
 // setups are the goldmark set-ups of the program, one for each language whose
@@ -67,13 +67,13 @@ func newMarkdown(o options) goldmark.Markdown {
 			extension.DefinitionList,
 			extension.NewFootnote(),
 		),
-		goldmark.WithRendererOptions(html.WithXHTML(), renderer.WithNodeRenderers(util.Prioritized(ownRenderer{}, 100))),
+		goldmark.WithRendererOptions(renderer.WithNodeRenderers(util.Prioritized(ownRenderer{}, 100))),
 	}
 	if o.quotes != nil {
 		set = append(set, goldmark.WithExtensions(o.quotes.typographer()))
 	}
-	if o.raw {
-		set = append(set, goldmark.WithRendererOptions(html.WithUnsafe()))
+	if o.rawXHTML {
+		set = append(set, goldmark.WithRendererOptions(html.WithUnsafe(), html.WithXHTML()))
 	} else {
 		set = append(set, goldmark.WithRendererOptions(renderer.WithNodeRenderers(util.Prioritized(pieceRenderer{}, 100))))
 	}

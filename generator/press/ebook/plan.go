@@ -204,6 +204,9 @@ func edition(c *course.Course) string {
 			see(v.Date)
 		}
 	}
+	for _, l := range c.Leach {
+		see(l.Date)
+	}
 	for _, t := range c.Tiles {
 		see(t.Made, t.Fired)
 	}

@@ -82,12 +82,18 @@ func (s *setting) pieces(pieces []markup.Piece) error {
 			s.picture(p.Ref)
 		case p.Ref != nil:
 			s.link(p.Ref, p.End)
+		case s.at.Ebook != nil && strings.Contains(p.HTML, "r>"):
+			s.out.WriteString(closed.Replace(p.HTML))
 		default:
 			s.out.WriteString(p.HTML)
 		}
 	}
 	return nil
 }
+
+// closed makes XHTML of finished HTML: these are the only elements in it that have no
+// end. In words the sign < is written another way.
+var closed = strings.NewReplacer("<br>", "<br/>", "<hr>", "<hr/>")
 
 // block sets one of the handbook's own blocks.
 func (s *setting) block(b *markup.Block) error {
