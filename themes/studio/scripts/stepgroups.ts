@@ -1,0 +1,47 @@
+// What is shown with a step when it stands alone on the screen.
+
+/** Kind is what one of a lesson's elements is, as far as steps care. */
+export type Kind = 'part' | 'step' | 'caution' | 'tool' | 'words' | 'aside'
+
+/** Group is what one step is shown with: the places of elements. */
+export interface Group {
+  readonly shown: number[] // whole
+  readonly held: number[] // cautions of earlier steps of the same part, of which the headline still stands
+}
+
+/**
+ * groups makes one for each step. Whatever stands before a step, from the step
+ * before it on, is shown with it: a caution guards what follows it. What comes
+ * after the last step of a part is shown with that step. Of a part without steps
+ * the next step takes over the cautions and the tools, which are calculators and
+ * weighing orders. Asides are for reading, and are left out.
+ */
+export function groups(kinds: readonly Kind[]): Group[] {
+  const all: Group[] = []
+  let heading: number[] = []
+  let waiting: number[] = []
+  let held: number[] = []
+  let last: Group | undefined // of this part
+  const cautions = (of: readonly number[]): number[] => of.filter((n) => kinds[n] === 'caution')
+  const endPart = (): void => {
+    if (last) last.shown.push(...waiting)
+    waiting = last ? [] : waiting.filter((n) => kinds[n] === 'caution' || kinds[n] === 'tool')
+    held = []
+    last = undefined
+  }
+  kinds.forEach((kind, n) => {
+    if (kind === 'part') {
+      endPart()
+      heading = [n]
+    } else if (kind === 'step') {
+      last = { shown: [...heading, ...waiting, n], held }
+      held = [...held, ...cautions(waiting)]
+      waiting = []
+      all.push(last)
+    } else if (kind !== 'aside') {
+      waiting.push(n)
+    }
+  })
+  endPart()
+  return all
+}
