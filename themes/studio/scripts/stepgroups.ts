@@ -5,28 +5,32 @@ export type Kind = 'part' | 'step' | 'caution' | 'tool' | 'words' | 'aside'
 
 /** Group is what one step is shown with: the places of elements. */
 export interface Group {
-  readonly shown: number[] // whole
+  readonly shown: number[] // whole, where they stand
   readonly held: number[] // cautions of earlier steps of the same part, of which the headline still stands
+  readonly tools: number[] // calculators and weighing orders of the whole part, after the step
 }
 
 /**
  * groups makes one for each step. Whatever stands before a step, from the step
  * before it on, is shown with it: a caution guards what follows it. What comes
- * after the last step of a part is shown with that step. Of a part without steps
- * the next step takes over the cautions and the tools, which are calculators and
- * weighing orders. Asides are for reading, and are left out.
+ * after the last step of a part is shown with that step, and the tools that come
+ * before its first with all of them. Of a part without steps the next step takes
+ * over the cautions, and the next part the tools, which are calculators and weighing
+ * orders. Asides are for reading, and are left out.
  */
 export function groups(kinds: readonly Kind[]): Group[] {
   const all: Group[] = []
   let heading: number[] = []
   let waiting: number[] = []
   let held: number[] = []
+  let tools: number[] = []
   let last: Group | undefined // of this part
-  const cautions = (of: readonly number[]): number[] => of.filter((n) => kinds[n] === 'caution')
+  const of = (kind: Kind): number[] => waiting.filter((n) => kinds[n] === kind)
   const endPart = (): void => {
     if (last) last.shown.push(...waiting)
-    waiting = last ? [] : waiting.filter((n) => kinds[n] === 'caution' || kinds[n] === 'tool')
+    waiting = last ? [] : [...of('caution'), ...of('tool')]
     held = []
+    tools = []
     last = undefined
   }
   kinds.forEach((kind, n) => {
@@ -34,8 +38,9 @@ export function groups(kinds: readonly Kind[]): Group[] {
       endPart()
       heading = [n]
     } else if (kind === 'step') {
-      last = { shown: [...heading, ...waiting, n], held }
-      held = [...held, ...cautions(waiting)]
+      if (!last) tools = of('tool')
+      last = { shown: [...heading, ...waiting.filter((w) => !tools.includes(w)), n], held, tools }
+      held = [...held, ...of('caution')]
       waiting = []
       all.push(last)
     } else if (kind !== 'aside') {

@@ -27,6 +27,6 @@ export function showPlace(way: HTMLElement, place: Place | undefined, clear: () 
   const at = place ? steps.findIndex((step) => keyOf(step) === place.at) : -1
   const [go, says, ...rest] = way.children
   for (const old of rest) old.remove()
-  if (go) go.textContent = (at < 0 ? words['step-view'] : fill(words['step-go-on'], at + 1)) ?? ''
+  if (go) go.textContent = (at < 1 ? words['step-view'] : fill(words['step-go-on'], at + 1)) ?? ''
   if (steps.some((step) => ticks.has(keyOf(step)))) says?.after(button(words['step-clear'], clear))
 }

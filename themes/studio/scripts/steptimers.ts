@@ -3,7 +3,7 @@
 import * as words from '../words.yaml'
 import { button, fill, make } from './say'
 import type { Place, Timer } from './stepkept'
-import { dial, left, said } from './timer'
+import { dial, due, left, said } from './timer'
 
 export class Timers {
   readonly element = make('div', 'step-timers')
@@ -46,8 +46,7 @@ export class Timers {
   }
 
   #look(): void {
-    const now = Date.now()
-    const over = this.#all.filter((timer) => !timer.said && left(timer.end, now) === 0)
+    const over = due(this.#all, Date.now())
     if (over.length > 0) {
       this.#all = this.#all.map((timer) => over.includes(timer) ? { ...timer, said: true } : timer)
       this.#voice.textContent = over.map((timer) => this.#words(timer)).join(' ')
@@ -73,10 +72,9 @@ export class Timers {
   }
 
   #draw(): void {
-    const lines = this.#all.map((timer) => make('li', timer.said ? 'step-over' : '', make('span', '', this.#words(timer)),
-      button(timer.said ? words['step-put-away'] : words['step-stop'], () => this.#stop(timer.step))))
-    if (this.#all.some((timer) => !timer.said)) lines.push(make('li', '', this.#ringer()))
-    this.#list.replaceChildren(...lines)
+    const first = this.#all.find((timer) => !timer.said)
+    this.#list.replaceChildren(...this.#all.map((timer) => make('li', timer.said ? 'step-over' : '', make('span', '', this.#words(timer)),
+      timer === first ? this.#ringer() : undefined, button(timer.said ? words['step-put-away'] : words['step-stop'], () => this.#stop(timer.step)))))
   }
 
   #stop(step: string): void {

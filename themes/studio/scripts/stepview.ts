@@ -37,6 +37,7 @@ class StepView {
   readonly #foot: HTMLElement
   readonly #tools = make('div', 'step-tools') // what belongs to the step in sight
   readonly #cleared = offer()
+  readonly #moved: [HTMLElement, Comment][] = [] // from where they stand on the page
   #at = 0
   #open = false
   #ticks: Set<string>
@@ -55,6 +56,7 @@ class StepView {
     this.#next = button(words['step-next'], () => this.#at + 1 < this.#steps.length ? this.#go(this.#at + 1) : this.leave())
     this.#next.className = 'step-on'
     this.#keys = make('p', 'step-keys', this.#back, this.#next)
+    this.#cleared.classList.add('step-offer')
     this.#foot = make('div', 'step-foot', this.#timers.element)
     this.#main.append(this.#foot)
     addEventListener('popstate', () => this.#open && !stepState() && this.#close())
@@ -120,6 +122,7 @@ class StepView {
     if (location.href !== this.#address) history.replaceState(history.state, '', this.#address)
     document.documentElement.classList.remove('at-step')
     for (const part of [this.#head, this.#keys, this.#tools]) part.remove()
+    this.#putBack()
     for (const element of [...this.#main.children, ...this.#elements]) element.classList.remove('step-away', 'step-held', 'step-now')
     awake(false)
     this.#keep()
@@ -138,7 +141,7 @@ class StepView {
     const step = this.#steps[this.#at]
     const group = this.#groups[this.#at]
     if (!step || !group) return
-    const whole = new Set<Element | undefined>(group.shown.map((n) => this.#elements[n]))
+    const whole = new Set<Element | undefined>([...group.shown, ...group.tools].map((n) => this.#elements[n]))
     const held = new Set<Element | undefined>(group.held.map((n) => this.#elements[n]))
     for (const element of this.#elements) {
       element.classList.toggle('step-away', !whole.has(element) && !held.has(element))
@@ -148,12 +151,27 @@ class StepView {
       const own = child === this.#head || child === this.#foot
       if (!own && !whole.has(child) && !held.has(child)) child.classList.toggle('step-away', !child.contains(step))
     }
+    this.#putBack()
+    for (const n of [...group.tools].reverse()) this.#move(this.#elements[n], step.parentElement)
     this.#show(step, [...whole].filter((element) => element?.matches('[role=note]')))
     this.#place.textContent = fill(words['step-place'], this.#at + 1, last + 1)
     this.#back.setAttribute('aria-disabled', String(this.#at === 0))
     this.#next.textContent = (this.#at === last ? words['step-finish'] : words['step-next']) ?? ''
     scrollTo({ top: 0, behavior: 'instant' })
     this.#keep()
+  }
+
+  /** Moves a calculator or a weighing order behind the step: the step is read first. */
+  #move(tool: HTMLElement | undefined, behind: HTMLElement | null): void {
+    if (!tool || !behind) return
+    const home = document.createComment('')
+    tool.before(home)
+    this.#moved.push([tool, home])
+    behind.after(tool)
+  }
+
+  #putBack(): void {
+    for (const [tool, home] of this.#moved.splice(0)) home.replaceWith(tool)
   }
 
   /** Puts the tools of a step behind its words, and the focus on it; its cautions are told with it. */

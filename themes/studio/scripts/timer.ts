@@ -2,6 +2,7 @@
 // is shown, so that a sleep of the phone or a reload costs nothing.
 import * as words from '../words.yaml'
 import { fill } from './say'
+import type { Timer } from './stepkept'
 
 /** Wait is a time that a step names, in seconds; most is the greater end of a range, or nothing. */
 export interface Wait {
@@ -20,6 +21,11 @@ export function waitsOf(text: string): Wait[] {
 /** left is how many whole seconds are still to go, never fewer than none. */
 export function left(end: number, now: number): number {
   return Math.max(0, Math.ceil((end - now) / 1000))
+}
+
+/** due returns the timers that are over and of which that has not been said yet. */
+export function due(timers: readonly Timer[], now: number): Timer[] {
+  return timers.filter((timer) => !timer.said && left(timer.end, now) === 0)
 }
 
 /** dial writes seconds as a clock does: 4:05, 1:04:05. */
