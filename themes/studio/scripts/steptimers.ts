@@ -49,7 +49,7 @@ export class Timers {
     const over = due(this.#all, Date.now())
     if (over.length > 0) {
       this.#all = this.#all.map((timer) => over.includes(timer) ? { ...timer, said: true } : timer)
-      this.#voice.textContent = over.map((timer) => this.#words(timer)).join(' ')
+      this.#voice.textContent = over.map((timer) => this.#words({ ...timer, said: true })).join(' ')
       navigator.vibrate?.([300, 150, 300])
       if (this.#sound) this.#beep()
       this.#changed()

@@ -148,7 +148,7 @@ class StepView {
       element.classList.toggle('step-held', held.has(element))
     }
     for (const child of this.#main.children) {
-      const own = child === this.#head || child === this.#foot
+      const own = child === this.#head || child === this.#foot || child.matches('h1')
       if (!own && !whole.has(child) && !held.has(child)) child.classList.toggle('step-away', !child.contains(step))
     }
     this.#putBack()
