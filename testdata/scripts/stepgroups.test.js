@@ -24,7 +24,7 @@ test('no caution before a step is lost, in whichever part it stands', () => {
   assert.deepEqual(shown('p s p c w a p s s'), ['p0 s1||', 'p6 c3 s7||', 'p6 s8|c3|'])
   // Every caution is whole at some step, wherever it stands before one.
   for (const page of ['cs', 'wcs', 'pcwps', 'pcpcpcs', 'psascs', 'ptcscts', 'pscwcps']) {
-    const whole = new Set(groups([...page].map((letter) => ({ p: 'part', s: 'step', c: 'caution', t: 'tool', w: 'words', a: 'aside' })[letter])).flatMap((group) => group.shown))
+    const whole = new Set(groups([...page].map((letter) => ({ p: 'part', s: 'step', c: 'caution', t: 'tool', w: 'words', a: 'aside' })[letter])).flatMap((group) => [...group.shown, ...group.tools]))
     for (const [n, letter] of [...page].entries()) if (letter === 'c') assert.ok(whole.has(n), `${page}: the caution at ${n}`)
   }
 })
@@ -37,8 +37,13 @@ test('of a part without steps only cautions and tools go on', () => {
   assert.deepEqual(shown('p w t c w p s s p w'), ['p5 c3 s6||t2', 'p5 s7|c3|t2'])
 })
 
-test('tools before the first step are there at all steps of the part, others at theirs', () => {
+test('tools before the first step and after the last are there at all steps of the part, others at theirs', () => {
   assert.deepEqual(shown('p t s t s p s'), ['p0 s2||t1', 'p0 t3 s4||t1', 'p5 s6||'])
+  assert.deepEqual(shown('p s s w t w p s'), ['p0 s1||t4', 'p0 s2 w3 w5||t4', 'p6 s7||'])
+})
+
+test('a caution of a tool goes where the tool goes', () => {
+  assert.deepEqual(shown('p s s c w t c w'), ['p0 s1||c3 t5', 'p0 s2 w4 c6 w7||c3 t5'])
 })
 
 test('asides are left out', () => {

@@ -7,16 +7,16 @@ export type Kind = 'part' | 'step' | 'caution' | 'tool' | 'words' | 'aside'
 export interface Group {
   readonly shown: number[] // whole, where they stand
   readonly held: number[] // cautions of earlier steps of the same part, of which the headline still stands
-  readonly tools: number[] // calculators and weighing orders of the whole part, after the step
+  readonly tools: number[] // calculators and weighing orders of the whole part, after the step; a caution of theirs with them
 }
 
 /**
  * groups makes one for each step. Whatever stands before a step, from the step
  * before it on, is shown with it: a caution guards what follows it. What comes
- * after the last step of a part is shown with that step, and the tools that come
- * before its first with all of them. Of a part without steps the next step takes
- * over the cautions, and the next part the tools, which are calculators and weighing
- * orders. Asides are for reading, and are left out.
+ * after the last step of a part is shown with that step. Tools, which are
+ * calculators and weighing orders, are shown with all steps of their part, but for
+ * those between two steps. Of a part without steps the next step takes over the
+ * cautions, and the next part the tools. Asides are for reading, and are left out.
  */
 export function groups(kinds: readonly Kind[]): Group[] {
   const all: Group[] = []
@@ -27,7 +27,12 @@ export function groups(kinds: readonly Kind[]): Group[] {
   let last: Group | undefined // of this part
   const of = (kind: Kind): number[] => waiting.filter((n) => kinds[n] === kind)
   const endPart = (): void => {
-    if (last) last.shown.push(...waiting)
+    // A caution before a tool may be meant for it, and goes where the tool goes.
+    const behind = waiting.slice(0, 1 + waiting.lastIndexOf(of('tool').at(-1) ?? -1)).filter((n) => kinds[n] !== 'words')
+    if (last) {
+      tools.push(...behind)
+      last.shown.push(...waiting.filter((n) => !behind.includes(n)))
+    }
     waiting = last ? [] : [...of('caution'), ...of('tool')]
     held = []
     tools = []

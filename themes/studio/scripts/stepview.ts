@@ -41,6 +41,7 @@ class StepView {
   #at = 0
   #open = false
   #ticks: Set<string>
+  #hash = '' // its fragment when the step view was opened
   #address = '' // that of the page, with the numbers of its calculators
 
   constructor(way: HTMLElement) {
@@ -59,7 +60,11 @@ class StepView {
     this.#cleared.classList.add('step-offer')
     this.#foot = make('div', 'step-foot', this.#timers.element)
     this.#main.append(this.#foot)
-    addEventListener('popstate', () => this.#open && !stepState() && this.#close())
+    addEventListener('popstate', () => {
+      if (this.#open && !stepState()) this.#close()
+      else if (!this.#open && stepState()) this.open(false)
+    })
+    this.#main.addEventListener('click', (event) => this.#follow(event))
     document.addEventListener('keydown', (event) => this.#key(event))
     this.#main.addEventListener('input', () => setTimeout(() => (this.#address = location.href), 100))
   }
@@ -76,7 +81,7 @@ class StepView {
       if (steps.length > 0) for (const step of steps) put(step, 'step')
       else if (e.matches('h2')) put(e, 'part')
       else if (e.matches('[role=note]')) put(e, 'caution')
-      else if (e.matches('[data-section], [role=group]:not([data-aside])')) put(e, 'tool')
+      else if (e.matches('[data-section], [aria-labelledby^="recipe."]')) put(e, 'tool')
       else put(e, e.matches('[data-aside]') ? 'aside' : 'words')
     }
     return kinds
@@ -101,6 +106,7 @@ class StepView {
     if (this.#open) return
     this.#open = true
     this.#address = location.href
+    this.#hash = location.hash
     history.scrollRestoration = 'manual'
     if (pressed || !stepState()) history.pushState({ ...(history.state as object | null), step: true }, '', location.href)
     document.documentElement.classList.add('at-step')
@@ -119,7 +125,8 @@ class StepView {
 
   #close(): void {
     this.#open = false
-    if (location.href !== this.#address) history.replaceState(history.state, '', this.#address)
+    const away = location.hash !== this.#hash && document.getElementById(decodeURIComponent(location.hash.slice(1)))
+    if (!away && location.href !== this.#address) history.replaceState(history.state, '', this.#address)
     document.documentElement.classList.remove('at-step')
     for (const part of [this.#head, this.#keys, this.#tools]) part.remove()
     this.#putBack()
@@ -129,6 +136,7 @@ class StepView {
     const step = this.#steps[this.#at]
     requestAnimationFrame(() => {
       history.scrollRestoration = 'auto'
+      if (away) return away.scrollIntoView() // a link of the step leads elsewhere on the page
       step?.scrollIntoView({ block: 'center' })
       step?.querySelector<HTMLElement>('[data-number]')?.focus({ preventScroll: true })
     })
@@ -254,6 +262,15 @@ class StepView {
     const place = kept.open || kept.ticks.length > 0 || kept.timers.length > 0 || this.#at > 0 ? kept : undefined
     keepPlace(place)
     showPlace(this.#way, place, () => this.#clear())
+  }
+
+  /** A link to another step leads there without leaving. */
+  #follow(event: MouseEvent): void {
+    const link = this.#open && event.target instanceof Element && event.target.closest<HTMLAnchorElement>('a[href^="#step-"]')
+    const to = link ? this.#steps.findIndex((step) => `#${step.id}` === link.hash) : -1
+    if (to < 0) return
+    event.preventDefault()
+    this.#go(to)
   }
 
   #key(event: KeyboardEvent): void {
