@@ -131,3 +131,36 @@ func TestCalculatorsOfALessonAreFolded(t *testing.T) {
 		t.Errorf("a calculator of a unit's page is folded")
 	}
 }
+
+// TestScriptsOfALesson wants a lesson to load one script, which knows where those are
+// that come when they are wanted, and a page without steps and calculators none.
+func TestScriptsOfALesson(t *testing.T) {
+	for _, c := range []struct{ name, source, script, desk string }{
+		{"steps", "1. Stir.\n", "../assets/lesson-AAAA.js", ""},
+		{"a calculator", "```calculator slip-density\n```\n", "../assets/lesson-AAAA.js", "../assets/desk-AAAA.js"},
+		{"neither", "Stir.\n", "", ""},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			small := small(t)
+			page, _ := small.FindPage("units/wash/wipe.md")
+			page.Source = []byte(c.source)
+			scripts := elements(pageOf(t, printed(t, small), "wash/wipe.html"), func(n *html.Node) bool {
+				return n.Data == "script" && attribute(n, "src") != "../assets/page-AAAA.js"
+			})
+			if (len(scripts) == 1) != (c.script != "") {
+				t.Fatalf("%d scripts", len(scripts))
+			}
+			if c.script == "" {
+				return
+			}
+			s := scripts[0]
+			if attribute(s, "src") != c.script || attribute(s, "data-step-view") != "../assets/stepview-AAAA.js" ||
+				attribute(s, "data-step-style") != "../assets/stepview-AAAA.css" || attribute(s, "data-desk") != c.desk {
+				t.Errorf("the script is %v", s.Attr)
+			}
+			if engine := attribute(s, "data-engine"); (engine != "") != (c.desk != "") {
+				t.Errorf("the engine is %q", engine)
+			}
+		})
+	}
+}

@@ -91,6 +91,19 @@ func TestOneStepToAScreen(t *testing.T) {
 	if whole := ask[bool](b, `document.getElementById("caution.1").nextElementSibling.checkVisibility()`); whole {
 		t.Error("of an earlier step's caution more than its headline stands there")
 	}
+	if said, _ := b.heard(); len(said) > 0 {
+		t.Errorf("on the console: %v", said)
+	}
+}
+
+// TestTicksAndPlaceAreKept ticks a step, and comes again in every way there is.
+func TestTicksAndPlaceAreKept(t *testing.T) {
+	t.Parallel()
+	h := published(t)
+	b := phone(t)
+	b.visit(h.home + steppedLesson + "#step-3")
+	b.bench()
+	b.at(3, 15)
 	b.tap(`document.querySelector(".step-tools input")`)
 	b.tap(key("Next"))
 	b.reload()
