@@ -30,6 +30,7 @@ type Bundle struct {
 	Page     string            // address of the script of every page; empty when the theme has none
 	Wall     string            // address of the script of the wall of test tiles, loaded besides; may be empty
 	Desk     Desk              // what a page with a calculator loads besides
+	Lesson   Lesson            // what a lesson loads; empty when the theme has no such script
 	Icon     string            // address of the icon
 
 	mutex   sync.Mutex
@@ -49,6 +50,14 @@ type Desk struct {
 	Table      Parcel // the course's decoration table, for pages with a plan; the press has it wrapped
 }
 
+// Lesson is the addresses that a lesson needs. StepView and StepStyle are empty when
+// the theme has no such files.
+type Lesson struct {
+	Script    string // loads the rest when it is wanted: the step view, and the script that drives the forms
+	StepView  string // shows one step to a screen
+	StepStyle string // loaded with it
+}
+
 // The files that a theme gives by these names.
 const (
 	styleFile  = "styles/studio.css"
@@ -58,6 +67,9 @@ const (
 	planFile   = "scripts/planner.ts"
 	benchFile  = "scripts/bench.ts"
 	benchLook  = "styles/bench.css"
+	lessonFile = "scripts/lesson.ts"
+	stepFile   = "scripts/stepview.ts"
+	stepLook   = "styles/stepview.css"
 	gatherLook = "styles/gathered.css"
 	planLook   = "styles/plan.css"
 	bookLook   = "styles/book.css"
@@ -69,7 +81,7 @@ const folder = "assets"
 
 // Make bundles what a theme's pages share. engine is what Calculators returned. A theme must have styles/studio.css, scripts/calculator.ts and
 // icons/icon.svg; scripts/page.ts, scripts/wall.ts, scripts/planner.ts, scripts/bench.ts with
-// styles/bench.css, styles/gathered.css, styles/plan.css and styles/book.css
+// styles/bench.css, scripts/lesson.ts, scripts/stepview.ts with styles/stepview.css, styles/gathered.css, styles/plan.css and styles/book.css
 // may be left out. The error names every fault that was found, each with its
 // file, line and column in the theme.
 func Make(theme fs.FS, engine []byte) (*Bundle, error) {
@@ -95,6 +107,12 @@ func Make(theme fs.FS, engine []byte) (*Bundle, error) {
 			b.Desk.Bench = m.address
 		case benchLook:
 			b.Desk.BenchStyle = m.address
+		case lessonFile:
+			b.Lesson.Script = m.address
+		case stepFile:
+			b.Lesson.StepView = m.address
+		case stepLook:
+			b.Lesson.StepStyle = m.address
 		case gatherLook:
 			b.Gathered = m.address
 		case planLook:

@@ -31,8 +31,9 @@ type Shell struct {
 	Script      string   // may be empty
 	Scripts     []string // further scripts, of pages that no others are like
 	Icon        string
-	Desk        *assets.Desk // only on a page with a calculator
-	Strip       any          // what the piece "strip" prints; nil on pages that show the states in another way
+	Desk        *assets.Desk   // only on a page with a calculator
+	Lesson      *assets.Lesson // only on a lesson with steps or a calculator: its script loads that of the desk, too
+	Strip       any            // what the piece "strip" prints; nil on pages that show the states in another way
 
 	Home, Contents, Calculators, Glossary string
 	Notices                               string
@@ -55,6 +56,7 @@ type About struct {
 	Desk                     bool        // whether a calculator is on the page
 	Plan                     bool        // whether a plan is on it, to make or to read
 	Gathered                 bool        // whether it is gathered from other pages, or is the chart
+	Lesson                   bool        // whether it is a lesson with steps, or with calculators that are folded
 	Wall                     bool        // whether test tiles hang on it, to be narrowed and put side by side
 }
 
@@ -102,6 +104,9 @@ func (f *Frame) Shell(at Place, a About) Shell {
 	s.TeachingPage = f.WhereThere(at, address.Teaching)
 	if a.Desk {
 		s.Desk = f.desk(at, a.Plan)
+	}
+	if lesson := f.Bundle.Lesson; a.Lesson && lesson.Script != "" {
+		s.Lesson = &assets.Lesson{Script: at.To(lesson.Script), StepView: at.To(lesson.StepView), StepStyle: at.To(lesson.StepStyle)}
 	}
 	if a.Gathered && f.Bundle.Gathered != "" {
 		s.Styles = append(s.Styles, at.To(f.Bundle.Gathered))
