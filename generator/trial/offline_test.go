@@ -43,6 +43,9 @@ func outpostOf(t *testing.T) *outpost {
 	return o
 }
 
+// cutOff ends the connection in place of a file.
+const cutOff = "cut off"
+
 // open begins to serve, at the same address as before.
 func (o *outpost) open() {
 	o.t.Helper()
@@ -66,6 +69,8 @@ func (o *outpost) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	o.asked[at]++
 	o.mu.Unlock()
 	switch {
+	case is && instead == cutOff:
+		panic(http.ErrAbortHandler)
 	case is && instead == "":
 		http.Error(w, "spoilt", http.StatusInternalServerError)
 	case is:
@@ -127,6 +132,27 @@ func (b *tab) another() *tab {
 	ctx, stop := chromedp.NewContext(b.ctx)
 	b.t.Cleanup(stop)
 	return hearing(b.t, &window{ctx: ctx})
+}
+
+// republish publishes the demo course into the folder that is served, with a sentence
+// more in a lesson.
+func (o *outpost) republish(lesson, sentence string) {
+	o.t.Helper()
+	content := filepath.Join(o.t.TempDir(), "content")
+	if err := os.CopyFS(content, os.DirFS(root+"/content")); err != nil {
+		o.t.Fatal(err)
+	}
+	file := filepath.Join(content, "units", filepath.FromSlash(lesson)+".md")
+	text, err := os.ReadFile(file)
+	if err == nil {
+		err = os.WriteFile(file, append(text, "\n"+sentence+"\n"...), 0o666)
+	}
+	if err == nil {
+		err = publishTo(o.dir, nil, "--content", content)
+	}
+	if err != nil {
+		o.t.Fatal(err)
+	}
 }
 
 // newsSays is whether the quiet line says something.
@@ -228,4 +254,183 @@ func TestHandbookWithoutANetwork(t *testing.T) {
 	b.onPhone(o, "as you wanted")
 	b.tap(key("Take it onto this phone"))
 	b.phoneSays("The whole handbook is on this phone")
+}
+
+// takeNew says yes to a new edition, and waits until it and the other tabs have gone along.
+func (b *tab) takeNew(others ...*tab) {
+	b.t.Helper()
+	all := append([]*tab{b}, others...)
+	for _, tab := range all {
+		ask[bool](tab, "window.beforeNew = true")
+	}
+	b.tap(key("Take it now"))
+	for n, tab := range all {
+		if !tab.until(`!window.beforeNew && document.readyState === "complete"`) {
+			b.t.Fatalf("tab %d does not go along", n+1)
+		}
+	}
+}
+
+const came = "This sentence came with the second edition."
+
+const hasCome = `document.querySelector("main").innerText.includes("` + came + `")`
+
+// TestNewEditionIsTakenWhole publishes anew under a reader who is in the middle of a
+// sum, and has a second page open.
+func TestNewEditionIsTakenWhole(t *testing.T) {
+	t.Parallel()
+	o := outpostOf(t)
+	b := keeper(t)
+	b.size(360, 640)
+	b.keepAll(o.home + "calculators/slip-density.html")
+	f := &form{tab: b, calc: catalog.In("en-GB").Find("slip-density")}
+	b.ready()
+	f.typeInto("mass", 0, "212.4")
+	if !b.until(`location.search.includes("212.4")`) {
+		t.Fatal("what is typed does not get into the address")
+	}
+	second := b.another()
+	second.size(360, 640)
+	second.visit(o.home + "slip/coat-a-pot.html")
+
+	o.heal()
+	o.republish("slip/coat-a-pot", came)
+	second.reload() // asks whether there is a new worker
+	for n, tab := range []*tab{b, second} {
+		if !tab.until(newsSays(newWords)) {
+			t.Fatalf("tab %d is not told of the new edition", n+1)
+		}
+	}
+	if ask[bool](second, hasCome) {
+		t.Error("the new edition is shown before anybody said yes")
+	}
+	o.mu.Lock()
+	t.Logf("%d files were asked for", len(o.asked))
+	if len(o.asked) > 40 {
+		t.Errorf("one lesson is new, and %d files were fetched", len(o.asked))
+	}
+	o.mu.Unlock()
+	second.tap(key("Later"))
+	second.reload()
+	if second.visit(o.home + "slip/coat-a-pot.html"); ask[bool](second, hasCome) || ask[bool](second, newsSays(newWords)) {
+		t.Error("put off, and the new edition is shown, or told of, again")
+	}
+
+	b.takeNew(second)
+	if !ask[bool](second, hasCome) {
+		t.Error("the second tab goes along, and has the old words")
+	}
+	b.ready()
+	if mass := ask[string](b, f.boxes("mass")+"[0].value"); mass != "212.4" || ask[bool](b, linked) {
+		t.Errorf("212.4 was typed, and with the new edition there stands %q", mass)
+	}
+	if left := ask[[]string](b, caught); len(left) != 1 {
+		t.Errorf("kept are %q, want the new edition alone", left)
+	}
+	o.close()
+	second.visit(o.home + "wash/thin-a-wash.html")
+	second.ready()
+	if second.visit(o.home + "slip/coat-a-pot.html"); !ask[bool](second, hasCome) {
+		t.Error("without a network the new edition is not the one that opens")
+	}
+	if said, _ := second.heard(); len(said) > 0 {
+		t.Errorf("on the console: %q", said)
+	}
+}
+
+// TestBrokenUpdateLeavesTheOldEdition lets a new edition fail on one file, in every way.
+func TestBrokenUpdateLeavesTheOldEdition(t *testing.T) {
+	t.Parallel()
+	const lesson = "slip/coat-a-pot.html"
+	o := outpostOf(t)
+	b := keeper(t)
+	b.keepAll(o.home + lesson)
+	before := ask[[]string](b, caught)
+	o.republish("slip/coat-a-pot", came)
+	for _, way := range []struct{ instead, says string }{
+		{"", "The server sent something else"},
+		{"<!doctype html><title>Hotel</title><p>Sign in to use this network.", "The server sent something else"},
+		{cutOff, "The network was lost"},
+	} {
+		o.heal()
+		o.spoil(lesson, way.instead)
+		b.onPhone(o, "The whole handbook is on this phone")
+		ask[bool](b, `navigator.serviceWorker.getRegistration().then(r => r.update()).then(() => true)`)
+		b.phoneSays(way.says)
+		if o.asks(lesson) < 2 {
+			t.Errorf("%q: a file that did not come is asked for %d times", way.instead, o.asks(lesson))
+		}
+		if !b.until(`navigator.serviceWorker.getRegistration().then(r => !r.installing && !r.waiting)`) {
+			t.Errorf("%q: half an edition waits to begin", way.instead)
+		}
+		for _, address := range []string{lesson, "wash/thin-a-wash.html"} {
+			if b.visit(o.home + address); ask[bool](b, hasCome) || !ask[bool](b, `document.querySelector("h1") !== null`) {
+				t.Errorf("%q: %s is not as it was", way.instead, address)
+			}
+		}
+	}
+	o.heal()
+	b.onPhone(o, "The whole handbook is on this phone")
+	ask[bool](b, `navigator.serviceWorker.getRegistration().then(r => r.update()).then(() => true)`)
+	b.phoneSays(newWords)
+	if n := len(o.asked); n > 6 {
+		t.Errorf("what had come is fetched again: %d files", n)
+	}
+	b.takeNew()
+	if !b.until(`caches.keys().then(names => !names.includes(` + quoted(before[0]) + `))`) {
+		t.Error("mended, and the new edition does not come")
+	}
+	if b.visit(o.home + lesson); !ask[bool](b, hasCome) {
+		t.Error("mended, and the old words stand there")
+	}
+}
+
+// unit is the box that chooses a unit.
+func unitBox(id string) string {
+	return `document.querySelector("[data-units] input[value=` + id + `]")`
+}
+
+// TestLargeHandbookAsksFirst keeps a handbook as one that is too large to be taken
+// whole: the demo course, with the one word in its worker that says so.
+func TestLargeHandbookAsksFirst(t *testing.T) {
+	t.Parallel()
+	o := outpostOf(t)
+	worker := strings.Replace(string(o.read(t, "sw.js")), `"whole":true`, `"whole":false`, 1)
+	if err := os.WriteFile(filepath.Join(o.dir, "sw.js"), []byte(worker), 0o666); err != nil {
+		t.Fatal(err)
+	}
+	b := keeper(t)
+	b.size(360, 640)
+	b.visit(o.home + "index.html")
+	if !b.until(newsSays("What every unit needs is ready without a network. On the page “On this phone” you can choose units.")) {
+		t.Fatal("it does not say that it is ready in part")
+	}
+	if n := o.asks("wash/index.html") + o.asks("slip/index.html"); n > 0 {
+		t.Errorf("%d pages of units are taken without being asked for", n)
+	}
+	b.visit(o.home + "wash/thin-a-wash.html") // a page that is opened stays
+	b.ready()
+	b.onPhone(o, "Of the handbook")
+	for _, fault := range append(append(ask[[]string](b, small), ask[[]string](b, crowded)...), ask[[]string](b, widest)...) {
+		t.Error(fault)
+	}
+	for _, fault := range b.accessible() {
+		t.Error(fault)
+	}
+	choose := func(id, says string) {
+		ask[bool](b, "("+unitBox(id)+".click(), true)")
+		if room := `document.querySelector("[data-unit-room=` + id + `]").textContent`; !b.until(room + `.includes("on this phone") === ` + says) {
+			t.Errorf("the unit %s chosen or not, it says %q", id, ask[string](b, room))
+		}
+	}
+	choose("slip", "true")
+	choose("size", "true")
+	choose("size", "false")
+	o.close()
+	for address, there := range map[string]bool{"slip/coat-a-pot.html": true, "calculators/slip-density.html": true, "wash/thin-a-wash.html": true, "size/size-a-pot.html": false, "wash/wipe-back.html": false} {
+		b.visit(o.home + address)
+		if !b.until(`document.querySelector("h1") && location.pathname.endsWith("/phone.html") !== ` + map[bool]string{true: "true", false: "false"}[there]) {
+			t.Errorf("without a network %s leads to %s", address, ask[string](b, "location.href"))
+		}
+	}
 }

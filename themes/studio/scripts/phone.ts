@@ -98,6 +98,7 @@ async function takeIt(): Promise<void> {
   say(words['phone-begins'])
   try {
     const registration = await navigator.serviceWorker.register(worker)
+    if (registration.active && !registration.installing) await registration.update()
     if (registration.active && !registration.installing) ask(registration.active, { ask: 'take' })
   } catch {
     fails('network')

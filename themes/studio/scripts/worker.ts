@@ -239,13 +239,14 @@ async function state(): Promise<State | null> {
   }
 }
 
-/** choose keeps these units and no others. */
+/** choose keeps these units, and drops those that were chosen before and are no more. A page that somebody opened otherwise stays. */
 async function choose(units: readonly string[]): Promise<void> {
   const cache = await caches.open(own)
+  const before = await chosen()
   await (await caches.open(common)).put(record, json(units))
-  const stay = new Set(wanted(edition, new Set(units)).map(([address]) => address))
   for (const unit of edition.units) {
-    for (const [address] of unit.lines) if (!stay.has(address)) await cache.delete(urlOf(address, root))
+    if (!before.has(unit.id) || units.includes(unit.id)) continue
+    for (const [address] of unit.lines) await cache.delete(urlOf(address, root))
   }
   await take(cache, wanted(edition, new Set(units)))
 }
