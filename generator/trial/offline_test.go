@@ -12,6 +12,8 @@ import (
 	"sync"
 	"testing"
 
+	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/cdproto/page"
 	"github.com/chromedp/chromedp"
 
 	"slipbook/calculators/catalog"
@@ -197,6 +199,9 @@ func TestHandbookWithoutANetwork(t *testing.T) {
 	b := keeper(t)
 	b.size(360, 640)
 	b.keepAll(o.home + "slip/coat-a-pot.html")
+	for _, fault := range append(append(ask[[]string](b, small), ask[[]string](b, crowded)...), b.accessible()...) {
+		t.Errorf("with the line that says so: %s", fault)
+	}
 	for _, name := range []string{"book.html", "labels/material-river-ball-clay-a4.html"} {
 		if o.asks(name) > 0 {
 			t.Errorf("%s is taken, and is for printing", name)
@@ -432,5 +437,35 @@ func TestLargeHandbookAsksFirst(t *testing.T) {
 		if !b.until(`document.querySelector("h1") && location.pathname.endsWith("/phone.html") !== ` + map[bool]string{true: "true", false: "false"}[there]) {
 			t.Errorf("without a network %s leads to %s", address, ask[string](b, "location.href"))
 		}
+	}
+}
+
+// TestPhonePageSaysWhyNothingIsKept takes away in turn what keeping needs.
+func TestPhonePageSaysWhyNothingIsKept(t *testing.T) {
+	t.Parallel()
+	h := published(t)
+	for _, lack := range []struct{ home, without, says string }{
+		{h.home, "", "This browser cannot keep a handbook here."}, // the windows of the trial have no service workers
+		{h.home, `Object.defineProperty(window, "isSecureContext", {value: false})`, "This page came over http, not https"},
+		{h.fromFolder(t).home, "", "These pages were opened from a folder."},
+	} {
+		b := open(t)
+		if lack.without != "" {
+			made := call(b, page.AddScriptToEvaluateOnNewDocument, page.AddScriptToEvaluateOnNewDocumentParams{Source: lack.without})
+			t.Cleanup(func() {
+				call(b, page.RemoveScriptToEvaluateOnNewDocument, page.RemoveScriptToEvaluateOnNewDocumentParams{Identifier: made.Identifier})
+			})
+		}
+		b.visit(lack.home + "phone.html")
+		b.phoneSays(lack.says)
+		if dead := ask[[]string](b, pressable); len(dead) > 0 {
+			t.Errorf("%s: nothing can be kept, and it offers %q", lack.says, dead)
+		}
+	}
+	b := open(t)
+	call(b, emulation.SetScriptExecutionDisabled, emulation.SetScriptExecutionDisabledParams{Value: true})
+	b.do(chromedp.Navigate(h.home + "phone.html"))
+	if said := ask[string](b, "document.querySelector('[data-state]').textContent"); !strings.Contains(said, "runs no scripts") {
+		t.Errorf("without scripts it says %q", said)
 	}
 }

@@ -15,6 +15,8 @@ const worker = new URL('sw.js', root).href // which keeps what is below it
 const language = document.documentElement.lang
 const megabytes = (bytes: number): string => (bytes / 1e6).toLocaleString(language, { maximumFractionDigits: 1 })
 
+const section = document.querySelector<HTMLElement>('[data-kept]') // only on the page "On this phone"
+
 /** ask says something to a worker. */
 function ask(to: ServiceWorker | null | undefined, asked: Asked): void {
   to?.postMessage(asked)
@@ -55,32 +57,33 @@ function putItOff(): void {
 let line: HTMLElement | undefined
 
 /** show shows a line with what can be done about it, until it is put away. */
-function show(text: string | undefined, keys: readonly [string | undefined, () => void][]): void {
+function show(text: string | undefined, keys: readonly [string | undefined, () => void][]): HTMLElement {
   line?.remove()
-  const words = make('p', '') // a screen reader hears words that come into a place that was there
-  words.setAttribute('role', 'status')
-  const shown = line = make('div', 'news', words, ...keys.map(([name, press]) => button(name, () => {
+  const said = make('p', '') // a screen reader hears words that come into a place that was there
+  said.setAttribute('role', 'status')
+  const shown = line = make('aside', 'news', said, ...keys.map(([name, press]) => button(name, () => {
     shown.remove()
     press()
   })))
+  shown.setAttribute('aria-label', words['phone'] ?? '')
   document.body.append(shown)
-  setTimeout(() => words.append(text ?? ''), 100)
+  setTimeout(() => said.append(text ?? ''), 100)
+  return shown
 }
 
+const enough = 20_000 // milliseconds that good news stays, unless somebody is at it
+
 async function news(what: News): Promise<void> {
-  if (document.querySelector('[data-kept]')) return look() // the page tells it all
+  if (section) return look() // the page tells it all
   if (what === 'new' && putOff()) return
   const style = document.querySelector<HTMLElement>('[data-phone-style]')?.dataset['phoneStyle']
   if (style) await dress(style)
-  const nothing = (): void => undefined
-  if (what === 'new') show(words['phone-new'], [[words['phone-new-yes'], () => void over()], [words['phone-new-later'], putItOff]])
-  else if (what === 'part') show(words['phone-ready-part'], [[words['phone-close'], nothing]])
-  else show(words['phone-ready'], [[words['phone-close'], nothing]])
+  if (what === 'new') return void show(words['phone-new'], [[words['phone-new-yes'], () => void over()], [words['phone-new-later'], putItOff]])
+  const shown = show(what === 'part' ? words['phone-ready-part'] : words['phone-ready'], [[words['phone-close'], () => undefined]])
+  setTimeout(() => shown.matches(':focus-within') || shown.remove(), enough)
 }
 
 // The page "On this phone".
-
-const section = document.querySelector<HTMLElement>('[data-kept]')
 
 /** say says how things stand, and offers what can be done. */
 function say(text: string | undefined, ...keys: (HTMLElement | undefined)[]): void {
