@@ -41,6 +41,7 @@ type impression struct {
 	gathered     *gathered.Gathered
 	book         *book.Book        // nil while the theme prints no book
 	parcels      map[string][]byte // the files of words and table
+	carried      []string          // of these, those that only pages opened from a folder ask for
 	sheets       []*imprint.Sheet
 	owed         map[string]func() []care.Owed // what pages must say of safety, by address
 	kept         sync.Map                      // of what stands around pages, once it was printed
@@ -86,6 +87,7 @@ func (i *impression) wrapParcels() error {
 func (i *impression) wrap(name, data string, as *assets.Parcel) error {
 	parcel, files, err := i.frame.Bundle.Wrap(name, []byte(data))
 	*as = parcel
+	i.carried = append(i.carried, parcel.Carried)
 	maps.Copy(i.parcels, files)
 	return err
 }

@@ -2,6 +2,7 @@ package press
 
 import (
 	"path"
+	"slices"
 
 	"slipbook/generator/address"
 	"slipbook/generator/course"
@@ -54,7 +55,7 @@ func (e *Edition) leftOut() map[string]string {
 			left[at] = forPrinting
 		}
 	}
-	for _, at := range []string{b.Desk.Carried, e.press.frame.Spoken.Carried, e.press.frame.Table.Carried} {
+	for _, at := range append(slices.Clone(e.press.carried), b.Desk.Carried) {
 		left[at] = fromAFolder
 	}
 	for at := range e.files {

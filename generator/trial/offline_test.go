@@ -4,6 +4,8 @@ package trial
 
 import (
 	"context"
+	"crypto/sha256"
+	"fmt"
 	"net"
 	"net/http"
 	"os"
@@ -17,6 +19,7 @@ import (
 	"github.com/chromedp/chromedp"
 
 	"slipbook/calculators/catalog"
+	"slipbook/generator/offline"
 )
 
 // outpost is a server of its own for one test: it can be closed, and spoil files.
@@ -103,6 +106,13 @@ func (o *outpost) asks(at string) int {
 	o.mu.Lock()
 	defer o.mu.Unlock()
 	return o.asked[at]
+}
+
+// askedFor counts the files that were asked for since.
+func (o *outpost) askedFor() int {
+	o.mu.Lock()
+	defer o.mu.Unlock()
+	return len(o.asked)
 }
 
 // keeper is a tab of a window that keeps what it is given.
@@ -198,7 +208,7 @@ func TestHandbookWithoutANetwork(t *testing.T) {
 	o, s := outpostOf(t), settings(t)
 	b := keeper(t)
 	b.size(360, 640)
-	b.keepAll(o.home + "slip/coat-a-pot.html")
+	b.keepAll(o.home + "calculators/slip-density.html")
 	for _, fault := range append(append(ask[[]string](b, small), ask[[]string](b, crowded)...), b.accessible()...) {
 		t.Errorf("with the line that says so: %s", fault)
 	}
@@ -209,6 +219,11 @@ func TestHandbookWithoutANetwork(t *testing.T) {
 	}
 	o.close()
 
+	b.tap(tool("bench")) // on the page that was open all the time
+	if !b.until(inBenchMode) {
+		t.Error("on the first page bench mode does not start without a network")
+	}
+	b.tap(tool("bench"))
 	b.visit(o.home + "wash/thin-a-wash.html") // a lesson with a calculator
 	b.ready()
 	if !ask[bool](b, `document.querySelector("h1").textContent.length > 3 && getComputedStyle(document.body).fontFamily.includes("Palatino")`) {
@@ -309,15 +324,13 @@ func TestNewEditionIsTakenWhole(t *testing.T) {
 	if ask[bool](second, hasCome) {
 		t.Error("the new edition is shown before anybody said yes")
 	}
-	o.mu.Lock()
-	t.Logf("%d files were asked for", len(o.asked))
-	if len(o.asked) > 40 {
-		t.Errorf("one lesson is new, and %d files were fetched", len(o.asked))
+	if n := o.askedFor(); n > 6 {
+		t.Errorf("one lesson is new, and %d files were fetched", n)
 	}
-	o.mu.Unlock()
 	second.tap(key("Later"))
 	second.reload()
-	if second.visit(o.home + "slip/coat-a-pot.html"); ask[bool](second, hasCome) || ask[bool](second, newsSays(newWords)) {
+	second.visit(o.home + "slip/coat-a-pot.html")
+	if ask[bool](second, "new Promise(done => setTimeout(() => done(true), 1500))"); ask[bool](second, hasCome) || ask[bool](second, newsSays(newWords)) {
 		t.Error("put off, and the new edition is shown, or told of, again")
 	}
 
@@ -349,7 +362,14 @@ func TestBrokenUpdateLeavesTheOldEdition(t *testing.T) {
 	const lesson = "slip/coat-a-pot.html"
 	o := outpostOf(t)
 	b := keeper(t)
-	b.keepAll(o.home + lesson)
+	o.spoil("wash/wipe-back.html", "")
+	b.onPhone(o, "The server sent something else")
+	o.heal()
+	b.tap(key("Try again"))
+	b.phoneSays("The whole handbook is on this phone")
+	if n := o.askedFor(); n > 40 {
+		t.Errorf("most of the handbook had come, and of it %d files are fetched again", n)
+	}
 	before := ask[[]string](b, caught)
 	o.republish("slip/coat-a-pot", came)
 	for _, way := range []struct{ instead, says string }{
@@ -378,7 +398,7 @@ func TestBrokenUpdateLeavesTheOldEdition(t *testing.T) {
 	b.onPhone(o, "The whole handbook is on this phone")
 	ask[bool](b, `navigator.serviceWorker.getRegistration().then(r => r.update()).then(() => true)`)
 	b.phoneSays(newWords)
-	if n := len(o.asked); n > 6 {
+	if n := o.askedFor(); n > 6 {
 		t.Errorf("what had come is fetched again: %d files", n)
 	}
 	b.takeNew()
@@ -400,9 +420,15 @@ func unitBox(id string) string {
 func TestLargeHandbookAsksFirst(t *testing.T) {
 	t.Parallel()
 	o := outpostOf(t)
-	worker := strings.Replace(string(o.read(t, "sw.js")), `"whole":true`, `"whole":false`, 1)
-	if err := os.WriteFile(filepath.Join(o.dir, "sw.js"), []byte(worker), 0o666); err != nil {
-		t.Fatal(err)
+	icon := o.read(t, o.files(t, ".png")[0])
+	photo := func(at string) string {
+		return fmt.Sprintf("[%q,%d,%q,1]", at, len(icon), offline.Digest(sha256.Sum256(icon)))
+	}
+	worker := strings.NewReplacer(`"whole":true`, `"whole":false`, `"core":[`, `"core":[`+photo("jar-816.png")+",", `"rest":[`, `"rest":[`+photo("jar-1088.png")).Replace(string(o.read(t, "sw.js")))
+	for name, data := range map[string][]byte{"sw.js": []byte(worker), "jar-816.png": icon} {
+		if err := os.WriteFile(filepath.Join(o.dir, name), data, 0o666); err != nil {
+			t.Fatal(err)
+		}
 	}
 	b := keeper(t)
 	b.size(360, 640)
@@ -415,6 +441,8 @@ func TestLargeHandbookAsksFirst(t *testing.T) {
 	}
 	b.visit(o.home + "wash/thin-a-wash.html") // a page that is opened stays
 	b.ready()
+	o.spoil("week/firing.html", "<!doctype html><title>Hotel</title><p>Sign in to use this network.")
+	b.visit(o.home + "week/firing.html") // what is not the page does not stay
 	b.onPhone(o, "Of the handbook")
 	for _, fault := range append(append(ask[[]string](b, small), ask[[]string](b, crowded)...), ask[[]string](b, widest)...) {
 		t.Error(fault)
@@ -432,11 +460,14 @@ func TestLargeHandbookAsksFirst(t *testing.T) {
 	choose("size", "true")
 	choose("size", "false")
 	o.close()
-	for address, there := range map[string]bool{"slip/coat-a-pot.html": true, "calculators/slip-density.html": true, "wash/thin-a-wash.html": true, "size/size-a-pot.html": false, "wash/wipe-back.html": false} {
+	for address, there := range map[string]bool{"slip/coat-a-pot.html": true, "calculators/slip-density.html": true, "wash/thin-a-wash.html": true, "size/size-a-pot.html": false, "wash/wipe-back.html": false, "week/firing.html": false} {
 		b.visit(o.home + address)
 		if !b.until(`document.querySelector("h1") && location.pathname.endsWith("/phone.html") !== ` + map[bool]string{true: "true", false: "false"}[there]) {
 			t.Errorf("without a network %s leads to %s", address, ask[string](b, "location.href"))
 		}
+	}
+	if size := ask[int](b, `fetch("/bench/notes/jar-1088.png").then(r => r.arrayBuffer(), () => new ArrayBuffer(0)).then(b => b.byteLength)`); size != len(icon) {
+		t.Errorf("without a network a photo of which another width is kept has %d bytes", size)
 	}
 }
 

@@ -202,10 +202,25 @@ async function keep(): Promise<void> {
   const wish = choice(root)
   if (wish === 'no' || (sparing && wish !== 'yes')) return
   const registration = await navigator.serviceWorker.register(worker)
-  const waiting = (): unknown => registration.waiting && registration.active && news('new')
-  waiting()
-  registration.addEventListener('updatefound', () => registration.installing?.addEventListener('statechange', waiting))
+  const watch = (): void => {
+    if (registration.waiting && registration.active) void news('new')
+    const { installing } = registration
+    if (!installing) return
+    installing.onstatechange = () => {
+      watch()
+      // A browser ends what takes too long; the next try goes on from there.
+      if (installing.state === 'redundant' && !registration.active && tries-- > 0) setTimeout(keepAgain, pause)
+    }
+  }
+  watch()
+  registration.onupdatefound = watch
 }
+
+const pause = 60_000 // milliseconds
+let tries = 5
+
+// Where it fails nothing is kept, and the page about that says so.
+const keepAgain = (): Promise<void> => keep().catch(() => undefined)
 
 /** follow takes this page along to an edition that begins. What was typed stands in its address. */
 function follow(): void {
@@ -219,6 +234,6 @@ function follow(): void {
 if ('serviceWorker' in navigator && location.protocol !== 'file:') {
   follow()
   listen()
-  keep().catch(() => undefined).then(look) // where it fails nothing is kept, and the page about that says so
+  void keepAgain().then(look)
 } else void look()
 if (section) missed()
