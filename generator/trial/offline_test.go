@@ -460,6 +460,8 @@ func TestLargeHandbookAsksFirst(t *testing.T) {
 	choose("size", "true")
 	choose("size", "false")
 	o.close()
+	ask[bool](b, "("+unitBox("look")+".click(), true)")
+	b.phoneSays("The network was lost")
 	for address, there := range map[string]bool{"slip/coat-a-pot.html": true, "calculators/slip-density.html": true, "wash/thin-a-wash.html": true, "size/size-a-pot.html": false, "wash/wipe-back.html": false, "week/firing.html": false} {
 		b.visit(o.home + address)
 		if !b.until(`document.querySelector("h1") && location.pathname.endsWith("/phone.html") !== ` + map[bool]string{true: "true", false: "false"}[there]) {
@@ -484,7 +486,7 @@ func TestPhonePageSaysWhyNothingIsKept(t *testing.T) {
 		if lack.without != "" {
 			made := call(b, page.AddScriptToEvaluateOnNewDocument, page.AddScriptToEvaluateOnNewDocumentParams{Source: lack.without})
 			t.Cleanup(func() {
-				call(b, page.RemoveScriptToEvaluateOnNewDocument, page.RemoveScriptToEvaluateOnNewDocumentParams{Identifier: made.Identifier})
+				call(b, page.RemoveScriptToEvaluateOnNewDocument, page.RemoveScriptToEvaluateOnNewDocumentParams(made))
 			})
 		}
 		b.visit(lack.home + "phone.html")

@@ -22,7 +22,7 @@ export interface State {
   readonly taken: number // when, in milliseconds since 1970
   readonly kept: Amount
   readonly all: Amount // of what can be kept
-  readonly units: readonly (Amount & { readonly id: string, readonly here: boolean })[]
+  readonly units: readonly (Amount & { readonly id: string, readonly chosen: boolean, readonly here: boolean })[]
 }
 
 /** Told is what a worker tells pages. */

@@ -147,7 +147,7 @@ function offerUnits(state: State): void {
   for (const unit of state.units) {
     const box = boxes.find((b) => b.value === unit.id)
     if (!box) continue
-    box.checked = unit.here
+    box.checked = unit.chosen
     box.onchange = async () => ask((await registered())?.active, { ask: 'units', units: boxes.filter((b) => b.checked).map((b) => b.value) })
     part(section, `[data-unit-room="${CSS.escape(unit.id)}"]`).textContent = fill(unit.here ? words['phone-unit-here'] : words['phone-unit'], unit.pages, megabytes(unit.bytes))
   }
@@ -171,15 +171,15 @@ async function look(): Promise<void> {
 
 /** listen hears what workers tell. */
 function listen(): void {
-  navigator.serviceWorker.addEventListener('message', ({ data }) => {
-    const { news: what, state, taking, failed } = data as Told
+  const hear = async ({ news: what, state, taking, failed }: Told): Promise<void> => {
     if (choice(root) === 'no') return
-    if (what) void news(what)
+    if (what) await news(what)
     if (taking) say(fill(words['phone-taking'], ...taking))
-    if (failed) fails(failed)
-    if (state) void tellState(state)
+    if (state) await tellState(state)
     if (state === null) say(words['phone-nothing'], takeKey(words['phone-take']))
-  })
+    if (failed) fails(failed)
+  }
+  navigator.serviceWorker.addEventListener('message', ({ data }) => void hear(data as Told))
 }
 
 /** missed says which page the reader wanted that is not here. */

@@ -233,9 +233,10 @@ async function state(): Promise<State | null> {
   const keys = await (await caches.open(own)).keys()
   const here = keys.map(({ url }) => lines.get(addressOf(new URL(url), root) ?? '')).filter((line) => line !== undefined)
   const found = new Set(here)
+  const some = await chosen()
   return {
     edition: edition.name, whole: edition.whole, taken: made.taken, kept: amount(here), all: amount(lines.values()),
-    units: edition.units.map(({ id, lines: of }) => ({ id, here: of.every((line) => found.has(lines.get(line[0]) ?? line)), ...amount(of) })),
+    units: edition.units.map(({ id, lines: of }) => ({ id, chosen: some.has(id), here: of.every((line) => found.has(lines.get(line[0]) ?? line)), ...amount(of) })),
   }
 }
 
@@ -251,7 +252,11 @@ async function choose(units: readonly string[]): Promise<void> {
   await take(cache, wanted(edition, new Set(units)))
 }
 
+let turn = Promise.resolve() // what is asked for by and by is done one after the other
+
 async function hear(asked: Asked): Promise<void> {
+  let trouble: unknown
+  const done = (work: () => Promise<void>): Promise<void> => (turn = turn.then(work).catch((it: unknown) => { trouble = it }))
   switch (asked.ask) {
     case 'over':
       return self.skipWaiting()
@@ -260,12 +265,13 @@ async function hear(asked: Asked): Promise<void> {
       return
     case 'take':
       dropped = false
-      await install().catch((trouble: unknown) => tell({ failed: why(trouble) }))
+      await done(install)
       break
     case 'units':
-      await choose(asked.units).catch((trouble: unknown) => tell({ failed: why(trouble) }))
+      await done(() => choose(asked.units))
   }
-  await tell({ state: await state() })
+  const now = await state()
+  await tell(trouble ? { state: now, failed: why(trouble) } : { state: now })
 }
 
 self.addEventListener('install', (event) => event.waitUntil(install().catch(failed)))
