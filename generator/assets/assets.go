@@ -15,6 +15,7 @@ import (
 	"fmt"
 	"io/fs"
 	"path"
+	"regexp"
 	"strings"
 	"sync"
 )
@@ -32,6 +33,7 @@ type Bundle struct {
 	Desk     Desk              // what a page with a calculator loads besides
 	Lesson   Lesson            // what a lesson loads; empty when the theme has no such script
 	Icon     string            // address of the icon
+	Phone    Phone             // what keeps the handbook on a phone
 
 	mutex   sync.Mutex
 	wrapped map[string]wrapped // by name
@@ -58,6 +60,23 @@ type Lesson struct {
 	StepStyle string // loaded with it
 }
 
+// Phone is what a handbook needs to stay on a phone. Each may be empty where the theme
+// has no such file.
+type Phone struct {
+	Worker []byte // the script of the service worker: no file yet, since the list of files stands before it
+	Script string // address of what tells of it, loaded where there is something to tell
+	Style  string // loaded with it
+	Icons  []Icon // for the home screen, in the order of phoneIcons
+	Ground string // the colour that pages stand on in the light, "#f6f0e4"
+}
+
+// Icon is an icon for a home screen.
+type Icon struct {
+	Address string
+	Side    int  // points
+	Whole   bool // it may be cut to any shape
+}
+
 // The files that a theme gives by these names.
 const (
 	styleFile  = "styles/studio.css"
@@ -74,14 +93,32 @@ const (
 	planLook   = "styles/plan.css"
 	bookLook   = "styles/book.css"
 	iconFile   = "icons/icon.svg"
+	workerFile = "scripts/worker.ts"
+	phoneFile  = "scripts/phone.ts"
+	phoneLook  = "styles/phone.css"
 )
+
+// ground finds the colour of the ground in the style sheet of every page.
+var ground = regexp.MustCompile(`--paper:\s*(#[0-9a-fA-F]{3,6})\b`)
+
+// phoneIcons are the icons for home screens that a theme may have.
+var phoneIcons = []struct {
+	file string
+	Icon
+}{
+	{"icons/icon-192.png", Icon{Side: 192}},
+	{"icons/icon-512.png", Icon{Side: 512}},
+	{"icons/maskable-512.png", Icon{Side: 512, Whole: true}},
+}
 
 // folder is where the shared files are published.
 const folder = "assets"
 
 // Make bundles what a theme's pages share. engine is what Calculators returned. A theme must have styles/studio.css, scripts/calculator.ts and
 // icons/icon.svg; scripts/page.ts, scripts/wall.ts, scripts/planner.ts, scripts/bench.ts with
-// styles/bench.css, scripts/lesson.ts, scripts/stepview.ts with styles/stepview.css, styles/gathered.css, styles/plan.css and styles/book.css
+// styles/bench.css, scripts/lesson.ts, scripts/stepview.ts with styles/stepview.css, scripts/worker.ts,
+// scripts/phone.ts with styles/phone.css, styles/gathered.css, styles/plan.css, styles/book.css and the
+// icons for home screens
 // may be left out. The error names every fault that was found, each with its
 // file, line and column in the theme.
 func Make(theme fs.FS, engine []byte) (*Bundle, error) {
@@ -91,10 +128,17 @@ func Make(theme fs.FS, engine []byte) (*Bundle, error) {
 		return nil, err
 	}
 	for _, m := range made {
+		if m.from == workerFile {
+			b.Phone.Worker = m.data
+			continue
+		}
 		b.Files[m.address] = m.data
 		switch m.from {
 		case styleFile:
 			b.Style = m.address
+			if found := ground.FindSubmatch(m.data); found != nil {
+				b.Phone.Ground = string(found[1])
+			}
 		case pageFile:
 			b.Page = m.address
 		case wallFile:
@@ -119,6 +163,10 @@ func Make(theme fs.FS, engine []byte) (*Bundle, error) {
 			b.Plan = m.address
 		case bookLook:
 			b.Book = m.address
+		case phoneFile:
+			b.Phone.Script = m.address
+		case phoneLook:
+			b.Phone.Style = m.address
 		}
 	}
 	b.Desk.Engine = b.keep("calculators.bin", engine)
@@ -128,7 +176,18 @@ func Make(theme fs.FS, engine []byte) (*Bundle, error) {
 		return nil, missing(iconFile)
 	}
 	b.Icon = b.keep(path.Base(iconFile), icon)
+	b.keepIcons(theme)
 	return b, nil
+}
+
+// keepIcons adds the icons for home screens that the theme has.
+func (b *Bundle) keepIcons(theme fs.FS) {
+	for _, i := range phoneIcons {
+		if data, err := fs.ReadFile(theme, i.file); err == nil {
+			i.Address = b.keep(path.Base(i.file), data)
+			b.Phone.Icons = append(b.Phone.Icons, i.Icon)
+		}
+	}
 }
 
 // missing says that a theme lacks a file.

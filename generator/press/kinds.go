@@ -51,6 +51,7 @@ var pageKinds = []pageKind{
 	{kind("glossary", "extra", 33_000, 0), ofGathered((*gathered.Gathered).Glossary)},
 	{kind("contents", "", 0, 0), (*impression).contentsSheets},
 	{kind("notices", "", 0, 0), (*impression).noticesSheets},
+	{kind("phone", "", 0, 0), (*impression).phoneSheets},
 	{kind("notfound", "", 0, 0), (*impression).notFoundSheets},
 }
 

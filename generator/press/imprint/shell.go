@@ -41,6 +41,14 @@ type Shell struct {
 	Hazards                               string // empty while it has no hazards
 	Answers, Faults                       string // empty while there are none
 	TeachingPage                          string // only in a copy for the instructor
+	Phone                                 *Phone // only in a handbook that phones may keep
+}
+
+// Phone is where a page finds what keeps the handbook on a phone.
+type Phone struct {
+	Page          string // that tells of it
+	Script, Style string // of what keeps it and tells of it; empty on that page, which has them as its own
+	Manifest      string
 }
 
 // Alike returns what tells apart what stands around the words of two pages of one
@@ -69,6 +77,7 @@ type Frame struct {
 	Table    assets.Parcel     // the decoration table for pages with a plan; empty without a table
 	There    map[string]bool   // addresses of the pages
 	FaultsOn map[string]string // the page on which each fault of the list is told, by its id
+	Kept     bool              // phones may keep the handbook
 }
 
 // Shell makes the shell of a page, without its strip of states. A chapter of the book needs its name and
@@ -102,8 +111,12 @@ func (f *Frame) Shell(at Place, a About) Shell {
 	s.Style, s.Script, s.Icon = at.To(f.Bundle.Style), at.To(f.Bundle.Page), at.To(f.Bundle.Icon)
 	s.medium, s.unlike = a.Medium, a.State != ""
 	s.TeachingPage = f.WhereThere(at, address.Teaching)
+	if f.Kept {
+		s.Phone = f.phone(at)
+	}
 	if a.Desk {
 		s.Desk = f.desk(at, a.Plan)
+		s.Script = "" // what every page runs is part of the desk's script
 	}
 	if lesson := f.Bundle.Lesson; a.Lesson && lesson.Script != "" {
 		s.Lesson = &assets.Lesson{Script: at.To(lesson.Script), StepView: at.To(lesson.StepView), StepStyle: at.To(lesson.StepStyle)}
@@ -126,6 +139,11 @@ func (f *Frame) WhereThere(at Place, page string) string {
 		return ""
 	}
 	return at.To(page)
+}
+
+// phone returns where a page finds what keeps the handbook.
+func (f *Frame) phone(at Place) *Phone {
+	return &Phone{at.To(address.Phone), at.To(f.Bundle.Phone.Script), at.To(f.Bundle.Phone.Style), at.To(address.Manifest)}
 }
 
 // desk returns the addresses that a page with calculators loads from.
