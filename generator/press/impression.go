@@ -9,6 +9,7 @@ import (
 	"slipbook/generator/press/book"
 	"slipbook/generator/press/care"
 	"slipbook/generator/press/desk"
+	"slipbook/generator/press/find"
 	"slipbook/generator/press/gathered"
 	"slipbook/generator/press/imprint"
 	"slipbook/generator/press/register"
@@ -38,7 +39,8 @@ type impression struct {
 	setter       *setting.Setter
 	gathered     *gathered.Gathered
 	book         *book.Book        // nil while the theme prints no book
-	parcels      map[string][]byte // the files of words and table
+	places       []find.Place      // that one may look for
+	parcels      map[string][]byte // the files of words, table and index
 	sheets       []*imprint.Sheet
 	owed         map[string]func() []care.Owed // what pages must say of safety, by address
 	kept         sync.Map                      // of what stands around pages, once it was printed

@@ -39,6 +39,7 @@ type Shell struct {
 	Chart                                 string // empty while the course has no table
 	Hazards                               string // empty while it has no hazards
 	Answers, Faults                       string // empty while there are none
+	Find                                  string // where one looks for something
 	TeachingPage                          string // only in a copy for the instructor
 }
 
@@ -56,6 +57,7 @@ type About struct {
 	Plan                     bool        // whether a plan is on it, to make or to read
 	Gathered                 bool        // whether it is gathered from other pages, or is the chart
 	Wall                     bool        // whether test tiles hang on it, to be narrowed and put side by side
+	Find                     bool        // whether one looks for words on it
 }
 
 // Frame makes the shells of pages. What it knows of pages is complete when the
@@ -65,6 +67,7 @@ type Frame struct {
 	Bundle   *assets.Bundle
 	Spoken   assets.Parcel     // the words of the calculators
 	Table    assets.Parcel     // the decoration table for pages with a plan; empty without a table
+	Find     assets.Parcel     // the index of the words, for the page where one looks for them
 	There    map[string]bool   // addresses of the pages
 	FaultsOn map[string]string // the page on which each fault of the list is told, by its id
 }
@@ -90,6 +93,7 @@ func (f *Frame) Shell(at Place, a About) Shell {
 		Hazards:     f.WhereThere(at, address.Hazards),
 		Answers:     f.WhereThere(at, address.Answers),
 		Faults:      f.WhereThere(at, address.Faults),
+		Find:        at.To(address.Find),
 	}
 	if at.Book != nil {
 		s.Number = at.Book[at.Page].Number
@@ -108,6 +112,9 @@ func (f *Frame) Shell(at Place, a About) Shell {
 	}
 	if a.Wall && f.Bundle.Wall != "" {
 		s.Scripts = append(s.Scripts, at.To(f.Bundle.Wall))
+	}
+	if a.Find && f.Bundle.Find != "" {
+		s.Scripts = append(s.Scripts, at.To(f.Bundle.Find))
 	}
 	if a.Plan && f.Bundle.Plan != "" {
 		s.Styles = append(s.Styles, at.To(f.Bundle.Plan))
