@@ -135,7 +135,7 @@ func word(n int) string {
 
 func TestIndexSaysWhereWordsStand(t *testing.T) {
 	places := []Place{
-		{Kind: Word, Name: "Inlay", Also: []string{"mishima line"}, Address: "glossary.html#inlay", Line: "A line\tthat is\nfilled.", Text: "A line that is filled with slip."},
+		{Kind: Word, Name: "Inlay", Also: []string{"mishima line", "old inlay"}, Address: "glossary.html#inlay", Line: "A line\tthat is\nfilled.", Text: "A line that is filled with slip."},
 		{Kind: Lesson, Name: "Inlay a line", Address: "slip/inlay.html", Parts: 2, Number: "2.1", Text: "Cut."},
 		{Kind: Lesson, Name: "Inlay a line", Part: "Fill twice", Address: "slip/inlay.html#fill-twice", Text: "Slip, then slip again."},
 		{Kind: Lesson, Name: "Inlay a line", Part: "Scrape", Address: "slip/inlay.html#scrape-2", Text: "Cut."},
