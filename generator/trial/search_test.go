@@ -189,8 +189,7 @@ func TestIndexWithoutAScript(t *testing.T) {
 	h := published(t)
 	b := open(t)
 	call(b, emulation.SetScriptExecutionDisabled, emulation.SetScriptExecutionDisabledParams{Value: true})
-	b.visit(h.home + h.one(t, "search"))
-	call(b, emulation.SetScriptExecutionDisabled, emulation.SetScriptExecutionDisabledParams{Value: false})
+	b.do(chromedp.Navigate(h.home + h.one(t, "search")))
 	if ask[bool](b, `document.querySelector("[data-find]").checkVisibility()`) {
 		t.Error("a box is shown that does nothing")
 	}
