@@ -22,6 +22,7 @@ const (
 	Calculators = CalculatorFolder + "index.html"
 	Chart       = "chart.html"
 	Answers     = "answers.html"
+	Find        = "search.html"
 	Faults      = "faults.html"
 	Hazards     = "hazards.html"
 	Notices     = "notices.html"

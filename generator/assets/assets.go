@@ -30,6 +30,7 @@ type Bundle struct {
 	Book     string            // address of the style sheet of the whole handbook on one page; empty when the theme has none
 	Page     string            // address of the script of every page; empty when the theme has none
 	Wall     string            // address of the script of the wall of test tiles, loaded besides; may be empty
+	Find     string            // address of the script that looks for words, loaded besides; may be empty
 	Desk     Desk              // what a page with a calculator loads besides
 	Lesson   Lesson            // what a lesson loads; empty when the theme has no such script
 	Icon     string            // address of the icon
@@ -83,6 +84,7 @@ const (
 	pageFile   = "scripts/page.ts"
 	deskFile   = "scripts/calculator.ts"
 	wallFile   = "scripts/wall.ts"
+	findFile   = "scripts/find.ts"
 	planFile   = "scripts/planner.ts"
 	benchFile  = "scripts/bench.ts"
 	benchLook  = "styles/bench.css"
@@ -115,7 +117,7 @@ var phoneIcons = []struct {
 const folder = "assets"
 
 // Make bundles what a theme's pages share. engine is what Calculators returned. A theme must have styles/studio.css, scripts/calculator.ts and
-// icons/icon.svg; scripts/page.ts, scripts/wall.ts, scripts/planner.ts, scripts/bench.ts with
+// icons/icon.svg; scripts/page.ts, scripts/wall.ts, scripts/find.ts, scripts/planner.ts, scripts/bench.ts with
 // styles/bench.css, scripts/lesson.ts, scripts/stepview.ts with styles/stepview.css, scripts/worker.ts,
 // scripts/phone.ts with styles/phone.css, styles/gathered.css, styles/plan.css, styles/book.css and the
 // icons for home screens
@@ -143,6 +145,8 @@ func Make(theme fs.FS, engine []byte) (*Bundle, error) {
 			b.Page = m.address
 		case wallFile:
 			b.Wall = m.address
+		case findFile:
+			b.Find = m.address
 		case deskFile:
 			b.Desk.Script = m.address
 		case planFile:

@@ -10,6 +10,7 @@ import (
 	"slipbook/generator/press/book"
 	"slipbook/generator/press/care"
 	"slipbook/generator/press/desk"
+	"slipbook/generator/press/find"
 	"slipbook/generator/press/gathered"
 	"slipbook/generator/press/imprint"
 	"slipbook/generator/press/register"
@@ -40,7 +41,8 @@ type impression struct {
 	setter       *setting.Setter
 	gathered     *gathered.Gathered
 	book         *book.Book        // nil while the theme prints no book
-	parcels      map[string][]byte // the files of words and table
+	places       []find.Place      // that one may look for
+	parcels      map[string][]byte // the files of words, table and index
 	carried      []string          // of these, those that only pages opened from a folder ask for
 	sheets       []*imprint.Sheet
 	owed         map[string]func() []care.Owed // what pages must say of safety, by address

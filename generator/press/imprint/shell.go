@@ -40,6 +40,7 @@ type Shell struct {
 	Chart                                 string // empty while the course has no table
 	Hazards                               string // empty while it has no hazards
 	Answers, Faults                       string // empty while there are none
+	Find                                  string // where one looks for something
 	TeachingPage                          string // only in a copy for the instructor
 	Phone                                 *Phone // only in a handbook that phones may keep
 }
@@ -66,6 +67,7 @@ type About struct {
 	Gathered                 bool        // whether it is gathered from other pages, or is the chart
 	Lesson                   bool        // whether it is a lesson with steps, or with calculators that are folded
 	Wall                     bool        // whether test tiles hang on it, to be narrowed and put side by side
+	Find                     bool        // whether one looks for words on it
 }
 
 // Frame makes the shells of pages. What it knows of pages is complete when the
@@ -75,6 +77,7 @@ type Frame struct {
 	Bundle   *assets.Bundle
 	Spoken   assets.Parcel     // the words of the calculators
 	Table    assets.Parcel     // the decoration table for pages with a plan; empty without a table
+	Find     assets.Parcel     // the index of the words, for the page where one looks for them
 	There    map[string]bool   // addresses of the pages
 	FaultsOn map[string]string // the page on which each fault of the list is told, by its id
 	Kept     bool              // phones may keep the handbook
@@ -101,6 +104,7 @@ func (f *Frame) Shell(at Place, a About) Shell {
 		Hazards:     f.WhereThere(at, address.Hazards),
 		Answers:     f.WhereThere(at, address.Answers),
 		Faults:      f.WhereThere(at, address.Faults),
+		Find:        at.To(address.Find),
 	}
 	if at.Book != nil {
 		s.Number = at.Book[at.Page].Number
@@ -126,6 +130,9 @@ func (f *Frame) Shell(at Place, a About) Shell {
 	}
 	if a.Wall && f.Bundle.Wall != "" {
 		s.Scripts = append(s.Scripts, at.To(f.Bundle.Wall))
+	}
+	if a.Find && f.Bundle.Find != "" {
+		s.Scripts = append(s.Scripts, at.To(f.Bundle.Find))
 	}
 	if a.Plan && f.Bundle.Plan != "" {
 		s.Styles = append(s.Styles, at.To(f.Bundle.Plan))
