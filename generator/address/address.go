@@ -28,6 +28,7 @@ const (
 	Notices     = "notices.html"
 	Teaching    = "teaching.html"
 	Book        = "book.html"
+	Ebook       = "handbook.epub"
 	Cards       = "cards/index.html"
 	Materials   = "materials/index.html"
 	Recipes     = "recipes/index.html"

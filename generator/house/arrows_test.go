@@ -16,7 +16,7 @@ var floors = []string{
 	"calculators/catalog/catalogtest", "calculators/wasm",
 	"themes", "generator/finding", "generator/ghs", "generator/notices", "generator/pool", "generator/keep", "generator/photo", "generator/source", "generator/course", "generator/course/coursetest",
 	"generator/markup", "generator/address", "generator/proof", "generator/assets", "generator/assets/carry", "generator/press/theme", "generator/press/presstest", "generator/press/imprint", "generator/press/care",
-	"generator/press/desk", "generator/press/find", "generator/press/table", "generator/press/register", "generator/press/setting", "generator/press/gathered", "generator/press/book", "generator/offline", "generator/press",
+	"generator/press/desk", "generator/press/find", "generator/press/table", "generator/press/register", "generator/press/setting", "generator/press/gathered", "generator/press/ebook", "generator/press/book", "generator/offline", "generator/press",
 	"generator/shelf", "generator/preview", "generator/terminal", "generator", "generator/house", "generator/trial",
 }
 
@@ -41,10 +41,11 @@ var arrows = map[string]string{
 	"generator/course":                   "generator/finding generator/photo generator/pool generator/source",
 	"generator/markup":                   "generator/finding generator/source",
 	"generator/photo":                    "generator/keep",
-	"generator/press":                    "generator/address generator/assets generator/course generator/markup generator/notices generator/offline generator/press/book generator/press/care generator/press/desk generator/press/find generator/press/gathered generator/press/imprint generator/press/register generator/press/setting generator/press/table generator/press/theme generator/proof",
+	"generator/press":                    "generator/address generator/assets generator/course generator/markup generator/notices generator/offline generator/press/book generator/press/care generator/press/desk generator/press/ebook generator/press/find generator/press/gathered generator/press/imprint generator/press/register generator/press/setting generator/press/table generator/press/theme generator/proof",
 	"generator/press/book":               "generator/address generator/assets generator/course generator/press/imprint generator/press/setting generator/press/theme generator/proof",
 	"generator/press/care":               "generator/address generator/course generator/press/imprint generator/press/theme",
 	"generator/press/desk":               "generator/address generator/course generator/markup generator/press/care generator/press/imprint generator/press/theme",
+	"generator/press/ebook":              "generator/address generator/course generator/markup generator/pool generator/press/imprint generator/press/theme generator/proof",
 	"generator/press/find":               "generator/address generator/assets generator/course generator/markup generator/press/imprint generator/press/theme generator/proof",
 	"generator/press/gathered":           "generator/address generator/assets generator/course generator/markup generator/press/care generator/press/desk generator/press/find generator/press/imprint generator/press/setting generator/press/table generator/press/theme generator/proof",
 	"generator/press/imprint":            "generator/address generator/assets generator/course generator/press/theme",

@@ -10,6 +10,7 @@ import (
 	"slipbook/generator/press/book"
 	"slipbook/generator/press/care"
 	"slipbook/generator/press/desk"
+	"slipbook/generator/press/ebook"
 	"slipbook/generator/press/find"
 	"slipbook/generator/press/gathered"
 	"slipbook/generator/press/imprint"
@@ -40,6 +41,7 @@ type impression struct {
 	register     *register.Register
 	setter       *setting.Setter
 	gathered     *gathered.Gathered
+	ebook        *ebook.Book
 	book         *book.Book        // nil while the theme prints no book
 	places       []find.Place      // that one may look for
 	parcels      map[string][]byte // the files of words, table and index

@@ -1,7 +1,9 @@
 package press
 
 import (
+	"slipbook/generator/address"
 	"slipbook/generator/press/book"
+	"slipbook/generator/press/ebook"
 	"slipbook/generator/press/gathered"
 	"slipbook/generator/press/imprint"
 	"slipbook/generator/press/register"
@@ -85,8 +87,10 @@ func (i *impression) list() {
 			i.add(s)
 		}
 	}
+	i.ebook = ebook.New(i.Theme, i.reading, i.sheets, i.forTeaching)
+	i.frame.There[address.Ebook] = true
 	if i.frame.Bundle.Book != "" {
-		i.book = book.New(i.Theme, i.course, i.frame, kinds, i.reading.Pages, i.sheets)
+		i.book = book.New(i.Theme, i.course, i.frame, kinds, i.reading.Pages, i.sheets, i.ebook.Size)
 		for _, s := range i.book.Sheets() {
 			i.add(s)
 		}

@@ -33,6 +33,8 @@ type calculatorView struct {
 	Care     care.Care // what is always to be minded
 	Cautions []string  // besides
 	Notes    []string
+	Page     string // of book and e-book: where its own chapter is
+	Online   string // of the e-book: its page on the handbook's site; empty where that is not known
 
 	First, More []Choice // boxes in sight at once, and behind "more"
 	Fixed       []Choice // boxes that the page fills in and nobody sees
@@ -106,7 +108,11 @@ func (r *Calculators) View(c *form.Calculator, fill []markup.Setting, number int
 		Notes:    Bound(c.Notes),
 		Standing: standing,
 	}
-	if at.Book != nil { // where nothing can be filled in
+	if at.Bound() { // where nothing can be filled in
+		v.Page = at.To(address.Calculator(c.Name))
+		if at.Ebook != nil && at.Ebook.Site != "" {
+			v.Online = at.Ebook.Site + address.Calculator(c.Name)
+		}
 		return v, nil
 	}
 	v.Settings, v.Folder, v.Home = r.Settings.Sums(c).Encode(), folder, homeFrom(folder)
@@ -148,7 +154,7 @@ func (r *Calculators) Plan(fill []markup.Setting, number int, at imprint.Place) 
 // HTML prints a calculator in a hand-written page, folded or not. Many lessons fill
 // in the same, so what was printed is kept.
 func (r *Calculators) HTML(b *markup.Block, at imprint.Place, folded bool) (template.HTML, error) {
-	if at.Book != nil {
+	if at.Bound() {
 		return r.anew(b, at, false)
 	}
 	var key strings.Builder
@@ -188,13 +194,13 @@ type spot struct {
 
 // standing prints what no lesson changes about a calculator, once for each place
 // on a page: it takes a dozen sums, and a large course has thousands of pages. In
-// the book it stands in the calculator's own chapter alone.
+// book and e-book it stands in the calculator's own chapter alone.
 func (r *Calculators) standing(c *form.Calculator, number int, at imprint.Place) (template.HTML, error) {
 	key := spot{c.Name, number, at.To(address.CalculatorFolder)}
-	if at.Book != nil && number != 0 {
+	if at.Bound() && number != 0 {
 		return "", nil
 	}
-	if html, ok := r.kept.Load(key); ok && at.Book == nil {
+	if html, ok := r.kept.Load(key); ok && !at.Bound() {
 		return html.(template.HTML), nil
 	}
 	v := standingView{
@@ -204,7 +210,7 @@ func (r *Calculators) standing(c *form.Calculator, number int, at imprint.Place)
 		Table:    r.Table(c),
 	}
 	html, err := imprint.Execute(at.Templates(r.theme), StandingPiece, v)
-	if err == nil && at.Book == nil {
+	if err == nil && !at.Bound() {
 		r.kept.Store(key, html)
 	}
 	return html, err
@@ -214,7 +220,7 @@ func (r *Calculators) standing(c *form.Calculator, number int, at imprint.Place)
 // by the handbook's root, which is the same from all pages of one depth, so that
 // what was printed of a calculator can be kept.
 func lessonFrom(at imprint.Place, lesson string) string {
-	if at.Book != nil {
+	if at.Bound() {
 		return at.To(lesson)
 	}
 	return homeFrom(at.To(address.CalculatorFolder)) + lesson

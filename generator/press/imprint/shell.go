@@ -110,6 +110,10 @@ func (f *Frame) Shell(at Place, a About) Shell {
 		s.Number = at.Book[at.Page].Number
 		return s
 	}
+	if at.Ebook != nil {
+		s.Number = at.Ebook.Numbers[at.Page]
+		return s
+	}
 	s.Licence, s.Studio = f.Course.Licence, f.Course.Studio
 	s.Policy = Policy(a.Desk, "")
 	s.Style, s.Script, s.Icon = at.To(f.Bundle.Style), at.To(f.Bundle.Page), at.To(f.Bundle.Icon)

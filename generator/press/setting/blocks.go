@@ -74,6 +74,7 @@ type questionView struct {
 	Number  int    // on the page, from 1
 	Ask     string
 	Answers []markup.Choice
+	Told    string // of the e-book: where the right answer stands; empty elsewhere
 }
 
 // blockID returns the id of a block; empty among words of other pages.
@@ -111,6 +112,9 @@ func (s *setting) question(b *markup.Block) (any, error) {
 	v := questionView{ID: s.blockID("question." + strconv.Itoa(b.Number)), Number: b.Number, Ask: markup.Bind(b.Ask.Ask)}
 	for _, a := range b.Ask.Answers {
 		v.Answers = append(v.Answers, markup.Choice{Text: markup.Bind(a.Text), Right: a.Right, Because: markup.Bind(a.Because)})
+	}
+	if s.at.Ebook != nil && !s.apart {
+		v.Told = s.at.Ebook.ToAnswer(s.at.Page, v.Number)
 	}
 	return v, nil
 }

@@ -88,12 +88,18 @@ func (s *setting) pieces(pieces []markup.Piece) error {
 			s.picture(p.Ref)
 		case p.Ref != nil:
 			s.link(p.Ref, p.End)
+		case s.at.Ebook != nil && strings.Contains(p.HTML, "r>"):
+			s.out.WriteString(closed.Replace(p.HTML))
 		default:
 			s.out.WriteString(p.HTML)
 		}
 	}
 	return nil
 }
+
+// closed makes XHTML of finished HTML: these are the only elements in it that have no
+// end. In words the sign < is written another way.
+var closed = strings.NewReplacer("<br>", "<br/>", "<hr>", "<hr/>")
 
 // block sets one of the handbook's own blocks.
 func (s *setting) block(b *markup.Block) error {
@@ -208,10 +214,10 @@ func (s *setting) note(n *markup.Note) {
 	case n.Kind == markup.NoteEntry && s.apart:
 		s.out.WriteString("<li>\n")
 	case n.Kind == markup.NoteEntry:
-		s.out.WriteString(`<li id="` + entry + "\">\n")
+		s.out.WriteString(`<li id="` + entry + `"` + s.inEbook("footnote") + ">\n")
 	case s.apart:
 	case n.Kind == markup.NoteMark:
-		fmt.Fprintf(s.out, `<sup id="%s"><a href="#%s" class="note-mark" role="doc-noteref">%d</a></sup>`, from, entry, n.Number)
+		fmt.Fprintf(s.out, `<sup id="%s"><a href="#%s" class="note-mark" role="doc-noteref"%s>%d</a></sup>`, from, entry, s.inEbook("noteref"), n.Number)
 	case s.at.Book == nil: // on paper nothing leads back
 		words := s.Say("note-back")
 		if n.Places > 1 {
@@ -220,6 +226,15 @@ func (s *setting) note(n *markup.Note) {
 		name := s.Say("note-back-name", words, n.Number)
 		fmt.Fprintf(s.out, "\u00a0"+`<a href="#%s" class="note-back" role="doc-backlink" aria-label="%s">%s</a>`, from, escape(name), escape(words))
 	}
+}
+
+// inEbook is the attribute that tells a reading system what an element is; nothing on
+// pages and in the book.
+func (s *setting) inEbook(kind string) string {
+	if s.at.Ebook == nil {
+		return ""
+	}
+	return ` epub:type="` + kind + `"`
 }
 
 // PictureSizes tells a browser how wide a picture is shown before it has read a style: as

@@ -54,6 +54,7 @@ func (w words) say(key string, values ...any) (string, error) {
 var Needed = map[string]int{
 	"answers": 0, "answers-description": 0, "book": 0, "book-contents": 0, "book-description": 0, "calculator-choose": 0,
 	"calculators": 0, "calculators-description": 0, "card-description": 1, "card-title": 1, "cards": 0, "cards-description": 0,
+	"ebook": 0, "ebook-accessible": 0, "ebook-answers": 0, "ebook-answers-of": 1, "ebook-beside": 0,
 	"chart": 0, "chart-description": 0, "chart-media": 0, "contents": 0, "contents-description": 0, "extra": 0,
 	"faults": 0, "faults-description": 0, "faults-bisque": 0, "answers-first": 0, "faults-glaze": 0, "faults-other": 0, "faults-wet": 0, "glossary": 0, "glossary-description": 0, "label-title": 1, "labels": 0, "labels-description": 0, "materials": 0, "materials-description": 0,
 	"paper": 0, "paper-description": 0, "poster-description": 0, "poster-firing": 0,
