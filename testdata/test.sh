@@ -190,6 +190,7 @@ step 'deadcode' alive
 step 'go mod verify, go mod tidy' modules
 step 'go build' go build ./...
 step 'tsc: the scripts of the theme' testdata/node_modules/.bin/tsc --noEmit -p themes/studio/scripts
+step 'tsc: its service worker' testdata/node_modules/.bin/tsc --noEmit -p themes/studio/scripts/tsconfig.worker.json
 step 'go test, all of it with its judges' go test -tags judges -timeout 36m ./...
 step 'go test -race, the generator' raced
 step 'go test -fuzz, each target 5,000 times' fuzzed

@@ -51,8 +51,10 @@ var pageKinds = []pageKind{
 	{kind("teaching-page", "", 0, 0), ofGathered((*gathered.Gathered).Teaching)},
 	{kind("style", "", 0, 0), (*impression).styleSheets},
 	{kind("glossary", "extra", 33_000, 0), ofGathered((*gathered.Gathered).Glossary)},
+	{kind("search", "", 0, 0), (*impression).searchSheets},
 	{kind("contents", "", 0, 0), (*impression).contentsSheets},
 	{kind("notices", "", 0, 0), (*impression).noticesSheets},
+	{kind("phone", "", 0, 0), (*impression).phoneSheets},
 	{kind("notfound", "", 0, 0), (*impression).notFoundSheets},
 }
 

@@ -38,8 +38,9 @@ func formAt(b *tab, h *handbook, c *engine.Calculator) *form {
 }
 
 // settled reports whether every calculator of the page has its engine: then it is
-// no longer busy, and answers, or says what is wrong or still to be filled in.
-const settled = `[...document.querySelectorAll("form[data-calculator]")].every(form => form.ariaBusy !== "true" &&
+// no longer busy, and answers, or says what is wrong or still to be filled in. One that
+// is folded in a lesson begins when it is opened.
+const settled = `[...document.querySelectorAll("form[data-calculator]")].filter(form => !form.closest("[data-fold]:not([open])")).every(form => form.ariaBusy !== "true" &&
 	[...form.querySelectorAll("[data-headline], .reckon-wrong")].some(e => e.textContent.trim() !== ""))`
 
 // ready waits until the calculators of the page can calculate.

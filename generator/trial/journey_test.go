@@ -18,6 +18,7 @@ func TestJourneys(t *testing.T) {
 	h, s := published(t), settings(t)
 	inEachEngine(t, func(t *testing.T, b *tab) {
 		b.findsALesson(h)
+		b.worksStepByStep(h)
 		b.fillsIn(h, s)
 		if b.driver != nil && b.driver.prints { // of Chromium TestPagesPrint wants it
 			b.printsPages(h)
@@ -73,4 +74,36 @@ func (b *tab) fillsIn(h *handbook, s engine.Settings) {
 		b.ready()
 		f.agree(c.Example.Given, s)
 	}
+}
+
+// worksStepByStep has one step to a screen, ticks one, and comes again.
+func (b *tab) worksStepByStep(h *handbook) {
+	b.t.Helper()
+	b.size(360, 740)
+	b.visit(h.home + steppedLesson)
+	b.goTo(`document.querySelector("[data-go-on]")`)
+	b.at(1, 15)
+	b.goTo(key("Next"))
+	b.at(2, 15)
+	b.sees("mix-it", "caution.1", "step-2", "recipe.1")
+	b.goTo(`document.querySelector(".step-tools input")`)
+	b.visit("about:blank")
+	b.visit(h.home + steppedLesson)
+	if !b.until(`document.querySelector("[data-go-on]").textContent === "Go on at step 2" && document.querySelector("#step-2").matches("[data-done]")`) {
+		b.t.Errorf("the place is not kept: %q", ask[string](b, `document.querySelector("[data-go-on]").textContent`))
+	}
+}
+
+// goTo presses an element with the pointer, where it is in sight.
+func (b *tab) goTo(element string) {
+	b.t.Helper()
+	if !b.until(element + "?.checkVisibility()") {
+		b.t.Fatalf("there is no %s to press", element)
+	}
+	at := ask[[]int](b, `(e => {
+		e.scrollIntoView({block: "center"})
+		const box = e.getBoundingClientRect()
+		return [Math.round(box.x + box.width / 2), Math.round(box.y + box.height / 2)]
+	})(`+element+")")
+	b.press(at[0], at[1])
 }

@@ -23,6 +23,8 @@ import (
 type calculatorView struct {
 	ID       string // "calculator.1"; every id inside begins with it
 	Own      bool   // on its own page, whose heading names it
+	Folded   bool   // in a lesson, where it opens when it is wanted
+	Given    bool   // the lesson filled in numbers of its own
 	Name     string
 	Title    string
 	Purpose  string
@@ -149,31 +151,35 @@ func (r *Calculators) Plan(fill []markup.Setting, number int, at imprint.Place) 
 	return r.View(r.List.Find(catalog.Plan), fill, number, at)
 }
 
-// HTML prints a calculator in a lesson. Many lessons fill in the same,
-// so what was printed is kept.
-func (r *Calculators) HTML(b *markup.Block, at imprint.Place) (template.HTML, error) {
+// HTML prints a calculator in a hand-written page, folded or not. Many lessons fill
+// in the same, so what was printed is kept.
+func (r *Calculators) HTML(b *markup.Block, at imprint.Place, folded bool) (template.HTML, error) {
 	if at.Bound() {
-		return r.anew(b, at)
+		return r.anew(b, at, false)
 	}
 	var key strings.Builder
-	fmt.Fprintf(&key, "%s %d %s", b.Words, b.Number, at.To(address.CalculatorFolder))
+	fmt.Fprintf(&key, "%s %d %t %s", b.Words, b.Number, folded, at.To(address.CalculatorFolder))
 	for _, f := range b.Fill {
 		fmt.Fprintf(&key, " %q=%q", f.Name, f.Value)
 	}
 	if html, ok := r.kept.Load(key.String()); ok {
 		return html.(template.HTML), nil
 	}
-	html, err := r.anew(b, at)
+	html, err := r.anew(b, at, folded)
 	if err == nil {
 		r.kept.Store(key.String(), html)
 	}
 	return html, err
 }
 
-func (r *Calculators) anew(b *markup.Block, at imprint.Place) (template.HTML, error) {
+func (r *Calculators) anew(b *markup.Block, at imprint.Place, folded bool) (template.HTML, error) {
 	view, err := r.View(r.List.Find(b.Words), b.Fill, b.Number, at)
 	if err != nil {
 		return "", err
+	}
+	if v, ok := view.(calculatorView); ok && folded {
+		v.Folded, v.Given = true, len(b.Fill) > 0
+		view = v
 	}
 	return imprint.Execute(at.Templates(r.theme), markup.CalculatorBlock, view)
 }

@@ -103,7 +103,9 @@ func (p *packer) pack(name string, data []byte) (*entry, error) {
 // stored is a file as it is: a picture, which is packed already.
 func stored(name string, data []byte) *entry {
 	return &entry{name: name, packed: data, header: zip.FileHeader{
-		Method: zip.Store, CRC32: crc32.ChecksumIEEE(data), ModifiedDate: firstDay,
+		Method: zip.Store, CRC32: crc32.ChecksumIEEE(data),
+		//lint:ignore SA1019 what is written raw is dated by nothing else, and Modified would bring a field that the first file may not have
+		ModifiedDate:     firstDay,
 		CompressedSize64: uint64(len(data)), UncompressedSize64: uint64(len(data)),
 	}}
 }

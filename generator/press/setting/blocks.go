@@ -7,6 +7,7 @@ import (
 	"strconv"
 
 	"slipbook/generator/address"
+	"slipbook/generator/course"
 	"slipbook/generator/markup"
 	"slipbook/generator/press/desk"
 	"slipbook/generator/press/register"
@@ -123,12 +124,12 @@ func (s *setting) stagesBlock(b *markup.Block) (any, error) {
 }
 
 // calculator is nothing among words of other pages, where no script would drive
-// it.
+// it. In a lesson it is folded: it is wanted at one step and else in the way.
 func (s *setting) calculator(b *markup.Block) (any, error) {
 	if s.apart {
 		return nil, nil
 	}
-	return s.calculators.HTML(b, s.at)
+	return s.calculators.HTML(b, s.at, s.of.Kind == course.LessonPage)
 }
 
 // recipe is a weighing order.

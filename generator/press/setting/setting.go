@@ -78,6 +78,12 @@ func (s *setting) pieces(pieces []markup.Piece) error {
 			s.heading(p.Heading, p.End)
 		case p.Note != nil:
 			s.note(p.Note)
+		case p.StepList != nil:
+			s.stepList(p.StepList, p.End)
+		case p.Step != nil:
+			if err := s.step(p.Step, p.End); err != nil {
+				return err
+			}
 		case p.Ref != nil && p.Ref.Kind == markup.PictureRef:
 			s.picture(p.Ref)
 		case p.Ref != nil:
@@ -168,6 +174,36 @@ func (s *setting) doubt(t *course.Tile) string {
 		return ""
 	}
 	return ` <span class="unseen">(` + escape(s.came(t)) + ")</span>"
+}
+
+// stepList sets where a list of steps begins or ends. Only a lesson numbers its steps
+// through; elsewhere a list has the numbers that its author wrote.
+func (s *setting) stepList(l *markup.StepList, end bool) {
+	switch {
+	case end:
+		s.out.WriteString("</ol>\n")
+	case !s.of.Numbered():
+		s.out.WriteString(stepsBegin(l.Start, ""))
+	case s.at.Book != nil:
+		s.out.WriteString(stepsBegin(l.First, ""))
+	default:
+		s.out.WriteString(stepsBegin(l.First, "steps"))
+	}
+}
+
+// step sets where a step begins or ends.
+func (s *setting) step(step *markup.Step, end bool) error {
+	switch {
+	case end:
+		s.out.WriteString("</li>\n")
+	case !s.of.Numbered():
+		s.out.WriteString("<li>")
+	case s.at.Book != nil:
+		s.out.WriteString(`<li id="` + s.at.ID(markup.StepID(step.Number)) + `">`)
+	default:
+		return s.at.Templates(s.Theme).ExecuteTemplate(s.out, StepPiece, newStepView(step))
+	}
+	return nil
 }
 
 // note sets what a footnote has beside its words.
