@@ -11,6 +11,7 @@ import (
 	"slipbook/generator/press/book"
 	"slipbook/generator/press/care"
 	"slipbook/generator/press/desk"
+	"slipbook/generator/press/register"
 	"slipbook/themes"
 )
 
@@ -60,7 +61,7 @@ func TestThemeLacksATemplate(t *testing.T) {
 	for _, kind := range pageKinds {
 		wanted = append(wanted, kind.Template)
 	}
-	wanted = append(wanted, book.Kind.Template, book.VolumeKind.Template, frameHead, frameTop, frameEnd, desk.StandingPiece)
+	wanted = append(wanted, book.Kind.Template, book.VolumeKind.Template, frameHead, frameTop, frameEnd, desk.StandingPiece, register.LabelPiece)
 	wanted = slices.Concat(wanted, markup.Kinds(), care.Forms)
 	for _, name := range wanted {
 		theme, found := fstest.MapFS{}, false
