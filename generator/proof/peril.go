@@ -3,6 +3,7 @@ package proof
 import (
 	"fmt"
 	"regexp"
+	"slices"
 	"strings"
 
 	"slipbook/generator/finding"
@@ -14,16 +15,22 @@ import (
 type peril struct {
 	name     string
 	verbs    []string // one of these begins what a step calls for
+	things   []string // one of these comes behind it; nil where the verb says enough
 	step     *regexp.Regexp
 	caution  *regexp.Regexp
 	harmless *regexp.Regexp // what in the same sentence shows that it is other work; may be nil
 }
 
-// newPeril makes a peril of its verbs, parted by bars, of what has to follow one of
-// them, and of the expressions of the fields.
-func newPeril(name, verbs, follows, caution, harmless string) peril {
+// newPeril makes a peril of its verbs and things, parted by bars, of what may stand
+// between them, and of the expressions of the fields.
+func newPeril(name, verbs, between, things, caution, harmless string) peril {
 	p := peril{name: name, verbs: strings.Split(verbs, "|"), caution: regexp.MustCompile(caution)}
-	p.step = regexp.MustCompile(`\b(` + verbs + `)` + follows)
+	step := `\b(` + verbs + `)` + between
+	if things != "" {
+		p.things = strings.Split(things, "|")
+		step += `\b(` + things + `)\b`
+	}
+	p.step = regexp.MustCompile(step)
 	if harmless != "" {
 		p.harmless = regexp.MustCompile(harmless)
 	}
@@ -33,14 +40,14 @@ func newPeril(name, verbs, follows, caution, harmless string) peril {
 // perils are known by their English words; in another language they are not looked
 // for.
 var perils = []peril{
-	newPeril("dry powder", `weigh|scoop|tip|pour|shake|spoon|sieve|scatter|add|put`, `\b[^.,;:]{0,40}\b(powder|stain|frit|flint|feldspar|bentonite|soda ash|talc|whiting)\b`, `\b(dust|powder)`, ""),
-	newPeril("spraying", `spray|airbrush`, "", `\b(spray|mist|booth)`, `\b(damp|water|mist)\b`),
+	newPeril("dry powder", `weigh|scoop|tip|pour|shake|spoon|sieve|scatter|add|put`, `\b[^.,;:]{0,40}`, `powder|stain|frit|flint|feldspar|bentonite|soda ash|talc|whiting`, `\b(dust|powder)`, ""),
+	newPeril("spraying", `spray|airbrush`, "", "", `\b(spray|mist|booth)`, `\b(damp|water|mist)\b`),
 	newPeril("dry sweeping or sanding", `sweep up|sweep the|sweep your|sweep it|sweep off|sweep away|sand it|sand the|sand down|sand off|sand away|sand smooth|`+
-		`grind it|grind the|grind down|grind off|grind away|grind smooth`, `\b`, `\b(dust|splinter|sliver)`, ""),
-	newPeril("scraping clay", `scrape|fettle`, `\b`, `\b(dust|crumbs?|scrap|shavings?|dry)`, `\b(damp|wet|back into)\b`),
-	newPeril("a kiln", `open|load|unload|pack|empty`, `\b[^.;]*\bkiln\b`, `\b(kiln|hot|burn|fume)`, ""),
-	newPeril("raw oxide", `brush|stir|mix|thin|wipe`, `\b[^.;]*\boxide\b`, `\b(oxide|metal|respirator)`, ""),
-	newPeril("latex", `brush|paint|peel|stir|put`, `\b[^.;]*\blatex\b`, `\b(latex|ammonia|rubber)\b`, ""),
+		`grind it|grind the|grind down|grind off|grind away|grind smooth`, `\b`, "", `\b(dust|splinter|sliver)`, ""),
+	newPeril("scraping clay", `scrape|fettle`, `\b`, "", `\b(dust|crumbs?|scrap|shavings?|dry)`, `\b(damp|wet|back into)\b`),
+	newPeril("a kiln", `open|load|unload|pack|empty`, `\b[^.;]*`, `kiln`, `\b(kiln|hot|burn|fume)`, ""),
+	newPeril("raw oxide", `brush|stir|mix|thin|wipe`, `\b[^.;]*`, `oxide`, `\b(oxide|metal|respirator)`, ""),
+	newPeril("latex", `brush|paint|peel|stir|put`, `\b[^.;]*`, `latex`, `\b(latex|ammonia|rubber)\b`, ""),
 }
 
 // perilSet is some of the perils: the first is its lowest bit.
@@ -72,6 +79,9 @@ var forbids = regexp.MustCompile(`\b(never|not|no|don’t|don't|without|instead 
 
 // calledFor reports whether a sentence, in small letters, calls for a peril.
 func (p peril) calledFor(sentence string) bool {
+	if p.things != nil && !slices.ContainsFunc(p.things, func(thing string) bool { return strings.Contains(sentence, thing) }) {
+		return false // nearly all, and an expression would take long to see it
+	}
 	at := p.step.FindStringIndex(sentence)
 	return at != nil && !forbids.MatchString(sentence[:at[1]]) && (p.harmless == nil || !p.harmless.MatchString(sentence))
 }
