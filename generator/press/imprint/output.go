@@ -3,6 +3,7 @@ package imprint
 import (
 	"bytes"
 	"html/template"
+	"io"
 	"sync"
 )
 
@@ -31,7 +32,12 @@ func Piece(print func(out *bytes.Buffer) error) (template.HTML, error) {
 	return template.HTML(out.String()), err
 }
 
+// Printer prints templates by their names: those of a theme.
+type Printer interface {
+	ExecuteTemplate(w io.Writer, name string, view any) error
+}
+
 // Execute returns what a template prints of a view.
-func Execute(t *template.Template, name string, view any) (template.HTML, error) {
+func Execute(t Printer, name string, view any) (template.HTML, error) {
 	return Piece(func(out *bytes.Buffer) error { return t.ExecuteTemplate(out, name, view) })
 }

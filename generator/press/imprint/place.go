@@ -6,7 +6,6 @@
 package imprint
 
 import (
-	"html/template"
 	"strings"
 
 	"slipbook/generator/address"
@@ -49,7 +48,7 @@ func (at Place) Level(level int) int {
 }
 
 // Templates returns the templates of a theme that print here.
-func (at Place) Templates(t *theme.Theme) *template.Template {
+func (at Place) Templates(t *theme.Theme) *theme.Templates {
 	if at.Book != nil {
 		return t.InBook
 	}

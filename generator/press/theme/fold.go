@@ -6,7 +6,7 @@ import (
 )
 
 // edition makes the templates of one use of them, on pages or in the book.
-func (t *Theme) edition(parsed *template.Template, book bool) (*template.Template, error) {
+func (t *Theme) edition(parsed *template.Template, book bool) (*Templates, error) {
 	made := template.New("").Option("missingkey=error").Funcs(t.functions())
 	for _, one := range parsed.Templates() {
 		if one.Tree == nil {
@@ -23,7 +23,7 @@ func (t *Theme) edition(parsed *template.Template, book bool) (*template.Templat
 			return nil, err
 		}
 	}
-	return made, nil
+	return newTemplates(made, t.functions())
 }
 
 // fold sets the words and drawings that a piece of a template asks for by name,
