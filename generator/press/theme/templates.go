@@ -2,8 +2,10 @@ package theme
 
 import (
 	"errors"
+	"fmt"
 	"html/template"
 	"io"
+	"strings"
 )
 
 // Templates are the templates of a theme for one use. html/template makes them safe;
@@ -20,18 +22,34 @@ type Templates struct {
 // safe is an error.
 func newTemplates(set *template.Template, functions template.FuncMap) (*Templates, error) {
 	all := set.Templates()
-	for _, one := range all {
-		var unsafe *template.Error
-		// html/template makes a template safe when it is first printed, even of nothing.
-		if err := one.Execute(io.Discard, nil); errors.As(err, &unsafe) {
-			return nil, err
-		}
+	if err := makeSafe(set, all); err != nil {
+		return nil, err
 	}
 	c := compiler{set: set, functions: functions, made: make(map[string]*printing, len(all))}
 	for _, one := range all {
 		c.template(one.Name())
 	}
 	return &Templates{set, c.made}, nil
+}
+
+// makeSafe has html/template make templates safe. It does so when one is first printed,
+// even of nothing, with all that it calls.
+func makeSafe(set *template.Template, all []*template.Template) error {
+	var calls strings.Builder
+	for _, one := range all {
+		if one.Tree != nil {
+			fmt.Fprintf(&calls, "{{template %q .}}", one.Name())
+		}
+	}
+	every, err := set.New("every template").Parse(calls.String())
+	if err != nil {
+		return err
+	}
+	var unsafe *template.Error
+	if err := every.Execute(io.Discard, nil); errors.As(err, &unsafe) {
+		return unsafe
+	}
+	return nil
 }
 
 // ExecuteTemplate prints a template of a view. Each value is one call of Write.
