@@ -30,9 +30,7 @@ func (c *publishCommand) Run(s *streams) error {
 	if err := c.check(); err != nil {
 		return err
 	}
-	if os.Getenv("GOMEMLIMIT") == "" {
-		debug.SetMemoryLimit(memory)
-	}
+	boundMemory()
 	h, err := open(c.Content, c.Look)
 	if err != nil {
 		return err
@@ -64,6 +62,15 @@ func (c *publishCommand) Run(s *streams) error {
 // course of 2,000 lessons holds half of it; one that holds more takes more, and up to
 // twice the time.
 const memory = 250 << 20
+
+// boundMemory lets garbage lie as long as there is room for it, unless who starts the
+// program says otherwise.
+func boundMemory() {
+	if os.Getenv("GOGC") == "" && os.Getenv("GOMEMLIMIT") == "" {
+		debug.SetGCPercent(200)
+		debug.SetMemoryLimit(memory)
+	}
+}
 
 // check refuses a folder that must not be replaced before any work is done.
 func (c *publishCommand) check() error {
