@@ -26,7 +26,12 @@ func NamedPicture(at Place, id string, p *course.Picture, words, sizes string) t
 		id = ` id="` + template.HTMLEscapeString(id) + `"`
 	}
 	if rest, ok := bytes.CutPrefix(bytes.TrimSpace(p.SVG), []byte("<svg")); ok {
-		return template.HTML(fmt.Sprintf(`<svg%s role="img" aria-label="%s" width="%d" height="%d"%s`, id, words, p.Width, p.Height, rest))
+		begin := fmt.Sprintf(`<svg%s role="img" aria-label="%s" width="%d" height="%d"`, id, words, p.Width, p.Height)
+		var drawing strings.Builder // a drawing is long
+		drawing.Grow(len(begin) + len(rest))
+		drawing.WriteString(begin)
+		drawing.Write(rest)
+		return template.HTML(drawing.String())
 	}
 	var all []string
 	for _, f := range p.Files {

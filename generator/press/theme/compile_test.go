@@ -2,6 +2,8 @@ package theme
 
 import (
 	"bytes"
+	"errors"
+	"fmt"
 	"html/template"
 	"strings"
 	"testing"
@@ -40,7 +42,14 @@ type kind string
 
 func (k kind) String() string { return "kind of " + string(k) }
 
-var testFunctions = template.FuncMap{"twice": twice, "bold": bold, "joined": joined}
+func say(key string, values ...any) (string, error) {
+	if key == "" {
+		return "", errors.New("no key")
+	}
+	return key + fmt.Sprint(values...), nil
+}
+
+var testFunctions = template.FuncMap{"say": say, "twice": twice, "bold": bold, "joined": joined}
 
 // called are templates that others call.
 const called = `{{define "inner"}}[{{.Title}}{{$.Address}}]{{end}}{{define "none"}}{{if .}}x{{end}}-{{end}}` +
@@ -91,7 +100,8 @@ func TestCompiled(t *testing.T) {
 		`{{$name := .Name}}{{with .Of}}{{$name}}{{$name := .Title}}{{$name}}{{end}}{{$name}}{{with .Any}}x{{else}}y{{end}}`,
 		`{{if and .Open .Words (not .Nothing)}}1{{end}}{{if or .Open .Nothing}}2{{else if .Name}}3{{end}}{{or .Name "unnamed"}}{{and .Name .Title}}`,
 		`{{if eq .Name "plain"}}1{{end}}{{if ne .Name .Title}}2{{end}}{{if gt (len .Words) 1}}3{{end}}{{if eq .Litres -3}}4{{end}}{{len .Name}}`,
-		`{{twice .Name}}{{.Title | twice}}{{bold .Name}}{{.Title | bold}}{{joined}}{{joined .Name 1 "x"}}`,
+		`{{twice .Name}}{{.Title | twice}}{{bold .Name}}{{.Title | bold}}{{joined}}{{joined .Name 1 "x"}}{{say "key"}}{{say "<" .Any .Title .Nothing}}`,
+		`{{say .Name .Litres}}`,
 		`{{if .Of}}{{template "inner" .Of}}{{end}}{{template "inner" .}}{{template "none"}}{{template "none" 1}}{{template "again" .}}`,
 		`<p title="{{template "tell" .}}">{{template "tell" .}}</p>`,
 		`{{if .ByName}}{{.ByName.a}}{{end}}`,
@@ -115,7 +125,7 @@ func TestCompiled(t *testing.T) {
 func TestCompiledErrors(t *testing.T) {
 	for _, text := range []string{
 		`{{.Missing}}`, `{{.Nothing.Title}}`, `{{.Of.Deep.Title}}`, `{{.ByName.missing}}`, `{{range .Name}}{{end}}`, `{{range .Litres.Deep}}{{end}}`,
-		`{{twice .Litres}}`, `{{twice .Any}}`, `{{if eq .Name .Litres}}{{end}}`, `{{len .Litres}}`, `{{template "inner" .Nothing}}`,
+		`{{twice .Litres}}`, `{{say .Litres}}`, `{{say "x" .Missing}}`, `{{twice .Any}}`, `{{if eq .Name .Litres}}{{end}}`, `{{len .Litres}}`, `{{template "inner" .Nothing}}`,
 	} {
 		plain, compiled := both(t, text)
 		var out bytes.Buffer

@@ -86,6 +86,9 @@ func length(of getter) getter {
 
 // calling returns what a function returns of some values.
 func calling(name string, function reflect.Value, arguments []getter) getter {
+	if say, ok := function.Interface().(func(string, ...any) (string, error)); ok {
+		return saying(say, arguments)
+	}
 	return func(p *place, dot reflect.Value) (reflect.Value, error) {
 		values := make([]reflect.Value, len(arguments))
 		for i, get := range arguments {
@@ -98,6 +101,29 @@ func calling(name string, function reflect.Value, arguments []getter) getter {
 			}
 		}
 		return result(function.Call(values))
+	}
+}
+
+// saying is calling for what nearly all calls are: words with values in them.
+func saying(say func(key string, values ...any) (string, error), arguments []getter) getter {
+	return func(p *place, dot reflect.Value) (reflect.Value, error) {
+		key, err := arguments[0](p, dot)
+		if err != nil {
+			return key, err
+		}
+		if key = behind(key); key.Kind() != reflect.String {
+			return key, fmt.Errorf("%s where words are wanted", key.Kind())
+		}
+		values := make([]any, len(arguments)-1)
+		for i, get := range arguments[1:] {
+			v, err := get(p, dot)
+			if err != nil {
+				return v, err
+			}
+			values[i] = held(v)
+		}
+		text, err := say(key.String(), values...)
+		return reflect.ValueOf(text), err
 	}
 }
 
