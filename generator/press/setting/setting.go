@@ -213,4 +213,9 @@ func (s *setting) picture(r *markup.Ref) {
 }
 
 // escape makes text safe in HTML, in attributes as well.
-func escape(text string) string { return string(util.EscapeHTML([]byte(text))) }
+func escape(text string) string {
+	if !strings.ContainsAny(text, "\x00&<>\"") {
+		return text
+	}
+	return string(util.EscapeHTML([]byte(text)))
+}
