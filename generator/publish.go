@@ -8,7 +8,9 @@ import (
 	"runtime/debug"
 	"strings"
 
+	"slipbook/generator/address"
 	"slipbook/generator/assets"
+	"slipbook/generator/offline"
 	"slipbook/generator/press"
 	"slipbook/generator/shelf"
 )
@@ -35,7 +37,7 @@ func (c *publishCommand) Run(s *streams) error {
 	if err != nil {
 		return err
 	}
-	h.copy.Teaching = c.Teaching
+	h.copy = press.Copy{Teaching: c.Teaching, Kept: true}
 	s.progress("Reading. The calculators are compiled too, if they have changed.")
 	edition, findings, err := h.print(context.Background())
 	if len(findings) > 0 {
@@ -54,7 +56,7 @@ func (c *publishCommand) Run(s *streams) error {
 	if err != nil {
 		return err
 	}
-	_, err = fmt.Fprintf(s.out, "%s: %d pages, %d files in all\n%s", c.To, edition.Pages(), len(edition.Addresses()), c.report(changes))
+	_, err = fmt.Fprintf(s.out, "%s: %d pages, %d files in all\n%s", c.To, edition.Pages(), len(edition.Addresses())+1, c.report(changes))
 	return err
 }
 
@@ -97,11 +99,23 @@ func (c *publishCommand) put(e *press.Edition) (*shelf.Changes, error) {
 		data, _, err := e.File(address)
 		return data, err
 	}
-	changes, err := shelf.Replace(ctx, c.To, shelf.Edition{Names: e.Addresses(), File: file, Copy: c.copy(), Shared: assets.Fingerprinted})
+	changes, err := shelf.Replace(ctx, c.To, shelf.Edition{
+		Names: e.Addresses(), File: file, Copy: c.copy(), Shared: assets.Fingerprinted,
+		Last: address.Worker, LastFile: func(all []shelf.Made) ([]byte, error) { return e.Worker(published(all)) },
+	})
 	if err != nil && errors.Is(err, ctx.Err()) {
 		return nil, caught.stopped(fmt.Sprintf("nothing was published, and %q is as it was", c.To))
 	}
 	return changes, err
+}
+
+// published is what a service worker is told of the files that were made.
+func published(all []shelf.Made) []offline.File {
+	files := make([]offline.File, len(all))
+	for n, f := range all {
+		files[n] = offline.File{Address: f.Name, Size: f.Size, Sum: f.Sum}
+	}
+	return files
 }
 
 // report says what of a published handbook differs from before.

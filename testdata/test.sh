@@ -3,10 +3,10 @@
 #
 #     sh testdata/test.sh
 #
-# On a bare Debian machine with Go it first installs the outside judges: a
-# browser, a Java runtime for the Nu HTML checker, GNU units, a PDF reader, a C
-# compiler for the race detector, a reader of what cameras write into photos, and
-# node for the type checker of the scripts.
+# On a bare Debian machine with Go it first installs the outside judges: browsers
+# of three engines, web servers, a Java runtime for the Nu HTML checker, GNU units,
+# a PDF reader, a C compiler for the race detector, a reader of what cameras write
+# into photos, and node for the type checker of the scripts.
 # Whatever is there already is left alone. A judge that is missing is a
 # failure, never a pass. DEVELOPERS.md tells how to run a single part.
 set -eu
@@ -69,8 +69,15 @@ tools() {
 	want gcc gcc libc6-dev
 	want node nodejs
 	want npm npm
+	want epubcheck epubcheck
 	want exiftool libimage-exiftool-perl
 	want zbarimg zbar-tools
+	want firefox-esr firefox-esr
+	want WebKitWebDriver webkit2gtk-driver
+	want xvfb-run xvfb xauth
+	want nginx nginx-light
+	want busybox busybox
+	want python3 python3-minimal
 	if [ -z "$missing" ]; then
 		echo 'nothing to install'
 		return
@@ -183,6 +190,7 @@ step 'deadcode' alive
 step 'go mod verify, go mod tidy' modules
 step 'go build' go build ./...
 step 'tsc: the scripts of the theme' testdata/node_modules/.bin/tsc --noEmit -p themes/studio/scripts
+step 'tsc: its service worker' testdata/node_modules/.bin/tsc --noEmit -p themes/studio/scripts/tsconfig.worker.json
 step 'go test, all of it with its judges' go test -tags judges -timeout 36m ./...
 step 'go test -race, the generator' raced
 step 'go test -fuzz, each target 5,000 times' fuzzed

@@ -33,7 +33,7 @@ func (f Formula) MathML() string {
 	if f.Math == nil {
 		return ""
 	}
-	b := append([]byte(nil), `<math display="block">`...)
+	b := append([]byte(nil), `<math xmlns="http://www.w3.org/1998/Math/MathML" display="block">`...)
 	b = f.Math.mathML(b)
 	return string(append(b, "</math>"...))
 }

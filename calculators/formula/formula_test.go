@@ -93,7 +93,7 @@ func TestMathML(t *testing.T) {
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
-			want := `<math display="block">` + tt.want + "</math>"
+			want := `<math xmlns="http://www.w3.org/1998/Math/MathML" display="block">` + tt.want + "</math>"
 			if got := (Formula{Math: tt.math}).MathML(); got != want {
 				t.Errorf("MathML is\n\t%s\nwant\n\t%s", got, want)
 			}

@@ -22,11 +22,13 @@ const (
 	Calculators = CalculatorFolder + "index.html"
 	Chart       = "chart.html"
 	Answers     = "answers.html"
+	Find        = "search.html"
 	Faults      = "faults.html"
 	Hazards     = "hazards.html"
 	Notices     = "notices.html"
 	Teaching    = "teaching.html"
 	Book        = "book.html"
+	Ebook       = "handbook.epub"
 	Cards       = "cards/index.html"
 	Materials   = "materials/index.html"
 	Recipes     = "recipes/index.html"
@@ -37,8 +39,16 @@ const (
 	Paper       = "paper/index.html"
 	Leach       = "leach/index.html"
 	Eat         = "leach/may-i-eat.html"
+	Phone       = "phone.html"
 
 	CalculatorFolder = "calculators/" // where the calculators' own pages are
+)
+
+// What phones ask for beside pages: the service worker, which has to stand at the root
+// of all that it keeps, and what tells a phone how to install the handbook.
+const (
+	Worker   = "sw.js"
+	Manifest = "handbook.webmanifest"
 )
 
 // State returns where the page of a clay state is published.

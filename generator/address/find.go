@@ -6,7 +6,9 @@ import (
 	"maps"
 	"net/url"
 	"path"
+	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 
 	"slipbook/generator/course"
@@ -77,7 +79,7 @@ func (m *Map) findMade(scheme, id, written string) (Target, *Fault) {
 	return target, nil
 }
 
-// findPage finds a page, or a heading, written as a path from the file of the
+// findPage finds a page, a heading or a step, written as a path from the file of the
 // page that refers to it.
 func (m *Map) findPage(page *course.Page, r *markup.Ref) (Target, *Fault) {
 	bad := func(do, text string, args ...any) (Target, *Fault) {
@@ -97,7 +99,11 @@ func (m *Map) findPage(page *course.Page, r *markup.Ref) (Target, *Fault) {
 	case heading == "", to.NoText: // what headings the page has is not known
 		return Target{Address: to.Address}, nil
 	}
-	switch d := m.documents[target]; {
+	d := m.documents[target]
+	if number, ok := markup.StepNumber(heading); ok {
+		return findStep(to, d, number, r)
+	}
+	switch {
 	case d.HasHeading(heading):
 		return Target{Address: to.Address + "#" + url.PathEscape(heading)}, nil
 	case to == page:
@@ -105,6 +111,30 @@ func (m *Map) findPage(page *course.Page, r *markup.Ref) (Target, *Fault) {
 	default:
 		return bad(d.HeadingHelp(), "link to #%s: %s has no such heading", heading, target)
 	}
+}
+
+// saidStep is the number of a step in the words of a link.
+var saidStep = regexp.MustCompile(`(?i)\bsteps?[ \x{a0}](\d+)`)
+
+// findStep finds a step of a page by its number.
+func findStep(to *course.Page, d *markup.Document, number int, r *markup.Ref) (Target, *Fault) {
+	bad := func(text, do string) (Target, *Fault) {
+		return Target{}, &Fault{finding.LinkTarget, fmt.Sprintf("link to %q: ", r.To) + text, do}
+	}
+	id, last := markup.StepID(number), len(d.Steps)
+	said := saidStep.FindStringSubmatch(r.Words)
+	switch {
+	case !to.Numbered():
+		return bad("the steps of "+to.File+" are not numbered through, since it is no lesson at the bench", d.HeadingHelp())
+	case last == 0:
+		return bad(to.File+" has no steps", d.HeadingHelp())
+	case number < 1 || number > last:
+		near := markup.StepID(min(max(1, number), last))
+		return bad(fmt.Sprintf("%s has no step %d", to.File, number), fmt.Sprintf("Did you mean #%s? Its steps are #%s to #%s.", near, markup.StepID(1), markup.StepID(last)))
+	case said != nil && said[1] != strconv.Itoa(number):
+		return bad(fmt.Sprintf("its words say step %s, and it leads to step %d", said[1], number), "Write the number of the step that is meant both times.")
+	}
+	return Target{Address: to.Address + "#" + id}, nil
 }
 
 // missingHelp says what to write instead of a path that no page has.

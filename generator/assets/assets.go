@@ -15,6 +15,7 @@ import (
 	"fmt"
 	"io/fs"
 	"path"
+	"regexp"
 	"strings"
 	"sync"
 )
@@ -29,8 +30,11 @@ type Bundle struct {
 	Book     string            // address of the style sheet of the whole handbook on one page; empty when the theme has none
 	Page     string            // address of the script of every page; empty when the theme has none
 	Wall     string            // address of the script of the wall of test tiles, loaded besides; may be empty
+	Find     string            // address of the script that looks for words, loaded besides; may be empty
 	Desk     Desk              // what a page with a calculator loads besides
+	Lesson   Lesson            // what a lesson loads; empty when the theme has no such script
 	Icon     string            // address of the icon
+	Phone    Phone             // what keeps the handbook on a phone
 
 	mutex   sync.Mutex
 	wrapped map[string]wrapped // by name
@@ -49,27 +53,74 @@ type Desk struct {
 	Table      Parcel // the course's decoration table, for pages with a plan; the press has it wrapped
 }
 
+// Lesson is the addresses that a lesson needs. StepView and StepStyle are empty when
+// the theme has no such files.
+type Lesson struct {
+	Script    string // loads the rest when it is wanted: the step view, and the script that drives the forms
+	StepView  string // shows one step to a screen
+	StepStyle string // loaded with it
+}
+
+// Phone is what a handbook needs to stay on a phone. Each may be empty where the theme
+// has no such file.
+type Phone struct {
+	Worker []byte // the script of the service worker: no file yet, since the list of files stands before it
+	Script string // address of what tells of it, loaded where there is something to tell
+	Style  string // loaded with it
+	Icons  []Icon // for the home screen, in the order of phoneIcons
+	Ground string // the colour that pages stand on in the light, "#f6f0e4"
+}
+
+// Icon is an icon for a home screen.
+type Icon struct {
+	Address string
+	Side    int  // points
+	Whole   bool // it may be cut to any shape
+}
+
 // The files that a theme gives by these names.
 const (
 	styleFile  = "styles/studio.css"
 	pageFile   = "scripts/page.ts"
 	deskFile   = "scripts/calculator.ts"
 	wallFile   = "scripts/wall.ts"
+	findFile   = "scripts/find.ts"
 	planFile   = "scripts/planner.ts"
 	benchFile  = "scripts/bench.ts"
 	benchLook  = "styles/bench.css"
+	lessonFile = "scripts/lesson.ts"
+	stepFile   = "scripts/stepview.ts"
+	stepLook   = "styles/stepview.css"
 	gatherLook = "styles/gathered.css"
 	planLook   = "styles/plan.css"
 	bookLook   = "styles/book.css"
 	iconFile   = "icons/icon.svg"
+	workerFile = "scripts/worker.ts"
+	phoneFile  = "scripts/phone.ts"
+	phoneLook  = "styles/phone.css"
 )
+
+// ground finds the colour of the ground in the style sheet of every page.
+var ground = regexp.MustCompile(`--paper:\s*(#[0-9a-fA-F]{3,6})\b`)
+
+// phoneIcons are the icons for home screens that a theme may have.
+var phoneIcons = []struct {
+	file string
+	Icon
+}{
+	{"icons/icon-192.png", Icon{Side: 192}},
+	{"icons/icon-512.png", Icon{Side: 512}},
+	{"icons/maskable-512.png", Icon{Side: 512, Whole: true}},
+}
 
 // folder is where the shared files are published.
 const folder = "assets"
 
 // Make bundles what a theme's pages share. engine is what Calculators returned. A theme must have styles/studio.css, scripts/calculator.ts and
-// icons/icon.svg; scripts/page.ts, scripts/wall.ts, scripts/planner.ts, scripts/bench.ts with
-// styles/bench.css, styles/gathered.css, styles/plan.css and styles/book.css
+// icons/icon.svg; scripts/page.ts, scripts/wall.ts, scripts/find.ts, scripts/planner.ts, scripts/bench.ts with
+// styles/bench.css, scripts/lesson.ts, scripts/stepview.ts with styles/stepview.css, scripts/worker.ts,
+// scripts/phone.ts with styles/phone.css, styles/gathered.css, styles/plan.css, styles/book.css and the
+// icons for home screens
 // may be left out. The error names every fault that was found, each with its
 // file, line and column in the theme.
 func Make(theme fs.FS, engine []byte) (*Bundle, error) {
@@ -79,14 +130,23 @@ func Make(theme fs.FS, engine []byte) (*Bundle, error) {
 		return nil, err
 	}
 	for _, m := range made {
+		if m.from == workerFile {
+			b.Phone.Worker = m.data
+			continue
+		}
 		b.Files[m.address] = m.data
 		switch m.from {
 		case styleFile:
 			b.Style = m.address
+			if found := ground.FindSubmatch(m.data); found != nil {
+				b.Phone.Ground = string(found[1])
+			}
 		case pageFile:
 			b.Page = m.address
 		case wallFile:
 			b.Wall = m.address
+		case findFile:
+			b.Find = m.address
 		case deskFile:
 			b.Desk.Script = m.address
 		case planFile:
@@ -95,12 +155,22 @@ func Make(theme fs.FS, engine []byte) (*Bundle, error) {
 			b.Desk.Bench = m.address
 		case benchLook:
 			b.Desk.BenchStyle = m.address
+		case lessonFile:
+			b.Lesson.Script = m.address
+		case stepFile:
+			b.Lesson.StepView = m.address
+		case stepLook:
+			b.Lesson.StepStyle = m.address
 		case gatherLook:
 			b.Gathered = m.address
 		case planLook:
 			b.Plan = m.address
 		case bookLook:
 			b.Book = m.address
+		case phoneFile:
+			b.Phone.Script = m.address
+		case phoneLook:
+			b.Phone.Style = m.address
 		}
 	}
 	b.Desk.Engine = b.keep("calculators.bin", engine)
@@ -110,7 +180,18 @@ func Make(theme fs.FS, engine []byte) (*Bundle, error) {
 		return nil, missing(iconFile)
 	}
 	b.Icon = b.keep(path.Base(iconFile), icon)
+	b.keepIcons(theme)
 	return b, nil
+}
+
+// keepIcons adds the icons for home screens that the theme has.
+func (b *Bundle) keepIcons(theme fs.FS) {
+	for _, i := range phoneIcons {
+		if data, err := fs.ReadFile(theme, i.file); err == nil {
+			i.Address = b.keep(path.Base(i.file), data)
+			b.Phone.Icons = append(b.Phone.Icons, i.Icon)
+		}
+	}
 }
 
 // missing says that a theme lacks a file.

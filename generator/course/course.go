@@ -128,6 +128,10 @@ type Page struct {
 	NoHead, NoText bool
 }
 
+// Numbered reports whether the page's steps are numbered through: it is a lesson at
+// the bench.
+func (p *Page) Numbered() bool { return p.Kind == LessonPage && p.Head.Type == ForBench }
+
 // Head is a page's opening block. The keys are Dublin Core or LRMI terms where
 // one fits, the trade's words otherwise.
 type Head struct {

@@ -107,6 +107,7 @@ var (
 	LessonLength   = rule("lesson-length", Warning, "No lesson has more than 900 words beside its tables, cautions and questions.")
 	HardToRead     = rule("hard-to-read", Warning, "A lesson in English reads like year 6 of school or easier, by the formula of Flesch and Kincaid.")
 	StepCaution    = rule("step-caution", Warning, "A step with dry powder, spraying, sweeping, scraping, a kiln, raw oxide or latex has a caution about it before it.")
+	StepNumber     = rule("step-number", Warning, "A lesson names a step by its number only in a link to it, since numbers change when a step is added.")
 	TradeWord      = rule("trade-word", Warning, "Every word of the trade that a lesson uses is in the glossary.")
 	TwoSpellings   = rule("two-spellings", Warning, "A handbook in en-GB, en-AU, en-NZ, en-IE or en-ZA has no American spelling, and one in en-US no British.")
 	TermLink       = rule("term-link", Warning, "A word of the glossary is linked to it, or to the state that it names, in the first lesson that uses it.")

@@ -57,6 +57,12 @@ func setBare(pieces []Piece, marks bool) []byte {
 			setNote(&out, p.Note, marks)
 		case p.Block != nil:
 			setBlock(&out, p.Block, marks)
+		case p.StepList != nil:
+			out.WriteString(listTag(true, p.StepList.Start, p.End))
+		case p.Step != nil && p.End:
+			out.WriteString("</li>\n")
+		case p.Step != nil:
+			out.WriteString("<li>")
 		default:
 			out.WriteString(p.HTML)
 		}

@@ -87,7 +87,7 @@ func (p *page) checkHeadings() {
 			id = ids.free(idFor(words))
 			h.SetAttributeString(idAttribute, id)
 		}
-		heading := &Heading{Level: h.Level, ID: id.(string), Text: words, Offset: position(h)}
+		heading := &Heading{Level: h.Level, ID: id.(string), Text: words, Offset: position(h), Inner: inner(h)}
 		p.doc.Headings, p.heads[h] = append(p.doc.Headings, heading), heading
 	}
 }
@@ -105,6 +105,8 @@ func (p *page) takeWrittenID(h *ast.Heading, ids ids) {
 	case idFor(id) != strings.ToLower(id):
 		p.find(at.(int), finding.HeadingID, fmt.Sprintf("%q cannot be the id of a heading", id),
 			"Use letters, digits and hyphens: {#"+idFor(id)+"}.")
+	case isStepID(id):
+		p.find(at.(int), finding.HeadingID, fmt.Sprintf("%q is the id of a step", id), "Give the heading another id; steps are numbered by themselves.")
 	case ids.used[id]:
 		p.find(at.(int), finding.HeadingID, fmt.Sprintf("the id %q stands at two headings of this page", id), "Give one of them another id.")
 	default:
@@ -153,7 +155,7 @@ type ids struct {
 // marks it as used.
 func (i ids) free(id string) string {
 	name := id
-	for n := max(2, i.next[id]); i.used[name]; n++ {
+	for n := max(2, i.next[id]); i.used[name] || isStepID(name); n++ {
 		name = id + "-" + strconv.Itoa(n)
 		i.next[id] = n + 1
 	}

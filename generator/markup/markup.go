@@ -19,6 +19,7 @@ type Document struct {
 	Headings []*Heading
 	Refs     []*Ref       // every reference, whose Number is its place here
 	Blocks   []*Block     // the handbook's own, in order within a kind
+	Steps    []*Step      // in order; on a page that is no lesson, the items of its ordered lists all the same
 	Found    finding.List // what is wrong with the page by itself; whoever knows the file names it
 	Partial  bool         // a block could not be read, or a fence swallowed what follows it: what is missing may be there
 
@@ -26,14 +27,16 @@ type Document struct {
 	made []string
 }
 
-// Piece is a part of a page. Exactly one of the first five is set.
+// Piece is a part of a page. Exactly one of those before End is set.
 type Piece struct {
-	HTML    string   // finished: without an address, an id or a heading in it
-	Ref     *Ref     // a link, where it begins and where it ends, or a picture
-	Block   *Block   // one of the handbook's own blocks
-	Heading *Heading // where it begins and where it ends
-	Note    *Note    // what belongs to a footnote
-	End     bool     // of a link or a heading: it ends here
+	HTML     string    // finished: without an address, an id or a heading in it
+	Ref      *Ref      // a link, where it begins and where it ends, or a picture
+	Block    *Block    // one of the handbook's own blocks
+	Heading  *Heading  // where it begins and where it ends
+	Note     *Note     // what belongs to a footnote
+	StepList *StepList // where it begins and where it ends
+	Step     *Step     // likewise
+	End      bool      // of what begins and ends: it ends here
 }
 
 // Ref is a reference to something outside the page's words: as written, with its
@@ -115,6 +118,7 @@ type Heading struct {
 	ID     string
 	Text   string
 	Offset int
+	Inner  bool    // it stands in one of the handbook's own blocks, a list or a quotation
 	Items  []*Span // the items of the lists under it
 	Pairs  []Pair  // those of its definition lists
 }

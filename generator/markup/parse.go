@@ -27,8 +27,10 @@ type page struct {
 
 	refs   map[ast.Node]*Ref     // of links
 	heads  map[ast.Node]*Heading // of headings
-	runs   map[ast.Node]*Span    // of list items, terms and definitions that other pages may want
-	bodies []*Block              // blocks with pieces, in the order in which they were set
+	lists  map[ast.Node]*StepList
+	steps  map[ast.Node]*Step // of items of lists
+	runs   map[ast.Node]*Span // of list items, terms and definitions that other pages may want
+	bodies []*Block           // blocks with pieces, in the order in which they were set
 	room   *room
 	found
 }
@@ -62,6 +64,8 @@ func Read(bytes []byte, language string) (*Document, *Prose) {
 		numbers: make(map[string]int),
 		refs:    make(map[ast.Node]*Ref),
 		heads:   make(map[ast.Node]*Heading),
+		lists:   make(map[ast.Node]*StepList),
+		steps:   make(map[ast.Node]*Step),
 		runs:    make(map[ast.Node]*Span),
 	}
 	prose := (*Prose)(nil)
@@ -95,6 +99,7 @@ func (p *page) readAll() *Prose {
 	p.walk(tree)
 	p.checkReferences(tree)
 	prose := p.prose(tree)
+	p.noteSteps(tree)
 	p.checkHeadings()
 	p.checkLinks()
 	p.makeBacks()

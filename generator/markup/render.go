@@ -79,13 +79,8 @@ func (pieceRenderer) RegisterFuncs(r renderer.NodeRendererFuncRegisterer) {
 	r.Register(ast.KindHeading, setting(
 		func(s *setter, n ast.Node) { s.set(Piece{Heading: s.page.heads[n]}) },
 		func(s *setter, n ast.Node) { s.set(Piece{Heading: s.page.heads[n], End: true}) }))
-	r.Register(ast.KindListItem, setting(func(s *setter, n ast.Node) {
-		s.printed = append(s.printed, "<li>"...)
-		if first := n.FirstChild(); first != nil && first.Kind() != ast.KindTextBlock {
-			s.printed = append(s.printed, '\n')
-		}
-		s.runFrom(n)
-	}, runEnds("</li>\n")))
+	r.Register(ast.KindList, renderList)
+	r.Register(ast.KindListItem, setting((*setter).itemBegins, runEnds("</li>\n")))
 	r.Register(xast.KindDefinitionTerm, setting(func(s *setter, n ast.Node) {
 		s.printed = append(s.printed, "<dt>"...)
 		s.runFrom(n)
@@ -175,6 +170,10 @@ func runEnds(tag string) func(s *setter, n ast.Node) {
 		if run := s.page.runs[n]; run != nil {
 			s.end()
 			run.To = len(s.pieces)
+		}
+		if step := s.page.steps[n]; step != nil {
+			s.set(Piece{Step: step, End: true})
+			return
 		}
 		s.printed = append(s.printed, tag...)
 	}

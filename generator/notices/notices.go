@@ -37,6 +37,7 @@ var all = []Notice{
 	{"regexp2", "github.com/dlclark/regexp2/v2", "MIT", false, "regexp2"},
 	{"x/sys", "golang.org/x/sys", "BSD 3-Clause", false, "sys"},
 	{"x/image", "golang.org/x/image", "BSD 3-Clause", false, "image"},
+	{"x/text", "golang.org/x/text", "BSD 3-Clause", false, "text"},
 }
 
 // Published returns the notices of the code that a handbook's readers load.

@@ -50,6 +50,7 @@ func (i *impression) extraLinks(at imprint.Place) []imprint.Link {
 		{address.Stock, "stock"},
 		{address.Paper, "paper"},
 		{address.Book, "book"},
+		{address.Ebook, "ebook"},
 		{address.Teaching, "teaching-page"},
 	} {
 		if i.frame.There[e.address] {

@@ -4,11 +4,14 @@ import (
 	"maps"
 	"sync"
 
+	"slipbook/generator/address"
 	"slipbook/generator/assets"
 	"slipbook/generator/course"
 	"slipbook/generator/press/book"
 	"slipbook/generator/press/care"
 	"slipbook/generator/press/desk"
+	"slipbook/generator/press/ebook"
+	"slipbook/generator/press/find"
 	"slipbook/generator/press/gathered"
 	"slipbook/generator/press/imprint"
 	"slipbook/generator/press/register"
@@ -21,6 +24,7 @@ import (
 // Copy says for whom a handbook is printed.
 type Copy struct {
 	Teaching bool // for the instructor: notes for teaching stand in the lessons and on a page of their own
+	Kept     bool // phones may keep it, for when there is no network: it will be published, and not shown while it is written
 }
 
 // impression is one printing of the whole handbook: what was read of the course, and
@@ -37,8 +41,11 @@ type impression struct {
 	register     *register.Register
 	setter       *setting.Setter
 	gathered     *gathered.Gathered
+	ebook        *ebook.Book
 	book         *book.Book        // nil while the theme prints no book
-	parcels      map[string][]byte // the files of words and table
+	places       []find.Place      // that one may look for
+	parcels      map[string][]byte // the files of words, table and index
+	carried      []string          // of these, those that only pages opened from a folder ask for
 	sheets       []*imprint.Sheet
 	owed         map[string]func() []care.Owed // what pages must say of safety, by address
 	kept         sync.Map                      // of what stands around pages, once it was printed
@@ -46,12 +53,12 @@ type impression struct {
 
 // newImpression opens the rooms, one after the other, each with those before it that
 // it asks.
-func newImpression(t *theme.Theme, r *proof.Reading, b *assets.Bundle, forTeaching bool) (*impression, error) {
+func newImpression(t *theme.Theme, r *proof.Reading, b *assets.Bundle, c Copy) (*impression, error) {
 	i := &impression{
-		reading: r, course: r.Course, forTeaching: forTeaching, parcels: map[string][]byte{},
+		reading: r, course: r.Course, forTeaching: c.Teaching, parcels: map[string][]byte{},
 		documents: make(map[*course.Page]*proof.Page, len(r.Pages)),
 		place:     make(map[*course.Page]int, len(r.Pages)),
-		frame:     &imprint.Frame{Course: r.Course, Bundle: b, There: map[string]bool{}, FaultsOn: map[string]string{}},
+		frame:     &imprint.Frame{Course: r.Course, Bundle: b, There: map[string]bool{}, FaultsOn: map[string]string{}, Kept: c.Kept},
 	}
 	for n, page := range r.Pages {
 		i.place[page.Page], i.documents[page.Page] = n, page
@@ -66,8 +73,8 @@ func newImpression(t *theme.Theme, r *proof.Reading, b *assets.Bundle, forTeachi
 		return nil, err
 	}
 	i.register = register.New(r, i.Table, i.frame, i.calculators)
-	i.setter = setting.New(t, i.calculators, i.Table, i.register, forTeaching)
-	i.gathered = gathered.New(r, i.Table, i.frame, i.setter, forTeaching)
+	i.setter = setting.New(t, i.calculators, i.Table, i.register, c.Teaching)
+	i.gathered = gathered.New(r, i.Table, i.frame, i.setter, c.Teaching)
 	return i, i.wrapParcels()
 }
 
@@ -84,6 +91,7 @@ func (i *impression) wrapParcels() error {
 func (i *impression) wrap(name, data string, as *assets.Parcel) error {
 	parcel, files, err := i.frame.Bundle.Wrap(name, []byte(data))
 	*as = parcel
+	i.carried = append(i.carried, parcel.Carried)
 	maps.Copy(i.parcels, files)
 	return err
 }
@@ -94,6 +102,9 @@ func (i *impression) files() map[string][]byte {
 	maps.Copy(all, i.parcels)
 	if i.book != nil {
 		maps.Copy(all, i.book.Styles)
+	}
+	if i.frame.Kept {
+		all[address.Manifest] = manifest(i.course, i.frame.Bundle)
 	}
 	return all
 }

@@ -1,7 +1,9 @@
 package press
 
 import (
+	"slipbook/generator/address"
 	"slipbook/generator/press/book"
+	"slipbook/generator/press/ebook"
 	"slipbook/generator/press/gathered"
 	"slipbook/generator/press/imprint"
 	"slipbook/generator/press/register"
@@ -49,8 +51,10 @@ var pageKinds = []pageKind{
 	{kind("teaching-page", "", 0, 0), ofGathered((*gathered.Gathered).Teaching)},
 	{kind("style", "", 0, 0), (*impression).styleSheets},
 	{kind("glossary", "extra", 33_000, 0), ofGathered((*gathered.Gathered).Glossary)},
+	{kind("search", "", 0, 0), (*impression).searchSheets},
 	{kind("contents", "", 0, 0), (*impression).contentsSheets},
 	{kind("notices", "", 0, 0), (*impression).noticesSheets},
+	{kind("phone", "", 0, 0), (*impression).phoneSheets},
 	{kind("notfound", "", 0, 0), (*impression).notFoundSheets},
 }
 
@@ -83,8 +87,10 @@ func (i *impression) list() {
 			i.add(s)
 		}
 	}
+	i.ebook = ebook.New(i.Theme, i.reading, i.sheets, i.forTeaching)
+	i.frame.There[address.Ebook] = true
 	if i.frame.Bundle.Book != "" {
-		i.book = book.New(i.Theme, i.course, i.frame, kinds, i.reading.Pages, i.sheets)
+		i.book = book.New(i.Theme, i.course, i.frame, kinds, i.reading.Pages, i.sheets, i.ebook.Size)
 		for _, s := range i.book.Sheets() {
 			i.add(s)
 		}

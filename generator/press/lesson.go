@@ -2,6 +2,7 @@ package press
 
 import (
 	"html/template"
+	"net/url"
 	"strconv"
 
 	"slipbook/generator/address"
@@ -23,8 +24,10 @@ type lessonView struct {
 	Medium        imprint.Link // to the medium's own page
 	BestState     string
 	Technique     string
-	Safety        care.Care // of medium and technique, where both are best
-	Handout       bool      // it is printed and given out: paper holds nothing else
+	Safety        care.Care      // of medium and technique, where both are best
+	Parts         []imprint.Link // of the lesson, where it has enough of them to choose from
+	Steps         bool           // it has steps, which can be shown one to a screen
+	Handout       bool           // it is printed and given out: paper holds nothing else
 	Body          template.HTML
 	Before, After []imprint.Link
 }
@@ -46,6 +49,8 @@ func (i *impression) lesson(u *course.Unit, number, n int, at imprint.Place) (im
 	page := u.Lessons[n]
 	v := lessonView{
 		Framed:    imprint.Framed{Shell: i.Shell(at, i.aboutPage("lesson", page))},
+		Parts:     i.parts(page, at),
+		Steps:     i.hasSteps(page),
 		Number:    imprint.LessonNumber(strconv.Itoa(number), n),
 		Place:     n + 1,
 		Of:        len(u.Lessons),
@@ -72,6 +77,23 @@ func (i *impression) lesson(u *course.Unit, number, n int, at imprint.Place) (im
 	}
 	v.Body = v.Slot(i.setter.Body(i.documents[page], at))
 	return v, nil
+}
+
+// fewestParts is how many parts a lesson has at least that lists them.
+const fewestParts = 3
+
+// parts are the parts of a lesson, as links on its own page. Paper needs none: it is
+// turned over faster.
+func (i *impression) parts(page *course.Page, at imprint.Place) []imprint.Link {
+	parts := i.documents[page].Document.Parts()
+	if len(parts) < fewestParts || at.Book != nil || page.Head.Type == course.ForPaper {
+		return nil
+	}
+	var links []imprint.Link
+	for _, h := range parts {
+		links = append(links, imprint.Link{Title: h.Text, Address: "#" + url.PathEscape(h.ID)})
+	}
+	return links
 }
 
 // before lists what a page's opening block asks for before it at the bench; in

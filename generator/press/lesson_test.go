@@ -6,6 +6,8 @@ import (
 	"testing"
 
 	"golang.org/x/net/html"
+
+	"slipbook/generator/course"
 )
 
 // bench gives the titles of the links under a heading at a page's foot.
@@ -64,5 +66,101 @@ func TestLessonSaysWhatItIsFor(t *testing.T) {
 	medium := elements(elements(root, classed("facts"))[0], called("a"))
 	if len(medium) != 1 || attribute(medium[0], "href") != "../media/coloured-slip.html" {
 		t.Error("the medium does not lead to its page")
+	}
+}
+
+// TestLessonOpensWithItsParts wants the parts of a lesson as links on it where it has
+// three or more, and its button where it has steps.
+func TestLessonOpensWithItsParts(t *testing.T) {
+	for _, c := range []struct {
+		name, source string
+		kind         course.ResourceType
+		parts        []string
+		steps        bool
+	}{
+		{"three parts", "## A & b\n\n1. Stir.\n\n### no\n\n## C\n\n## D\n", course.ForBench, []string{"A & b #a-b", "C #c", "D #d"}, true},
+		{"two parts", "## A\n\n1. Stir.\n\n## C\n", course.ForBench, nil, true},
+		{"no steps", "## A\n\n## C\n\n## D\n", course.ForBench, []string{"A #a", "C #c", "D #d"}, false},
+		{"a reading", "## A\n\n1. Read.\n\n## C\n\n## D\n", course.ForReading, []string{"A #a", "C #c", "D #d"}, false},
+		{"a sheet", "## A\n\n1. Read.\n\n## C\n\n## D\n", course.ForPaper, nil, false},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			small := small(t)
+			page, _ := small.FindPage("units/wash/wipe.md")
+			page.Source, page.Head.Type = []byte(c.source), c.kind
+			root := pageOf(t, printed(t, small), "wash/wipe.html")
+			var parts []string
+			for _, nav := range elements(root, classed("parts")) {
+				for _, a := range elements(nav, called("a")) {
+					parts = append(parts, text(a)+" "+attribute(a, "href"))
+				}
+			}
+			if !slices.Equal(parts, c.parts) {
+				t.Errorf("parts %q, want %q", parts, c.parts)
+			}
+			if got := len(elements(root, classed("step-in"))) == 1; got != c.steps {
+				t.Errorf("the way to single steps stands there: %t, want %t", got, c.steps)
+			}
+		})
+	}
+}
+
+// TestCalculatorsOfALessonAreFolded wants them closed by a heading, unlike those of
+// other pages, with a sign for whose numbers they hold where the lesson filled some in.
+func TestCalculatorsOfALessonAreFolded(t *testing.T) {
+	small := small(t)
+	page, _ := small.FindPage("units/wash/wipe.md")
+	page.Source = []byte("## A\n\n```calculator slip-density\nmass: 212.4 g\n```\n\n```calculator slip-adjust\n```\n")
+	unit, _ := small.FindPage("units/wash/unit.md")
+	unit.Source = []byte("```calculator slip-density\nmass: 212.4 g\n```\n")
+	e := printed(t, small)
+	folds := elements(pageOf(t, e, "wash/wipe.html"), func(n *html.Node) bool { return n.Data == "details" && attribute(n, "id") != "" })
+	if len(folds) != 2 {
+		t.Fatalf("%d folds, want 2", len(folds))
+	}
+	for n, fold := range folds {
+		head := elements(fold, called("h3"))
+		if len(head) != 1 || head[0].Parent.Data != "summary" || attribute(head[0], "id") != attribute(fold, "aria-labelledby") {
+			t.Errorf("fold %d has no heading of its own", n+1)
+		}
+		if got := len(elements(fold, classed("reckon-whose"))); got != 1-n {
+			t.Errorf("fold %d says whose its numbers are %d times", n+1, got)
+		}
+	}
+	if elsewhere := elements(pageOf(t, e, "wash/index.html"), classed("reckon")); len(elsewhere) != 1 || elsewhere[0].Data != "div" {
+		t.Errorf("a calculator of a unit's page is folded")
+	}
+}
+
+// TestScriptsOfALesson wants a lesson to load one script, which knows where those are
+// that come when they are wanted, and a page without steps and calculators none.
+func TestScriptsOfALesson(t *testing.T) {
+	for _, c := range []struct{ name, source, script, desk string }{
+		{"steps", "1. Stir.\n", "../assets/lesson-AAAA.js", ""},
+		{"a calculator", "```calculator slip-density\n```\n", "../assets/lesson-AAAA.js", "../assets/desk-AAAA.js"},
+		{"neither", "Stir.\n", "", ""},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			small := small(t)
+			page, _ := small.FindPage("units/wash/wipe.md")
+			page.Source = []byte(c.source)
+			scripts := elements(pageOf(t, printed(t, small), "wash/wipe.html"), func(n *html.Node) bool {
+				return n.Data == "script" && attribute(n, "src") != "../assets/page-AAAA.js"
+			})
+			if (len(scripts) == 1) != (c.script != "") {
+				t.Fatalf("%d scripts", len(scripts))
+			}
+			if c.script == "" {
+				return
+			}
+			s := scripts[0]
+			if attribute(s, "src") != c.script || attribute(s, "data-step-view") != "../assets/stepview-AAAA.js" ||
+				attribute(s, "data-step-style") != "../assets/stepview-AAAA.css" || attribute(s, "data-desk") != c.desk {
+				t.Errorf("the script is %v", s.Attr)
+			}
+			if engine := attribute(s, "data-engine"); (engine != "") != (c.desk != "") {
+				t.Errorf("the engine is %q", engine)
+			}
+		})
 	}
 }

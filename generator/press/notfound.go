@@ -19,7 +19,7 @@ func (i *impression) notFoundSheets() []imprint.Sheet {
 	title, description := i.Say("notfound"), i.Say("notfound-description")
 	return []imprint.Sheet{{Address: address.NotFound, Title: title, Description: description, View: func(at imprint.Place) (imprint.PageView, error) {
 		s := i.Shell(at, imprint.About{Kind: "notfound", Title: title, Description: description})
-		s.Strip, s.Script = nil, ""
+		s.Strip, s.Script, s.Phone = nil, "", nil
 		if i.course.PublishedAt != "" {
 			s.Base, s.Policy = i.course.PublishedAt, imprint.Policy(false, i.course.PublishedAt)
 		}

@@ -9,6 +9,7 @@ import (
 	"slipbook/generator/press/book"
 	"slipbook/generator/press/care"
 	"slipbook/generator/press/desk"
+	"slipbook/generator/press/ebook"
 	"slipbook/generator/press/register"
 	"slipbook/generator/press/setting"
 	"slipbook/generator/press/theme"
@@ -21,11 +22,11 @@ func Open(folder fs.FS) (*theme.Theme, error) {
 	if err := setting.Check(); err != nil {
 		return nil, err
 	}
-	wanted := []string{frameHead, frameTop, frameEnd, book.Kind.Template, book.VolumeKind.Template, desk.StandingPiece, register.LabelPiece}
+	wanted := []string{frameHead, frameTop, frameEnd, book.Kind.Template, book.VolumeKind.Template, desk.StandingPiece, setting.StepPiece, register.LabelPiece}
 	for _, kind := range pageKinds {
 		wanted = append(wanted, kind.Template)
 	}
-	t, err := theme.Open(folder, slices.Concat(wanted, care.Forms, markup.Kinds()))
+	t, err := theme.Open(folder, slices.Concat(wanted, ebook.Templates, care.Forms, markup.Kinds()))
 	if err != nil {
 		return nil, err
 	}

@@ -28,18 +28,23 @@ func (i *impression) shownPictures() map[string]course.PictureFile {
 			}
 		}
 	}
+	for _, picture := range i.listedPictures() {
+		for _, f := range picture.Files {
+			files[address.OfPicture(picture, f)] = f
+		}
+	}
+	return files
+}
+
+// listedPictures are those that no lesson need show: of what goes wrong, and of tiles.
+func (i *impression) listedPictures() []*course.Picture {
 	shown := i.register.Pictures()
 	for _, f := range i.course.Faults {
 		if picture := i.course.Pictures[f.Picture]; picture != nil {
 			shown = append(shown, picture)
 		}
 	}
-	for _, picture := range shown {
-		for _, f := range picture.Files {
-			files[address.OfPicture(picture, f)] = f
-		}
-	}
-	return files
+	return shown
 }
 
 // picturesIn notes the references to pictures in pieces and in the blocks among them.

@@ -27,6 +27,7 @@ import (
 	"maps"
 	"slices"
 
+	"slipbook/generator/address"
 	"slipbook/generator/assets"
 	"slipbook/generator/course"
 	"slipbook/generator/press/imprint"
@@ -65,7 +66,7 @@ func Print(t *theme.Theme, r *proof.Reading, b *assets.Bundle, c Copy) (*Edition
 // Addresses returns the address of every page and file, sorted.
 func (e *Edition) Addresses() []string {
 	all := slices.AppendSeq(slices.Collect(maps.Keys(e.sheets)), maps.Keys(e.files))
-	all = slices.AppendSeq(all, maps.Keys(e.photos))
+	all = append(slices.AppendSeq(all, maps.Keys(e.photos)), address.Ebook)
 	slices.Sort(all)
 	return all
 }
@@ -76,21 +77,25 @@ func (e *Edition) Pages() int { return len(e.sheets) }
 // File returns the bytes of a page or file; not ok where the edition has none at
 // the address. The same course, theme and bundle give the same bytes, whatever
 // was asked for before. Goroutines may ask at once.
-func (e *Edition) File(address string) (data []byte, ok bool, err error) {
-	if s, isPage := e.sheets[address]; isPage {
+func (e *Edition) File(at string) (data []byte, ok bool, err error) {
+	if s, isPage := e.sheets[at]; isPage {
 		data, err = e.press.printOne(s)
 		if err != nil {
-			err = fmt.Errorf("page %s: %w", address, err)
+			err = fmt.Errorf("page %s: %w", at, err)
 		}
 		return data, true, err
 	}
-	if photo, isPhoto := e.photos[address]; isPhoto {
+	if photo, isPhoto := e.photos[at]; isPhoto {
 		data, err = photo.Data()
 		if err != nil {
-			err = fmt.Errorf("%s: %w", address, err)
+			err = fmt.Errorf("%s: %w", at, err)
 		}
 		return data, true, err
 	}
-	data, ok = e.files[address]
+	if at == address.Ebook {
+		data, err = e.press.ebook.Take()
+		return data, true, err
+	}
+	data, ok = e.files[at]
 	return data, ok, nil
 }

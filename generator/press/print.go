@@ -96,11 +96,11 @@ func (i *impression) debts() map[string]func() []care.Owed {
 // prepare opens the rooms and lists the pages, the book's last, since it is made of
 // the others.
 func prepare(t *theme.Theme, r *proof.Reading, b *assets.Bundle, c Copy) (*impression, error) {
-	i, err := newImpression(t, r, b, c.Teaching)
+	i, err := newImpression(t, r, b, c)
 	if err != nil {
 		return nil, err
 	}
 	i.list()
 	i.owed = i.debts()
-	return i, nil
+	return i, i.wrapIndex()
 }

@@ -11,6 +11,7 @@ import (
 	"slipbook/generator/press/book"
 	"slipbook/generator/press/care"
 	"slipbook/generator/press/desk"
+	"slipbook/generator/press/ebook"
 	"slipbook/generator/press/register"
 	"slipbook/themes"
 )
@@ -31,6 +32,9 @@ func TestThemeIsRefused(t *testing.T) {
 		{"a size without its class", "print.yaml", strings.ReplaceAll(printYAML, "class: b", "class: ''"), "a size needs a class and points"},
 		{"a mark that the book cannot heed", "pieces/asked.html", `{{define "asked"}}{{if .ID}}<p data-screen>{{end}}</p>{{end}}`,
 			`template "asked": <p data-screen> does not end in the branch in which it begins`},
+		{"no style sheet for the e-book", "styles/ebook.css", "", "it has no style sheet for the e-book"},
+		{"a value that an e-book cannot have", "pieces/asked.html", `{{define "asked"}}<p class={{.ID}}></p>{{end}}`,
+			`template "asked": the value of an attribute of <p> stands without quotes`},
 		{"a link that the book cannot number", "pieces/asked.html", `{{define "asked"}}<a href="{{.ID}}">{{if .Ask}}</a>{{end}}{{end}}`, `template "asked": the link to`},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -62,7 +66,7 @@ func TestThemeLacksATemplate(t *testing.T) {
 		wanted = append(wanted, kind.Template)
 	}
 	wanted = append(wanted, book.Kind.Template, book.VolumeKind.Template, frameHead, frameTop, frameEnd, desk.StandingPiece, register.LabelPiece)
-	wanted = slices.Concat(wanted, markup.Kinds(), care.Forms)
+	wanted = slices.Concat(wanted, ebook.Templates, markup.Kinds(), care.Forms)
 	for _, name := range wanted {
 		theme, found := fstest.MapFS{}, false
 		for file, f := range whole {

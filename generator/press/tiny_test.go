@@ -23,7 +23,7 @@ import (
 )
 
 // TestAnotherThemePrintsEverything prints whole courses in a theme with hardly any
-// markup and words of its own, the book included: it wants every page, all that
+// markup and words of its own, book and e-book included: it wants every page, all that
 // each lesson says on its page and in the book, in order, and links that lead
 // somewhere.
 func TestAnotherThemePrintsEverything(t *testing.T) {
@@ -58,6 +58,7 @@ func TestAnotherThemePrintsEverything(t *testing.T) {
 				}
 			}
 			wantLinks(t, e, pages)
+			wantEbook(t, e, reading)
 		})
 	}
 }
@@ -133,6 +134,12 @@ func wantWords(t *testing.T, page *proof.Page, said, where string) {
 	if len(all) == 0 {
 		t.Errorf("%s has no words", page.File)
 	}
+	wantWordsOf(t, all, said, where)
+}
+
+// wantWordsOf wants words in a text, in order.
+func wantWordsOf(t *testing.T, all []string, said, where string) {
+	t.Helper()
 	left := said
 	for _, words := range all {
 		_, behind, ok := strings.Cut(left, words)

@@ -27,6 +27,7 @@ var carried embed.FS
 // kinds says what a file is by the end of its name. The table is fixed, so
 // that a preview shows the same on every machine.
 var kinds = map[string]string{
+	".epub":        "application/epub+zip",
 	".html":        "text/html; charset=utf-8",
 	".css":         "text/css; charset=utf-8",
 	".js":          "text/javascript; charset=utf-8",

@@ -1,7 +1,10 @@
 package proof
 
 import (
+	"cmp"
 	"fmt"
+	"regexp"
+	"slices"
 	"strings"
 
 	"slipbook/generator/course"
@@ -148,6 +151,24 @@ func checkCautions(s *checking) {
 		if !c.Guards {
 			s.find(c.Offset, finding.CautionForm, "nothing follows this caution in its part of the page", "Put it right before the step that it guards, under the same heading.")
 		}
+	}
+}
+
+// stepNumber finds a step that is named by its number.
+var stepNumber = regexp.MustCompile(`(?i)\bsteps?[ \x{a0}](\d+)`)
+
+// checkStepNumbers warns of numbers of steps that no link leads to: nobody would see
+// that they are wrong once a step is added.
+func checkStepNumbers(s *checking) {
+	for _, m := range stepNumber.FindAllStringSubmatchIndex(s.prose.Text, -1) {
+		linked := slices.ContainsFunc(s.prose.Links, func(l markup.Linked) bool { return l.Start <= m[0] && m[1] <= l.End })
+		at, _ := slices.BinarySearchFunc(s.prose.Passages, m[0], func(p markup.Passage, at int) int { return cmp.Compare(p.End, at+1) })
+		if linked || at == len(s.prose.Passages) || s.prose.Passages[at].Kind == markup.HeadingLine {
+			continue
+		}
+		words, number := s.prose.Text[m[0]:m[1]], s.prose.Text[m[2]:m[3]]
+		s.find(s.prose.Offset(m[0]), finding.StepNumber, fmt.Sprintf("“%s” is no link, so nobody sees when it is another step", words),
+			fmt.Sprintf("Link it: [%s](#step-%s), or with the path of the lesson that has the step before the #.", words, number))
 	}
 }
 

@@ -123,6 +123,9 @@ func (r *rules) checkWords(page *course.Page, document *markup.Document, prose *
 		}
 		checkCautions(c)
 		checkPictureWords(c)
+		if page.Head.Type != course.ForPaper {
+			checkStepNumbers(c)
+		}
 		r.checkWhole(c)
 		r.checkPerils(c)
 		r.checkTrade(c)

@@ -14,7 +14,7 @@ import (
 // plan is what has to be done to a folder.
 type plan struct {
 	idle    bool     // nothing
-	put     []string // to be written, in this order: shared files, pages, the rest
+	put     []string // to be written, in this order: shared files, pages, the rest, the last one
 	same    []string // stand in the folder already, byte for byte
 	drop    []string // to be removed, sorted
 	next    *marker
@@ -32,7 +32,7 @@ func (m *maker) compare(ctx context.Context, t *target, e Edition) (*plan, error
 	}
 	states := map[string]state{}
 	for i, name := range e.Names {
-		p.next.files[name] = listed{digests: []digest{made[i].sum}}
+		p.next.files[name] = listed{digests: []digest{made[i].Sum}}
 		states[name] = made[i].old
 	}
 	if err := p.sortOld(ctx, t, e, states); err != nil {
@@ -125,6 +125,8 @@ func (p *plan) sortNew(t *target, e Edition) {
 	}
 	turn := func(name string) int {
 		switch {
+		case name == e.Last:
+			return 3
 		case e.Shared != nil && e.Shared(name):
 			return 0
 		case strings.HasSuffix(name, ".html"):

@@ -1,5 +1,7 @@
 package shelf
 
+import "crypto/sha256"
+
 // Edition is what a folder shall hold.
 type Edition struct {
 	Names []string // of its files: clean relative paths with slashes
@@ -12,6 +14,18 @@ type Edition struct {
 	// before, and never changes under its name. It is written before the pages
 	// and stays for one edition more. nil stands for none.
 	Shared func(name string) bool
+	// Last is the name of a file that is made when all others are, from the list of
+	// them, sorted by name, and that comes last into a folder that is updated file by
+	// file; it is none of Names. Without a name there is no such file.
+	Last     string
+	LastFile func(all []Made) ([]byte, error)
+}
+
+// Made is a file of an edition that was made.
+type Made struct {
+	Name string
+	Size int // bytes
+	Sum  [sha256.Size]byte
 }
 
 // Changes are what a publish did to a folder. All lists are sorted.

@@ -25,6 +25,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"slices"
 )
 
 // Check reports, without touching anything, whether Replace would accept dir
@@ -57,7 +58,11 @@ func Replace(ctx context.Context, dir string, e Edition) (*Changes, error) {
 
 // replace is Replace with the last steps given, so that tests can let them fail.
 func replace(ctx context.Context, dir string, e Edition, last lastSteps) (*Changes, error) {
-	names, err := order(e.Names)
+	names := e.Names
+	if e.Last != "" {
+		names = append(slices.Clone(names), e.Last)
+	}
+	names, err := order(names)
 	if err != nil {
 		return nil, err
 	}

@@ -66,6 +66,7 @@ func (h *handbook) judge(t *testing.T, pages []string, looks func(address string
 			b.scheme(l.scheme)
 			if l.unfolded {
 				b.unfold()
+				b.ready()
 			}
 			for _, fault := range b.accessible() {
 				b.t.Errorf("%s, %s, %d px: %s", address, l.scheme, l.width, fault)

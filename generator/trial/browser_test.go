@@ -4,6 +4,8 @@ package trial
 
 import (
 	"context"
+	"encoding/json"
+	"errors"
 	"fmt"
 	"os"
 	"os/exec"
@@ -72,8 +74,9 @@ func closeBrowser() {
 
 // tab is a test's page of the browser, with an ear on everything it says and asks.
 type tab struct {
-	t   *testing.T
-	ctx context.Context
+	t      *testing.T
+	ctx    context.Context
+	driver *driver // of another engine than Chromium's
 
 	mu    sync.Mutex
 	said  []string // messages to the console and exceptions, since last heard
@@ -169,6 +172,34 @@ func (b *tab) do(steps ...chromedp.Action[chromedp.Void]) {
 	}
 }
 
+// drive gives one command to a browser of another engine.
+func (b *tab) drive(c command, parameters any) {
+	b.t.Helper()
+	if err := b.driver.do(c, parameters); err != nil {
+		b.t.Fatal(err)
+	}
+}
+
+// keys presses keys, one after the other.
+func (b *tab) keys(text string) {
+	b.t.Helper()
+	if b.driver == nil {
+		b.do(chromedp.KeyEvent(text))
+	} else if err := b.driver.keys(text); err != nil {
+		b.t.Fatal(err)
+	}
+}
+
+// press presses the pointer's button at a point of the window, in CSS pixels.
+func (b *tab) press(x, y int) {
+	b.t.Helper()
+	if b.driver == nil {
+		b.do(chromedp.MouseClickXY(float64(x), float64(y)))
+	} else if err := b.driver.press(x, y); err != nil {
+		b.t.Fatal(err)
+	}
+}
+
 // call sends one command of the browser's protocol.
 func call[P, R any](b *tab, command cdp.Command[P, R], params P) R {
 	b.t.Helper()
@@ -182,11 +213,27 @@ func call[P, R any](b *tab, command cdp.Command[P, R], params P) R {
 // ask returns the value of a JavaScript expression in the page, awaited.
 func ask[T any](b *tab, expression string) T {
 	b.t.Helper()
-	value, err := chromedp.Run(b.ctx, chromedp.Evaluate[T](expression, chromedp.EvalAwaitPromise))
+	value, err := valueOf[T](b, expression)
+	if errors.Is(err, errLeft) {
+		value, err = valueOf[T](b, expression)
+	}
 	if err != nil {
 		b.t.Fatalf("%v\nin: %.400s", err, expression)
 	}
 	return value
+}
+
+// valueOf returns the value of a JavaScript expression in the page, awaited, or why
+// there is none.
+func valueOf[T any](b *tab, expression string) (value T, err error) {
+	if b.driver == nil {
+		return chromedp.Run(b.ctx, chromedp.Evaluate[T](expression, chromedp.EvalAwaitPromise))
+	}
+	found, err := b.driver.ask(expression)
+	if err != nil {
+		return value, err
+	}
+	return value, json.Unmarshal(found, &value)
 }
 
 // eventually asks again and again, less and less often, whether something has
@@ -209,7 +256,7 @@ func (b *tab) until(expression string) bool {
 	became := false
 	eventually(func() bool {
 		// A page that is just being left cannot be asked.
-		yes, err := chromedp.Run(b.ctx, chromedp.Evaluate[bool]("!!("+expression+")"))
+		yes, err := valueOf[bool](b, "!!("+expression+")")
 		became = yes && err == nil
 		return became || b.ctx.Err() != nil
 	})
@@ -219,6 +266,10 @@ func (b *tab) until(expression string) bool {
 // size sets the size of the window in CSS pixels.
 func (b *tab) size(width, height int64) {
 	b.t.Helper()
+	if b.driver != nil {
+		b.drive(resize, map[string]any{"width": width, "height": height})
+		return
+	}
 	b.do(chromedp.EmulateViewport(width, height))
 	if !b.until(fmt.Sprintf("innerWidth === %d && innerHeight === %d", width, height)) {
 		b.t.Fatalf("the window does not become %d by %d px", width, height)
@@ -237,7 +288,11 @@ func (b *tab) scheme(name string) {
 func (b *tab) reload() {
 	b.t.Helper()
 	ask[bool](b, "window.beforeReload = true")
-	b.do(chromedp.Reload())
+	if b.driver != nil {
+		b.drive(refresh, map[string]any{})
+	} else {
+		b.do(chromedp.Reload())
+	}
 	if !b.until(`!window.beforeReload && document.readyState === "complete"`) {
 		b.t.Fatal("the page does not load anew")
 	}
@@ -246,6 +301,10 @@ func (b *tab) reload() {
 // visit opens a page and waits until it has been drawn.
 func (b *tab) visit(address string) {
 	b.t.Helper()
-	b.do(chromedp.Navigate(address))
+	if b.driver != nil {
+		b.drive(navigate, map[string]any{"url": address})
+	} else {
+		b.do(chromedp.Navigate(address))
+	}
 	ask[bool](b, "new Promise(drawn => requestAnimationFrame(() => requestAnimationFrame(() => drawn(true))))")
 }

@@ -12,7 +12,6 @@ import (
 	"testing"
 
 	"github.com/chromedp/cdproto/input"
-	"github.com/chromedp/chromedp"
 	"github.com/chromedp/chromedp/kb"
 
 	"slipbook/calculators/catalog"
@@ -39,8 +38,9 @@ func formAt(b *tab, h *handbook, c *engine.Calculator) *form {
 }
 
 // settled reports whether every calculator of the page has its engine: then it is
-// no longer busy, and answers, or says what is wrong or still to be filled in.
-const settled = `[...document.querySelectorAll("form[data-calculator]")].every(form => form.ariaBusy !== "true" &&
+// no longer busy, and answers, or says what is wrong or still to be filled in. One that
+// is folded in a lesson begins when it is opened.
+const settled = `[...document.querySelectorAll("form[data-calculator]")].filter(form => !form.closest("[data-fold]:not([open])")).every(form => form.ariaBusy !== "true" &&
 	[...form.querySelectorAll("[data-headline], .reckon-wrong")].some(e => e.textContent.trim() !== ""))`
 
 // ready waits until the calculators of the page can calculate.
@@ -82,9 +82,9 @@ func (f *form) typeInto(name string, n int, text string) {
 	switch {
 	case text == "" && ask[string](f.tab, box+".value") == "":
 	case text == "":
-		f.do(chromedp.KeyEvent(kb.Backspace))
-	case f.slow:
-		f.do(chromedp.KeyEvent(text))
+		f.keys(kb.Backspace)
+	case f.slow || f.driver != nil:
+		f.keys(text)
 	default:
 		call(f.tab, input.InsertText, input.InsertTextParams{Text: text})
 	}

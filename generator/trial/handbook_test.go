@@ -120,6 +120,8 @@ var types = map[string]string{
 	".png":  "image/png",
 	".jpg":  "image/jpeg",
 	".bin":  "application/octet-stream",
+
+	".webmanifest": "application/manifest+json",
 }
 
 // folder is where a handbook is served.
@@ -133,6 +135,18 @@ func serve(dir string) (*handbook, error) {
 	if err != nil {
 		return nil, err
 	}
+	go http.Serve(listener, handler(dir)) // ends with the test program
+	pages, err := find(dir, ".html")
+	if err == nil && len(pages) == 0 {
+		err = fmt.Errorf("no page in %s", dir)
+	}
+	h := &handbook{dir: dir, home: "http://" + listener.Addr().String() + folder, pages: pages}
+	h.parsed = sync.OnceValues(h.parse)
+	return h, err
+}
+
+// handler answers for a folder.
+func handler(dir string) http.Handler {
 	files := http.StripPrefix(folder, http.FileServer(http.Dir(dir)))
 	served := http.NewServeMux()
 	served.HandleFunc(folder, func(w http.ResponseWriter, r *http.Request) {
@@ -146,14 +160,7 @@ func serve(dir string) (*handbook, error) {
 		w.Header().Set("Content-Type", kind)
 		files.ServeHTTP(w, r)
 	})
-	go http.Serve(listener, served) // ends with the test program
-	pages, err := find(dir, ".html")
-	if err == nil && len(pages) == 0 {
-		err = fmt.Errorf("no page in %s", dir)
-	}
-	h := &handbook{dir: dir, home: "http://" + listener.Addr().String() + folder, pages: pages}
-	h.parsed = sync.OnceValues(h.parse)
-	return h, err
+	return served
 }
 
 // find lists the files of a folder with an extension, slash-separated, sorted.
@@ -190,9 +197,9 @@ func (h *handbook) read(t *testing.T, address string) []byte {
 
 // kinds are the kinds of page of a student's handbook; an instructor's copy has
 // the kind "teaching" too.
-var kinds = []string{"home", "unit", "lesson", "calculators", "calculator", "chart", "state", "medium", "glossary", "contents",
+var kinds = []string{"home", "unit", "lesson", "calculators", "calculator", "chart", "state", "medium", "glossary", "search", "contents",
 	"answers", "faults", "hazards", "notices", "course-card", "card", "book", "style", "not-found",
-	"materials", "material", "recipes", "recipe", "labels", "label", "wall", "classes", "class", "stock", "paper", "poster", "form", "leach", "eat"}
+	"materials", "material", "recipes", "recipe", "labels", "label", "wall", "classes", "class", "stock", "paper", "poster", "form", "leach", "eat", "phone"}
 
 // inRegister says of what kind the pages of each folder of the register are.
 var inRegister = map[string]string{"materials/": "material", "recipes/": "recipe", "labels/": "label", "classes/": "class"}
@@ -207,7 +214,7 @@ func (h *handbook) toured() []string {
 	seen := map[string]int{}
 	for _, address := range h.pages {
 		k := kind(address)
-		if every := map[string]int{"lesson": 4, "book": 2, "material": 15, "recipe": 10, "label": 25}[k]; every > 0 && !*everyPage {
+		if every := map[string]int{"lesson": 6, "book": 3, "material": 20, "recipe": 12, "label": 30}[k]; every > 0 && !*everyPage {
 			if seen[k]++; seen[k]%every != 1 {
 				continue
 			}

@@ -54,6 +54,9 @@ const atTime = `(ms => {
 	})
 })`
 
+// openFolds opens the calculators of a lesson.
+const openFolds = `(document.querySelectorAll("[data-fold]").forEach(fold => { fold.open = true }), true)`
+
 // stand is what stands in place of a calculator, in CSS pixels.
 type stand struct{ Form, Words float64 }
 
@@ -77,10 +80,15 @@ func TestScriptThatNeverComes(t *testing.T) {
 	t.Parallel()
 	h := published(t)
 	for _, instead := range []string{"", "(", "throw new Error('no')"} {
-		spoilt := h.without(t, instead, "calculator", "planner")
+		names := []string{"calculator", "planner"}
+		if instead == "(" {
+			names = append(names, "lesson") // which folds calculators, and loads that of calculators
+		}
+		spoilt := h.without(t, instead, names...)
 		tour(t, h.withDesk(t), func(b *tab, address string) {
 			b.size(360, 640)
 			b.visit(spoilt.home + address)
+			ask[bool](b, openFolds)
 			before := ask[[]stand](b, atTime+"(4000)")
 			after := ask[[]stand](b, atTime+"(8000)")
 			if len(after) == 0 {
@@ -108,6 +116,7 @@ func TestScriptThatComesSaysNothing(t *testing.T) {
 	h := published(t)
 	tour(t, h.withDesk(t), func(b *tab, address string) {
 		b.visit(h.home + address)
+		ask[bool](b, openFolds)
 		b.ready()
 		if n := ask[int](b, `document.querySelectorAll("[data-late]").length`); n > 0 {
 			b.t.Errorf("%s: %d calculators still say that they have not come", address, n)

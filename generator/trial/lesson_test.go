@@ -36,6 +36,7 @@ func TestCalculatorsInLessons(t *testing.T) {
 	}
 	tour(t, lessons, func(b *tab, address string) {
 		b.visit(h.home + address)
+		b.unfold()
 		b.ready()
 		for _, stands := range ask[[]standing](b, standings) {
 			var given []engine.Setting

@@ -43,7 +43,7 @@ type sheet struct {
 // print prints the page in the tab on a paper.
 func (b *tab) print(p paper, options ...chromedp.PDFOption) sheet {
 	b.t.Helper()
-	data, err := chromedp.Run(b.ctx, chromedp.PrintToPDF(append(options, chromedp.PDFPaper(p.size))...))
+	data, err := b.pdf(p, options...)
 	if err != nil {
 		b.t.Fatal(err)
 	}
@@ -60,6 +60,15 @@ func (b *tab) print(p paper, options ...chromedp.PDFOption) sheet {
 		b.t.Fatalf("pdfinfo does not tell pages and size:\n%s", info)
 	}
 	return sheet{file, int(number(b.t, m[1])), number(b.t, m[2]), number(b.t, m[3])}
+}
+
+// pdf has the browser print the page. Another engine than Chromium's takes no options.
+func (b *tab) pdf(p paper, options ...chromedp.PDFOption) ([]byte, error) {
+	if b.driver == nil {
+		return chromedp.Run(b.ctx, chromedp.PrintToPDF(append(options, chromedp.PDFPaper(p.size))...))
+	}
+	const centimetres = 2.54 / 72 // in a point
+	return b.driver.print(p.short*centimetres, p.longer*centimetres)
 }
 
 // is reports whether the document is on a paper, upright or on its side.
@@ -114,8 +123,14 @@ var ligatures = strings.NewReplacer("ﬀ", "ff", "ﬁ", "fi", "ﬂ", "fl", "ﬃ"
 
 func TestPagesPrint(t *testing.T) {
 	t.Parallel()
-	h := published(t)
-	b := open(t)
+	open(t).printsPages(published(t))
+}
+
+// printsPages prints a page of each kind that is read in one go, and looks for its
+// words on the sheets.
+func (b *tab) printsPages(h *handbook) {
+	t := b.t
+	t.Helper()
 	for _, k := range []string{"lesson", "calculator", "state", "unit", "medium", "answers", "faults", "style"} {
 		address := h.one(t, k)
 		b.visit(h.home + address)

@@ -79,6 +79,25 @@ func TestWeightOfALesson(t *testing.T) {
 	t.Logf("the heaviest lesson: %d bytes of %d", heaviest.Load(), lessonLimit)
 }
 
+// TestWeightOfALessonsScripts holds what a lesson has loaded once one of its calculators
+// was opened: the same limit, since that may be the first thing that somebody does.
+func TestWeightOfALessonsScripts(t *testing.T) {
+	t.Parallel()
+	h := published(t)
+	all := 0
+	for _, name := range []string{"lesson", "calculator"} {
+		scripts := slices.DeleteFunc(h.files(t, ".js"), func(file string) bool { return !strings.HasPrefix(file, "assets/"+name+"-") })
+		if len(scripts) != 1 {
+			t.Fatalf("%d scripts are called %s", len(scripts), name)
+		}
+		all += gzipped(t, h.read(t, scripts[0]))
+	}
+	t.Logf("a lesson with an open calculator: %d bytes of scripts", all)
+	if all > scriptLimit {
+		t.Errorf("a lesson with an open calculator loads %d bytes of scripts, the limit is %d", all, scriptLimit)
+	}
+}
+
 // plates are the drawings of a lesson.
 var plates = regexp.MustCompile(`(?s)(<figure class="plate">\s*)<svg .*?</svg>`)
 

@@ -10,6 +10,7 @@ import (
 	"github.com/chromedp/cdproto/cdp"
 	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/cdproto/network"
+	"github.com/chromedp/cdproto/page"
 	"github.com/chromedp/chromedp"
 )
 
@@ -37,6 +38,17 @@ func takeWindow() (*window, error) {
 		return w, nil
 	}
 	free.mu.Unlock()
+	w, err := newWindow()
+	if err != nil {
+		return nil, err
+	}
+	// Each window would take the whole handbook for when there is no network.
+	_, err = chromedp.Call(w.ctx, page.AddScriptToEvaluateOnNewDocument, page.AddScriptToEvaluateOnNewDocumentParams{Source: "delete Navigator.prototype.serviceWorker"})
+	return w, err
+}
+
+// newWindow opens a window with an empty memory, which keeps what it is given.
+func newWindow() (*window, error) {
 	browser.once.Do(startBrowser)
 	if browser.err != nil {
 		return nil, browser.err

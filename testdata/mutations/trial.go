@@ -121,6 +121,9 @@ func (t *trial) pass(ctx context.Context, m table.Mutant) error {
 // context ends them with all that they have started.
 func (t *trial) test(ctx context.Context, m table.Mutant) (said string, err error) {
 	arguments := []string{"test", "-count", "1", "-failfast", "-trimpath", "-ldflags", "-s -w", "-timeout", "5m", "-vet", "off"}
+	if m.Judges {
+		arguments = append(arguments, "-tags", "judges")
+	}
 	if m.Run != "" {
 		arguments = append(arguments, "-run", m.Run)
 	}

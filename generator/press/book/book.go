@@ -13,6 +13,8 @@ package book
 import (
 	"bytes"
 	"html/template"
+	"strconv"
+	"strings"
 
 	"slipbook/generator/address"
 	"slipbook/generator/course"
@@ -24,9 +26,10 @@ import (
 // New puts the pages in the book's order: the home page, the units with
 // their lessons, then what is there to look up, as the kinds of page name it. The
 // parts to look up are lettered: so a unit more changes no number but those of units.
-// pages are the hand-written ones, sheets all pages that are printed.
-func New(t *theme.Theme, c *course.Course, frame *imprint.Frame, kinds []*imprint.Kind, pages []*proof.Page, sheets []*imprint.Sheet) *Book {
-	b := &Book{Theme: t, course: c, frame: frame, Chapters: imprint.Chapters{}, Styles: map[string][]byte{}, styleOf: map[string]string{}}
+// pages are the hand-written ones, sheets all pages that are printed; ebook tells how
+// many bytes the e-book has.
+func New(t *theme.Theme, c *course.Course, frame *imprint.Frame, kinds []*imprint.Kind, pages []*proof.Page, sheets []*imprint.Sheet, ebook func() (int, error)) *Book {
+	b := &Book{Theme: t, course: c, frame: frame, ebook: ebook, Chapters: imprint.Chapters{}, Styles: map[string][]byte{}, styleOf: map[string]string{}}
 	b.parts = append(b.unitParts(sheets), b.partsToLookUp(kinds, sheets)...)
 	for _, p := range b.parts {
 		n := 0
@@ -51,6 +54,8 @@ type bookView struct {
 	imprint.Framed
 	Parts    []bookPart
 	Chapters []chapterView
+	Ebook    imprint.Link // to the same as an e-book
+	Size     string       // of that, in megabytes
 }
 
 // volumeView is a page with some of the chapters of a large book.
@@ -113,10 +118,21 @@ func (b *Book) bookPage(at imprint.Place) (imprint.PageView, error) {
 		}
 		v.Parts = append(v.Parts, part)
 	}
+	size, err := b.ebook()
+	if err != nil {
+		return nil, err
+	}
+	v.Ebook, v.Size = imprint.Link{Title: b.Say("ebook"), Address: at.To(address.Ebook)}, b.megabytes(size)
 	if first := b.volumes[0]; first.address == address.Book {
 		v.Chapters = b.chapters(first, &v.Framed)
 	}
 	return v, nil
+}
+
+// megabytes writes how large a file is, to a tenth.
+func (b *Book) megabytes(size int) string {
+	text := strconv.FormatFloat(max(0.1, float64(size)/1e6), 'f', 1, 64)
+	return strings.Replace(text, ".", string(b.course.Decimal), 1)
 }
 
 // volumePage makes the view of a volume of a large book.

@@ -20,6 +20,7 @@ type Book struct {
 	Styles   map[string][]byte // the style sheets of the book's pages, by address
 	course   *course.Course
 	frame    *imprint.Frame
+	ebook    func() (int, error)
 	parts    []plannedPart
 	volumes  []*volume
 	styleOf  map[string]string // the address of that of each page of the book

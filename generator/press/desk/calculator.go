@@ -23,6 +23,8 @@ import (
 type calculatorView struct {
 	ID       string // "calculator.1"; every id inside begins with it
 	Own      bool   // on its own page, whose heading names it
+	Folded   bool   // in a lesson, where it opens when it is wanted
+	Given    bool   // the lesson filled in numbers of its own
 	Name     string
 	Title    string
 	Purpose  string
@@ -31,6 +33,8 @@ type calculatorView struct {
 	Care     care.Care // what is always to be minded
 	Cautions []string  // besides
 	Notes    []string
+	Page     string // of book and e-book: where its own chapter is
+	Online   string // of the e-book: its page on the handbook's site; empty where that is not known
 
 	First, More []Choice // boxes in sight at once, and behind "more"
 	Fixed       []Choice // boxes that the page fills in and nobody sees
@@ -104,7 +108,11 @@ func (r *Calculators) View(c *form.Calculator, fill []markup.Setting, number int
 		Notes:    Bound(c.Notes),
 		Standing: standing,
 	}
-	if at.Book != nil { // where nothing can be filled in
+	if at.Bound() { // where nothing can be filled in
+		v.Page = at.To(address.Calculator(c.Name))
+		if at.Ebook != nil && at.Ebook.Site != "" {
+			v.Online = at.Ebook.Site + address.Calculator(c.Name)
+		}
 		return v, nil
 	}
 	v.Settings, v.Folder, v.Home = r.Settings.Sums(c).Encode(), folder, homeFrom(folder)
@@ -143,31 +151,35 @@ func (r *Calculators) Plan(fill []markup.Setting, number int, at imprint.Place) 
 	return r.View(r.List.Find(catalog.Plan), fill, number, at)
 }
 
-// HTML prints a calculator in a lesson. Many lessons fill in the same,
-// so what was printed is kept.
-func (r *Calculators) HTML(b *markup.Block, at imprint.Place) (template.HTML, error) {
-	if at.Book != nil {
-		return r.anew(b, at)
+// HTML prints a calculator in a hand-written page, folded or not. Many lessons fill
+// in the same, so what was printed is kept.
+func (r *Calculators) HTML(b *markup.Block, at imprint.Place, folded bool) (template.HTML, error) {
+	if at.Bound() {
+		return r.anew(b, at, false)
 	}
 	var key strings.Builder
-	fmt.Fprintf(&key, "%s %d %s", b.Words, b.Number, at.To(address.CalculatorFolder))
+	fmt.Fprintf(&key, "%s %d %t %s", b.Words, b.Number, folded, at.To(address.CalculatorFolder))
 	for _, f := range b.Fill {
 		fmt.Fprintf(&key, " %q=%q", f.Name, f.Value)
 	}
 	if html, ok := r.kept.Load(key.String()); ok {
 		return html.(template.HTML), nil
 	}
-	html, err := r.anew(b, at)
+	html, err := r.anew(b, at, folded)
 	if err == nil {
 		r.kept.Store(key.String(), html)
 	}
 	return html, err
 }
 
-func (r *Calculators) anew(b *markup.Block, at imprint.Place) (template.HTML, error) {
+func (r *Calculators) anew(b *markup.Block, at imprint.Place, folded bool) (template.HTML, error) {
 	view, err := r.View(r.List.Find(b.Words), b.Fill, b.Number, at)
 	if err != nil {
 		return "", err
+	}
+	if v, ok := view.(calculatorView); ok && folded {
+		v.Folded, v.Given = true, len(b.Fill) > 0
+		view = v
 	}
 	return imprint.Execute(at.Templates(r.theme), markup.CalculatorBlock, view)
 }
@@ -182,13 +194,13 @@ type spot struct {
 
 // standing prints what no lesson changes about a calculator, once for each place
 // on a page: it takes a dozen sums, and a large course has thousands of pages. In
-// the book it stands in the calculator's own chapter alone.
+// book and e-book it stands in the calculator's own chapter alone.
 func (r *Calculators) standing(c *form.Calculator, number int, at imprint.Place) (template.HTML, error) {
 	key := spot{c.Name, number, at.To(address.CalculatorFolder)}
-	if at.Book != nil && number != 0 {
+	if at.Bound() && number != 0 {
 		return "", nil
 	}
-	if html, ok := r.kept.Load(key); ok && at.Book == nil {
+	if html, ok := r.kept.Load(key); ok && !at.Bound() {
 		return html.(template.HTML), nil
 	}
 	v := standingView{
@@ -198,7 +210,7 @@ func (r *Calculators) standing(c *form.Calculator, number int, at imprint.Place)
 		Table:    r.Table(c),
 	}
 	html, err := imprint.Execute(at.Templates(r.theme), StandingPiece, v)
-	if err == nil && at.Book == nil {
+	if err == nil && !at.Bound() {
 		r.kept.Store(key, html)
 	}
 	return html, err
@@ -208,7 +220,7 @@ func (r *Calculators) standing(c *form.Calculator, number int, at imprint.Place)
 // by the handbook's root, which is the same from all pages of one depth, so that
 // what was printed of a calculator can be kept.
 func lessonFrom(at imprint.Place, lesson string) string {
-	if at.Book != nil {
+	if at.Bound() {
 		return at.To(lesson)
 	}
 	return homeFrom(at.To(address.CalculatorFolder)) + lesson

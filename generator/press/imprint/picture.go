@@ -26,12 +26,19 @@ func NamedPicture(at Place, id string, p *course.Picture, words, sizes string) t
 		id = ` id="` + template.HTMLEscapeString(id) + `"`
 	}
 	if rest, ok := bytes.CutPrefix(bytes.TrimSpace(p.SVG), []byte("<svg")); ok {
+		if at.Ebook != nil {
+			id += ` xmlns="http://www.w3.org/2000/svg"`
+		}
 		begin := fmt.Sprintf(`<svg%s role="img" aria-label="%s" width="%d" height="%d"`, id, words, p.Width, p.Height)
 		var drawing strings.Builder // a drawing is long
 		drawing.Grow(len(begin) + len(rest))
 		drawing.WriteString(begin)
 		drawing.Write(rest)
 		return template.HTML(drawing.String())
+	}
+	if at.Ebook != nil {
+		return template.HTML(fmt.Sprintf(`<img src="%s" width="%d" height="%d" alt="%s"/>`,
+			template.HTMLEscapeString(at.Ebook.show(at.Page, p)), p.Width, p.Height, words))
 	}
 	var all []string
 	for _, f := range p.Files {

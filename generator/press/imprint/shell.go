@@ -31,15 +31,25 @@ type Shell struct {
 	Script      string   // may be empty
 	Scripts     []string // further scripts, of pages that no others are like
 	Icon        string
-	Desk        *assets.Desk // only on a page with a calculator
-	Strip       any          // what the piece "strip" prints; nil on pages that show the states in another way
+	Desk        *assets.Desk   // only on a page with a calculator
+	Lesson      *assets.Lesson // only on a lesson with steps or a calculator: its script loads that of the desk, too
+	Strip       any            // what the piece "strip" prints; nil on pages that show the states in another way
 
 	Home, Contents, Calculators, Glossary string
 	Notices                               string
 	Chart                                 string // empty while the course has no table
 	Hazards                               string // empty while it has no hazards
 	Answers, Faults                       string // empty while there are none
+	Find                                  string // where one looks for something
 	TeachingPage                          string // only in a copy for the instructor
+	Phone                                 *Phone // only in a handbook that phones may keep
+}
+
+// Phone is where a page finds what keeps the handbook on a phone.
+type Phone struct {
+	Page          string // that tells of it
+	Script, Style string // of what keeps it and tells of it; empty on that page, which has them as its own
+	Manifest      string
 }
 
 // Alike returns what tells apart what stands around the words of two pages of one
@@ -55,7 +65,9 @@ type About struct {
 	Desk                     bool        // whether a calculator is on the page
 	Plan                     bool        // whether a plan is on it, to make or to read
 	Gathered                 bool        // whether it is gathered from other pages, or is the chart
+	Lesson                   bool        // whether it is a lesson with steps, or with calculators that are folded
 	Wall                     bool        // whether test tiles hang on it, to be narrowed and put side by side
+	Find                     bool        // whether one looks for words on it
 }
 
 // Frame makes the shells of pages. What it knows of pages is complete when the
@@ -65,8 +77,10 @@ type Frame struct {
 	Bundle   *assets.Bundle
 	Spoken   assets.Parcel     // the words of the calculators
 	Table    assets.Parcel     // the decoration table for pages with a plan; empty without a table
+	Find     assets.Parcel     // the index of the words, for the page where one looks for them
 	There    map[string]bool   // addresses of the pages
 	FaultsOn map[string]string // the page on which each fault of the list is told, by its id
+	Kept     bool              // phones may keep the handbook
 }
 
 // Shell makes the shell of a page, without its strip of states. A chapter of the book needs its name and
@@ -90,9 +104,14 @@ func (f *Frame) Shell(at Place, a About) Shell {
 		Hazards:     f.WhereThere(at, address.Hazards),
 		Answers:     f.WhereThere(at, address.Answers),
 		Faults:      f.WhereThere(at, address.Faults),
+		Find:        at.To(address.Find),
 	}
 	if at.Book != nil {
 		s.Number = at.Book[at.Page].Number
+		return s
+	}
+	if at.Ebook != nil {
+		s.Number = at.Ebook.Numbers[at.Page]
 		return s
 	}
 	s.Licence, s.Studio = f.Course.Licence, f.Course.Studio
@@ -100,14 +119,24 @@ func (f *Frame) Shell(at Place, a About) Shell {
 	s.Style, s.Script, s.Icon = at.To(f.Bundle.Style), at.To(f.Bundle.Page), at.To(f.Bundle.Icon)
 	s.medium, s.unlike = a.Medium, a.State != ""
 	s.TeachingPage = f.WhereThere(at, address.Teaching)
+	if f.Kept {
+		s.Phone = f.phone(at)
+	}
 	if a.Desk {
 		s.Desk = f.desk(at, a.Plan)
+		s.Script = "" // what every page runs is part of the desk's script
+	}
+	if lesson := f.Bundle.Lesson; a.Lesson && lesson.Script != "" {
+		s.Lesson = &assets.Lesson{Script: at.To(lesson.Script), StepView: at.To(lesson.StepView), StepStyle: at.To(lesson.StepStyle)}
 	}
 	if a.Gathered && f.Bundle.Gathered != "" {
 		s.Styles = append(s.Styles, at.To(f.Bundle.Gathered))
 	}
 	if a.Wall && f.Bundle.Wall != "" {
 		s.Scripts = append(s.Scripts, at.To(f.Bundle.Wall))
+	}
+	if a.Find && f.Bundle.Find != "" {
+		s.Scripts = append(s.Scripts, at.To(f.Bundle.Find))
 	}
 	if a.Plan && f.Bundle.Plan != "" {
 		s.Styles = append(s.Styles, at.To(f.Bundle.Plan))
@@ -121,6 +150,11 @@ func (f *Frame) WhereThere(at Place, page string) string {
 		return ""
 	}
 	return at.To(page)
+}
+
+// phone returns where a page finds what keeps the handbook.
+func (f *Frame) phone(at Place) *Phone {
+	return &Phone{at.To(address.Phone), at.To(f.Bundle.Phone.Script), at.To(f.Bundle.Phone.Style), at.To(address.Manifest)}
 }
 
 // desk returns the addresses that a page with calculators loads from.

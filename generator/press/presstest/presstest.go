@@ -104,9 +104,14 @@ func Bundle() *assets.Bundle {
 			Engine:  "assets/engine-AAAA.bin",
 			Carried: "assets/carried-AAAA.js",
 		},
+		Lesson: assets.Lesson{
+			Script:    "assets/lesson-AAAA.js",
+			StepView:  "assets/stepview-AAAA.js",
+			StepStyle: "assets/stepview-AAAA.css",
+		},
 		Files: map[string][]byte{},
 	}
-	for _, address := range []string{b.Style, b.Page, b.Book, b.Gathered, b.Icon, b.Desk.Script, b.Desk.Engine, b.Desk.Carried} {
+	for _, address := range []string{b.Lesson.Script, b.Lesson.StepView, b.Lesson.StepStyle, b.Style, b.Page, b.Book, b.Gathered, b.Icon, b.Desk.Script, b.Desk.Engine, b.Desk.Carried} {
 		b.Files[address] = []byte(address)
 	}
 	return b

@@ -7,6 +7,7 @@ import (
 	"strconv"
 
 	"slipbook/generator/address"
+	"slipbook/generator/course"
 	"slipbook/generator/markup"
 	"slipbook/generator/press/desk"
 	"slipbook/generator/press/register"
@@ -73,6 +74,7 @@ type questionView struct {
 	Number  int    // on the page, from 1
 	Ask     string
 	Answers []markup.Choice
+	Told    string // of the e-book: where the right answer stands; empty elsewhere
 }
 
 // blockID returns the id of a block; empty among words of other pages.
@@ -111,6 +113,9 @@ func (s *setting) question(b *markup.Block) (any, error) {
 	for _, a := range b.Ask.Answers {
 		v.Answers = append(v.Answers, markup.Choice{Text: markup.Bind(a.Text), Right: a.Right, Because: markup.Bind(a.Because)})
 	}
+	if s.at.Ebook != nil && !s.apart {
+		v.Told = s.at.Ebook.ToAnswer(s.at.Page, v.Number)
+	}
 	return v, nil
 }
 
@@ -119,12 +124,12 @@ func (s *setting) stagesBlock(b *markup.Block) (any, error) {
 }
 
 // calculator is nothing among words of other pages, where no script would drive
-// it.
+// it. In a lesson it is folded: it is wanted at one step and else in the way.
 func (s *setting) calculator(b *markup.Block) (any, error) {
 	if s.apart {
 		return nil, nil
 	}
-	return s.calculators.HTML(b, s.at)
+	return s.calculators.HTML(b, s.at, s.of.Kind == course.LessonPage)
 }
 
 // recipe is a weighing order.

@@ -78,16 +78,28 @@ func (s *setting) pieces(pieces []markup.Piece) error {
 			s.heading(p.Heading, p.End)
 		case p.Note != nil:
 			s.note(p.Note)
+		case p.StepList != nil:
+			s.stepList(p.StepList, p.End)
+		case p.Step != nil:
+			if err := s.step(p.Step, p.End); err != nil {
+				return err
+			}
 		case p.Ref != nil && p.Ref.Kind == markup.PictureRef:
 			s.picture(p.Ref)
 		case p.Ref != nil:
 			s.link(p.Ref, p.End)
+		case s.at.Ebook != nil && strings.Contains(p.HTML, "r>"):
+			s.out.WriteString(closed.Replace(p.HTML))
 		default:
 			s.out.WriteString(p.HTML)
 		}
 	}
 	return nil
 }
+
+// closed makes XHTML of finished HTML: these are the only elements in it that have no
+// end. In words the sign < is written another way.
+var closed = strings.NewReplacer("<br>", "<br/>", "<hr>", "<hr/>")
 
 // block sets one of the handbook's own blocks.
 func (s *setting) block(b *markup.Block) error {
@@ -169,6 +181,36 @@ func (s *setting) doubt(t *course.Tile) string {
 	return ` <span class="unseen">(` + escape(s.came(t)) + ")</span>"
 }
 
+// stepList sets where a list of steps begins or ends. Only a lesson numbers its steps
+// through; elsewhere a list has the numbers that its author wrote.
+func (s *setting) stepList(l *markup.StepList, end bool) {
+	switch {
+	case end:
+		s.out.WriteString("</ol>\n")
+	case !s.of.Numbered():
+		s.out.WriteString(stepsBegin(l.Start, ""))
+	case s.at.Book != nil:
+		s.out.WriteString(stepsBegin(l.First, ""))
+	default:
+		s.out.WriteString(stepsBegin(l.First, "steps"))
+	}
+}
+
+// step sets where a step begins or ends.
+func (s *setting) step(step *markup.Step, end bool) error {
+	switch {
+	case end:
+		s.out.WriteString("</li>\n")
+	case !s.of.Numbered():
+		s.out.WriteString("<li>")
+	case s.at.Book != nil:
+		s.out.WriteString(`<li id="` + s.at.ID(markup.StepID(step.Number)) + `">`)
+	default:
+		return s.at.Templates(s.Theme).ExecuteTemplate(s.out, StepPiece, newStepView(step))
+	}
+	return nil
+}
+
 // note sets what a footnote has beside its words.
 func (s *setting) note(n *markup.Note) {
 	entry := s.at.ID("note." + strconv.Itoa(n.Number))
@@ -177,10 +219,10 @@ func (s *setting) note(n *markup.Note) {
 	case n.Kind == markup.NoteEntry && s.apart:
 		s.out.WriteString("<li>\n")
 	case n.Kind == markup.NoteEntry:
-		s.out.WriteString(`<li id="` + entry + "\">\n")
+		s.out.WriteString(`<li id="` + entry + `"` + s.inEbook("footnote") + ">\n")
 	case s.apart:
 	case n.Kind == markup.NoteMark:
-		fmt.Fprintf(s.out, `<sup id="%s"><a href="#%s" class="note-mark" role="doc-noteref">%d</a></sup>`, from, entry, n.Number)
+		fmt.Fprintf(s.out, `<sup id="%s"><a href="#%s" class="note-mark" role="doc-noteref"%s>%d</a></sup>`, from, entry, s.inEbook("noteref"), n.Number)
 	case s.at.Book == nil: // on paper nothing leads back
 		words := s.Say("note-back")
 		if n.Places > 1 {
@@ -189,6 +231,15 @@ func (s *setting) note(n *markup.Note) {
 		name := s.Say("note-back-name", words, n.Number)
 		fmt.Fprintf(s.out, "\u00a0"+`<a href="#%s" class="note-back" role="doc-backlink" aria-label="%s">%s</a>`, from, escape(name), escape(words))
 	}
+}
+
+// inEbook is the attribute that tells a reading system what an element is; nothing on
+// pages and in the book.
+func (s *setting) inEbook(kind string) string {
+	if s.at.Ebook == nil {
+		return ""
+	}
+	return ` epub:type="` + kind + `"`
 }
 
 // PictureSizes tells a browser how wide a picture is shown before it has read a style: as

@@ -27,11 +27,11 @@ type mark struct {
 	Here                 bool           // the page is this state's own
 }
 
-// Shell makes the shell of a page with its strip. In the book only the home page and
+// Shell makes the shell of a page with its strip. In book and e-book only the home page and
 // the media have one, among whose words it stands.
 func (r *Table) Shell(at imprint.Place, a imprint.About) imprint.Shell {
 	s := r.frame.Shell(at, a)
-	if at.Book == nil || a.Kind == "medium" || a.Kind == "home" {
+	if !at.Bound() || a.Kind == "medium" || a.Kind == "home" {
 		if strip := r.strip(a, at); strip != nil {
 			s.Strip = strip
 		}

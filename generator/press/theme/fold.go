@@ -2,22 +2,26 @@ package theme
 
 import (
 	"html/template"
+	"strings"
 	"text/template/parse"
 )
 
-// edition makes the templates of one use of them, on pages or in the book.
-func (t *Theme) edition(parsed *template.Template, book bool) (*Templates, error) {
+// edition makes the templates of one use of them.
+func (t *Theme) edition(parsed *template.Template, of use) (*Templates, error) {
 	made := template.New("").Option("missingkey=error").Funcs(t.functions())
 	for _, one := range parsed.Templates() {
-		if one.Tree == nil {
+		if one.Tree == nil || ebookOnly(one.Name()) && (of != inEbook || strings.HasPrefix(one.Name(), forEbook)) {
 			continue
 		}
 		tree := one.Tree.Copy()
-		if err := prepare(tree, book); err != nil {
+		if other := parsed.Lookup(forEbook + one.Name()); of == inEbook && other != nil {
+			tree = other.Tree.Copy()
+		}
+		if err := prepare(tree, of); err != nil {
 			return nil, err
 		}
 		for _, l := range lists(tree.Root) {
-			t.fold(l, book)
+			t.fold(l, of)
 		}
 		if _, err := made.AddParseTree(one.Name(), tree); err != nil {
 			return nil, err
@@ -30,9 +34,9 @@ func (t *Theme) edition(parsed *template.Template, book bool) (*Templates, error
 // and that are the same on every page, into the template itself. A large course
 // prints thousands of pages; looking the same words up on each of them was a
 // quarter of the Printing.
-func (t *Theme) fold(l *parse.ListNode, book bool) {
+func (t *Theme) fold(l *parse.ListNode, of use) {
 	for i, n := range l.Nodes {
-		if text, ok := t.constant(n, book); ok {
+		if text, ok := t.constant(n, of); ok {
 			l.Nodes[i] = &parse.TextNode{NodeType: parse.NodeText, Pos: n.Position(), Text: []byte(text)}
 		}
 	}
@@ -40,8 +44,8 @@ func (t *Theme) fold(l *parse.ListNode, book bool) {
 
 // constant returns the HTML of {{word "key"}} and {{icon "name"}}. A word with
 // places in it is no constant, nor is one that is missing: printing reports
-// that. A drawing that only a screen shows is nothing in the book.
-func (t *Theme) constant(n parse.Node, book bool) (string, bool) {
+// that. A drawing that only a screen shows is nothing elsewhere.
+func (t *Theme) constant(n parse.Node, of use) (string, bool) {
 	action, ok := n.(*parse.ActionNode)
 	if !ok || len(action.Pipe.Decl) > 0 || len(action.Pipe.Cmds) != 1 || len(action.Pipe.Cmds[0].Args) != 2 {
 		return "", false
@@ -57,7 +61,7 @@ func (t *Theme) constant(n parse.Node, book bool) (string, bool) {
 		return template.HTMLEscapeString(text), err == nil
 	case "icon":
 		drawing, err := t.icon(name.Text)
-		if book && t.screen[name.Text] {
+		if of != onPages && t.screen[name.Text] {
 			return "", true
 		}
 		return string(drawing), err == nil

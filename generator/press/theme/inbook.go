@@ -56,9 +56,9 @@ var (
 // shows.
 func onlyOnScreen(drawing string) bool { return screenMark.MatchString(drawing) }
 
-// prepare makes a template one for pages, or for the book.
-func prepare(tree *parse.Tree, book bool) error {
-	if !book {
+// prepare makes a template one of a use.
+func prepare(tree *parse.Tree, of use) error {
+	if of == onPages {
 		for _, l := range lists(tree.Root) {
 			eachText(l, func(text string) string { return screenMark.ReplaceAllString(text, "$1") })
 		}
@@ -76,6 +76,9 @@ func prepare(tree *parse.Tree, book bool) error {
 	}
 	if err := marksLeft(tree); err != nil {
 		return err
+	}
+	if of == inEbook {
+		return asXHTML(tree)
 	}
 	for _, l := range lists(tree.Root) {
 		eachText(l, lower)
@@ -97,15 +100,6 @@ func marksLeft(tree *parse.Tree) error {
 		}
 	}
 	return nil
-}
-
-// eachText changes the texts of a list.
-func eachText(l *parse.ListNode, change func(string) string) {
-	for _, n := range l.Nodes {
-		if text, ok := n.(*parse.TextNode); ok {
-			text.Text = []byte(change(string(text.Text)))
-		}
-	}
 }
 
 // lower puts headings a level lower.

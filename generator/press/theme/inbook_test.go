@@ -7,7 +7,7 @@ import (
 )
 
 // asSet prints a template as a theme would have it, for pages or for the book.
-func asSet(t *testing.T, source string, book bool, view any) (string, error) {
+func asSet(t *testing.T, source string, of use, view any) (string, error) {
 	t.Helper()
 	look := &Theme{words: words{"odd": `a < b & "c"`, "plain": "Plain"}, screen: map[string]bool{"trail": true},
 		Icons: map[string]template.HTML{"trail": "<svg>trail</svg>", "kept": "<svg>kept</svg>"}}
@@ -15,7 +15,7 @@ func asSet(t *testing.T, source string, book bool, view any) (string, error) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	made, err := look.edition(parsed, book)
+	made, err := look.edition(parsed, of)
 	if err != nil {
 		return "", err
 	}
@@ -46,10 +46,10 @@ func TestBookLeavesOutWhatOnlyAScreenShows(t *testing.T) {
 		{"a drawing", `a{{icon "trail"}}{{icon "kept"}}`, `a<svg>trail</svg><svg>kept</svg>`, `a<svg>kept</svg>`},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			if got, err := asSet(t, c.source, false, odd); got != c.page || err != nil {
+			if got, err := asSet(t, c.source, onPages, odd); got != c.page || err != nil {
 				t.Errorf("on a page %q, %v, want %q", got, err, c.page)
 			}
-			if got, err := asSet(t, c.source, true, odd); got != c.book || err != nil {
+			if got, err := asSet(t, c.source, inBook, odd); got != c.book || err != nil {
 				t.Errorf("in the book %q, %v, want %q", got, err, c.book)
 			}
 		})
@@ -60,11 +60,11 @@ func TestBookLeavesOutWhatOnlyAScreenShows(t *testing.T) {
 // nothing else that begins alike.
 func TestHeadingsOfTemplatesAreLower(t *testing.T) {
 	const source = `<h1 id="h1">h1</h1><h2>b</h2><h5>c</h5><h6>d</h6><hr><header>e</header>`
-	if got, err := asSet(t, source, false, odd); got != source || err != nil {
+	if got, err := asSet(t, source, onPages, odd); got != source || err != nil {
 		t.Errorf("on a page %q, %v", got, err)
 	}
 	want := `<h2 id="h1">h1</h2><h3>b</h3><h6>c</h6><h6>d</h6><hr><header>e</header>`
-	if got, err := asSet(t, source, true, odd); got != want || err != nil {
+	if got, err := asSet(t, source, inBook, odd); got != want || err != nil {
 		t.Errorf("in the book %q, %v, want %q", got, err, want)
 	}
 }
@@ -81,11 +81,11 @@ func TestLinksOfTemplatesAreNumbered(t *testing.T) {
 		`<a href="{{.To}}"><b>b</b></a><a href="{{.To}}">c</a>`:       `<a href="#page.a"><b>b</b>` + number + `</a><a href="#page.a">c` + number + `</a>`,
 		`<link href="{{.Near}}"><a href="#e">f</a>`:                   `<link href="#b"><a href="#e">f</a>`,
 	} {
-		if got, err := asSet(t, source, true, odd); got != want || err != nil {
+		if got, err := asSet(t, source, inBook, odd); got != want || err != nil {
 			t.Errorf("%s\nis %q, %v\nwant %q", source, got, err, want)
 		}
 	}
-	if got, err := asSet(t, `<a href="{{.Near}}">b</a>`, false, odd); got != `<a href="#b">b</a>` || err != nil {
+	if got, err := asSet(t, `<a href="{{.Near}}">b</a>`, onPages, odd); got != `<a href="#b">b</a>` || err != nil {
 		t.Errorf("on a page %q, %v", got, err)
 	}
 }
@@ -103,7 +103,7 @@ func TestThemeThatTheBookCannotTake(t *testing.T) {
 		`{{if .Yes}}<a href="{{.To}}">{{end}}b{{if .Yes}}</a>{{end}}`: "the link to {{.To | chapter}} does not end in the branch in which it begins",
 		`<a href="{{if .Yes}}{{.To}}{{end}}">b</a>`:                   "a link begins with {{if .Yes}}{{.To}}{{end}} where an address must stand",
 	} {
-		if _, err := asSet(t, source, true, odd); err == nil || !strings.Contains(err.Error(), want) || !strings.Contains(err.Error(), `template "piece"`) {
+		if _, err := asSet(t, source, inBook, odd); err == nil || !strings.Contains(err.Error(), want) || !strings.Contains(err.Error(), `template "piece"`) {
 			t.Errorf("%s\ngives %v\nwant an error with %q", source, err, want)
 		}
 	}
@@ -119,13 +119,13 @@ func TestFoldedWordsAreEscaped(t *testing.T) {
 		`{{$w := word "plain"}}{{$w}}`:             "Plain",
 		`{{if eq (word "plain") "Plain"}}a{{end}}`: "a",
 	} {
-		for _, book := range []bool{false, true} {
-			if got, err := asSet(t, source, book, odd); got != want || err != nil {
+		for _, of := range []use{onPages, inBook, inEbook} {
+			if got, err := asSet(t, source, of, odd); got != want || err != nil {
 				t.Errorf("%s is %q, %v, want %q", source, got, err, want)
 			}
 		}
 	}
-	if _, err := asSet(t, `{{icon "gone"}}`, false, odd); err == nil {
+	if _, err := asSet(t, `{{icon "gone"}}`, onPages, odd); err == nil {
 		t.Error("a drawing that is not there is no error")
 	}
 }

@@ -53,11 +53,18 @@ func (t *Theme) read(theme fs.FS, wanted []string) error {
 			return err
 		}
 	}
-	if t.InBook, err = t.edition(parsed, true); err != nil {
-		return err
+	for _, e := range []struct {
+		made **Templates
+		of   use
+	}{{&t.InBook, inBook}, {&t.InEbook, inEbook}, {&t.Pages, onPages}} {
+		if *e.made, err = t.edition(parsed, e.of); err != nil {
+			return err
+		}
 	}
-	t.Pages, err = t.edition(parsed, false)
-	return err
+	if t.EbookStyle, err = fs.ReadFile(theme, EbookLook); err != nil {
+		return fmt.Errorf("it has no style sheet for the e-book: %w", err)
+	}
+	return nil
 }
 
 // readIcons reads the theme's drawings. They stand inside pages as they are:

@@ -14,13 +14,18 @@ import (
 // Theme is a look: its templates, words and drawings, read and checked. It knows
 // no course, and is only read once it is made.
 type Theme struct {
-	Pages  *Templates // for pages
-	InBook *Templates // the same for chapters of the book
-	Print  Printing
-	Icons  map[string]template.HTML // by name without ".svg"
-	words  words
-	screen map[string]bool // the drawings that only a screen shows
+	Pages      *Templates // for pages
+	InBook     *Templates // the same for chapters of the book
+	InEbook    *Templates // the same for an e-book, as XHTML
+	EbookStyle []byte     // the style sheet of an e-book
+	Print      Printing
+	Icons      map[string]template.HTML // by name without ".svg"
+	words      words
+	screen     map[string]bool // the drawings that only a screen shows
 }
+
+// EbookLook is the file of a theme that holds the style sheet of an e-book.
+const EbookLook = "styles/ebook.css"
 
 // functions are what templates may call beside Go's own.
 func (t *Theme) functions() template.FuncMap {

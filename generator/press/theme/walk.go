@@ -55,3 +55,12 @@ func lists(root *parse.ListNode) []*parse.ListNode {
 	})
 	return all
 }
+
+// eachText changes the texts of a list.
+func eachText(l *parse.ListNode, change func(string) string) {
+	for _, n := range l.Nodes {
+		if text, ok := n.(*parse.TextNode); ok {
+			text.Text = []byte(change(string(text.Text)))
+		}
+	}
+}

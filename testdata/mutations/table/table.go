@@ -25,6 +25,7 @@ type Mutant struct {
 	From, To string   // what stands there once, and what is put in its place
 	Packages []string // whose tests are run: "./generator/shelf"
 	Run      string   // a regular expression of their names; empty = all
+	Judges   bool     // the tests are those that need a judge, such as node for scripts
 	Safety   bool     // it changes what keeps somebody from harm
 	Line     int      // of the table
 }
@@ -110,6 +111,8 @@ func (r *reader) fields(m *Mutant) error {
 		switch key {
 		case "safety":
 			m.Safety = true
+		case "judges":
+			m.Judges = true
 		case "file":
 			m.File = value
 		case "test":

@@ -65,7 +65,7 @@ async function setting(name: string, packed: string, script: string): Promise<st
 }
 
 /** taken gives the bytes of a parcel: fetched, or from the script that carries them where pages may not fetch. */
-async function taken(packed: string, script: string): Promise<ArrayBuffer> {
+export async function taken(packed: string, script: string): Promise<ArrayBuffer> {
   return inflated(location.protocol === 'file:' ? await carried(script) : await fetched(packed))
 }
 

@@ -31,6 +31,8 @@ export class Form {
   readonly #line: HTMLElement // the first answer in words, under the box being typed in
   readonly #voice: HTMLElement // what a screen reader says
   readonly #linked: HTMLElement
+  readonly #whose: HTMLElement | null // says whether the numbers are the lesson's
+  readonly #given: string // the request of the page's own numbers
   readonly #told: HTMLElement // what a tool has to say
   readonly #cleared: HTMLElement // offers to undo "start again"
   #work: Work | undefined
@@ -58,6 +60,8 @@ export class Form {
     this.#linked = part(form, '[data-linked]')
     this.#told = part(this.section, '[data-told]')
     this.#cleared = offer()
+    this.#whose = form.querySelector('[data-whose]')
+    this.#given = this.request.toString()
 
     selectOnEntry(form)
     form.addEventListener('input', (e) => this.#typed(e))
@@ -121,8 +125,18 @@ export class Form {
     return request
   }
 
+  /** Says whose numbers stand in the boxes: a lesson's example is not the reader's jar. */
+  #own(): void {
+    const given = this.request.toString() === this.#given
+    if (!this.#whose || this.#whose.dataset['whose'] === String(given)) return
+    this.#whose.dataset['whose'] = String(given)
+    this.#whose.replaceChildren((given ? words['calculator-lessons'] : words['calculator-yours']) ?? '')
+    if (!given) this.#whose.append(' ', button(words['calculator-lessons-back'], () => this.clear()))
+  }
+
   /** Works out what stands in the boxes and shows it. */
   update(): void {
+    this.#own()
     if (!this.#work) {
       this.#line.textContent = words['calculator-wait'] ?? ''
       return
@@ -307,7 +321,7 @@ export class Form {
    */
   #place(address: string): void {
     try {
-      history.replaceState({ typed: this.#linked.hidden }, '', address)
+      history.replaceState({ ...history.state, typed: this.#linked.hidden }, '', address)
     } catch {
       return
     }

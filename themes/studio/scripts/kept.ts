@@ -27,12 +27,17 @@ function isKept(it: unknown): it is Kept {
 
 /** recall returns what is kept for a part of this page. What does not hold is dropped. */
 export function recall(part: string): Kept | undefined {
+  return stored(key(part), isKept)
+}
+
+/** stored returns what is kept under a name, if it is what it should be; else it is dropped. */
+export function stored<T>(name: string, is: (it: unknown) => it is T): T | undefined {
   try {
-    const text = localStorage.getItem(key(part))
+    const text = localStorage.getItem(name)
     if (text === null) return undefined
     const kept = parsed(text)
-    if (isKept(kept)) return kept
-    localStorage.removeItem(key(part))
+    if (is(kept)) return kept
+    localStorage.removeItem(name)
   } catch {
     // A browser that keeps nothing.
   }
@@ -50,9 +55,14 @@ export function parsed(text: string): unknown {
 
 /** keep remembers a calculator, or forgets it. */
 export function keep(part: string, kept: Kept | undefined): void {
+  store(key(part), kept)
+}
+
+/** store keeps something under a name, or forgets it. */
+export function store(name: string, kept: object | undefined): void {
   try {
-    if (kept) localStorage.setItem(key(part), JSON.stringify(kept))
-    else localStorage.removeItem(key(part))
+    if (kept) localStorage.setItem(name, JSON.stringify(kept))
+    else localStorage.removeItem(name)
   } catch {
     return
   }

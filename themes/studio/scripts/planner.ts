@@ -1,5 +1,6 @@
 // What a page loads whose calculators plan: the desk, with rows to choose and
 // steps to follow.
+import './page'
 import { Box } from './box'
 import { open } from './desk'
 import { RowsBox } from './rows'
