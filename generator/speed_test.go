@@ -20,9 +20,9 @@ import (
 	"slipbook/generator/pool"
 )
 
-// copies is how often the demo's units stand in the large course: about 2,000
-// real lessons, with their links, cautions, drawings, calculators and questions.
-const copies = 59
+// manyLessons is about how many real lessons the large course has, with their
+// links, cautions, drawings, calculators and questions: copies of the demo's.
+const manyLessons = 2000
 
 // floorKey makes the test binary convert a folder as the floor and end.
 const floorKey = "SLIPBOOK_FLOOR"
@@ -68,7 +68,7 @@ func BenchmarkSave(b *testing.B) {
 	for _, size := range []struct {
 		name string
 		of   int
-	}{{"demo", 1}, {"2000", copies}} {
+	}{{"demo", 1}, {"2000", copies(b)}} {
 		b.Run(size.name, func(b *testing.B) {
 			content := filepath.Join(fastDir(b), "content")
 			multiplyBy(b, content, size.of)
@@ -194,7 +194,19 @@ func sizes(b *testing.B, dir string) (all, largest int64) {
 	return all, largest
 }
 
-func multiply(b *testing.B, to string) { multiplyBy(b, to, copies) }
+func multiply(b *testing.B, to string) { multiplyBy(b, to, copies(b)) }
+
+// copies returns how often the demo's units stand in the large course.
+func copies(b *testing.B) int {
+	b.Helper()
+	pages, err := filepath.Glob("../content/units/*/*.md")
+	units, unitsErr := filepath.Glob("../content/units/*/unit.md")
+	lessons := len(pages) - len(units)
+	if err != nil || unitsErr != nil || lessons <= 0 {
+		b.Fatal(err, unitsErr, lessons)
+	}
+	return (manyLessons + lessons/2) / lessons
+}
 
 // multiplyBy writes a course whose units are copies of the demo's. Links to other
 // units stay in the copy, and titles bear its letters.

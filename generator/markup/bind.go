@@ -13,33 +13,40 @@ var symbols = []string{"kg", "g", "mL", "L", "mm", "cm", "oz", "lb", "°C", "%"}
 // its unit ("8 g"), and round the signs between parts ("1 + 4", "3 : 1").
 // Lessons are written with plain spaces, so that nobody has to type what
 // cannot be seen.
-func Bind(text string) string { return string(bind(nil, []byte(text))) }
+func Bind(text string) string {
+	if behindDigit(text) < 0 {
+		return text
+	}
+	return string(bind(nil, []byte(text)))
+}
 
 // bind appends a text to out, bound.
 func bind(out, text []byte) []byte {
-	for {
-		at := bytes.IndexByte(text, ' ')
-		if at < 0 || at+1 == len(text) {
-			return append(out, text...)
-		}
+	for at := behindDigit(text); at >= 0; at = behindDigit(text) {
 		out = append(out, text[:at]...)
-		before, after := byte(0), text[at+1:]
-		if at > 0 {
-			before = text[at-1]
-		}
-		text = after
+		text = text[at+1:]
 		switch {
-		case !digit(before):
-			out = append(out, ' ')
-		case startsWithUnit(after):
+		case startsWithUnit(text):
 			out = append(out, noBreak...)
-		case len(after) > 1 && (after[0] == '+' || after[0] == ':') && after[1] == ' ':
-			out = append(append(append(out, noBreak...), after[0]), noBreak...)
-			text = after[2:]
+		case len(text) > 1 && (text[0] == '+' || text[0] == ':') && text[1] == ' ':
+			out = append(append(append(out, noBreak...), text[0]), noBreak...)
+			text = text[2:]
 		default:
 			out = append(out, ' ')
 		}
 	}
+	return append(out, text...)
+}
+
+// behindDigit returns the place of the first space behind a digit; below zero if there
+// is none, as in most texts.
+func behindDigit[T string | []byte](text T) int {
+	for i := 1; i < len(text); i++ {
+		if text[i] == ' ' && digit(text[i-1]) {
+			return i
+		}
+	}
+	return -1
 }
 
 func digit(c byte) bool { return c >= '0' && c <= '9' }

@@ -23,7 +23,8 @@ type Document struct {
 	Found    finding.List // what is wrong with the page by itself; whoever knows the file names it
 	Partial  bool         // a block could not be read, or a fence swallowed what follows it: what is missing may be there
 
-	ids map[string]bool // of the headings
+	ids  map[string]bool // of the headings
+	made []string
 }
 
 // Piece is a part of a page. Exactly one of those before End is set.
@@ -176,10 +177,13 @@ func (d *Document) Calculators() []string {
 
 // Made returns what the page links to that no Markdown file holds, a filled-in
 // calculator as the calculator, each once: "state:bisque".
-func (d *Document) Made() []string {
+func (d *Document) Made() []string { return d.made }
+
+// madeOf returns it of the references of a page.
+func madeOf(refs []*Ref) []string {
 	var all []string
 	seen := map[string]bool{}
-	for _, r := range d.Refs {
+	for _, r := range refs {
 		to := r.To
 		switch r.Kind {
 		case MadeRef:

@@ -111,6 +111,7 @@ func (p *page) readAll() *Prose {
 	p.checkDefinitions()
 	p.doc.Pieces = p.set(tree)
 	p.finish()
+	p.doc.made = madeOf(p.doc.Refs)
 	return prose
 }
 

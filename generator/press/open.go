@@ -22,7 +22,7 @@ func Open(folder fs.FS) (*theme.Theme, error) {
 	if err := setting.Check(); err != nil {
 		return nil, err
 	}
-	wanted := []string{frameHead, frameTop, frameEnd, book.Kind.Template, book.VolumeKind.Template, desk.StandingPiece, setting.StepPiece}
+	wanted := []string{frameHead, frameTop, frameEnd, book.Kind.Template, book.VolumeKind.Template, desk.StandingPiece, setting.StepPiece, register.LabelPiece}
 	for _, kind := range pageKinds {
 		wanted = append(wanted, kind.Template)
 	}

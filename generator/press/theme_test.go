@@ -12,6 +12,7 @@ import (
 	"slipbook/generator/press/care"
 	"slipbook/generator/press/desk"
 	"slipbook/generator/press/ebook"
+	"slipbook/generator/press/register"
 	"slipbook/themes"
 )
 
@@ -64,7 +65,7 @@ func TestThemeLacksATemplate(t *testing.T) {
 	for _, kind := range pageKinds {
 		wanted = append(wanted, kind.Template)
 	}
-	wanted = append(wanted, book.Kind.Template, book.VolumeKind.Template, frameHead, frameTop, frameEnd, desk.StandingPiece)
+	wanted = append(wanted, book.Kind.Template, book.VolumeKind.Template, frameHead, frameTop, frameEnd, desk.StandingPiece, register.LabelPiece)
 	wanted = slices.Concat(wanted, ebook.Templates, markup.Kinds(), care.Forms)
 	for _, name := range wanted {
 		theme, found := fstest.MapFS{}, false

@@ -2,6 +2,7 @@ package proof
 
 import (
 	"fmt"
+	"slices"
 
 	"slipbook/generator/course"
 	"slipbook/generator/finding"
@@ -15,14 +16,15 @@ type Fault struct {
 }
 
 // Faults returns what a page says goes wrong.
-func (r *Reading) Faults(p *Page) []Fault {
+func (r *Reading) Faults(p *Page) []Fault { return p.faults }
+
+// faultsOf finds it, once the references of the page are resolved.
+func faultsOf(p *Page, named course.Sections) []Fault {
 	var all []Fault
-	for _, pair := range faults(p.Document, r.Course.Sections) {
+	for _, pair := range faults(p.Document, named) {
 		f := Fault{Pair: pair}
-		named := map[*course.Fault]bool{}
 		for _, piece := range p.Document.In(pair.Term) {
-			if is := p.FaultOf(piece); is != nil && !named[is] {
-				named[is] = true
+			if is := p.FaultOf(piece); is != nil && !slices.Contains(f.Is, is) {
 				f.Is = append(f.Is, is)
 			}
 		}

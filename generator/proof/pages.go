@@ -19,7 +19,8 @@ type Page struct {
 	Document *markup.Document
 	Targets  []address.Target // by markup.Ref.Number; empty where a reference leads nowhere, which is reported
 
-	uses termUses
+	uses   termUses
+	faults []Fault
 }
 
 // named puts the name of a page's file into findings that were made without it.

@@ -3,6 +3,7 @@ package proof
 import (
 	"fmt"
 	"regexp"
+	"slices"
 	"strings"
 
 	"slipbook/generator/finding"
@@ -13,22 +14,64 @@ import (
 // step calls for it, and those of which one stands in a caution about it.
 type peril struct {
 	name     string
+	verbs    []string // one of these begins what a step calls for
+	things   []string // one of these comes behind it; nil where the verb says enough
 	step     *regexp.Regexp
 	caution  *regexp.Regexp
 	harmless *regexp.Regexp // what in the same sentence shows that it is other work; may be nil
 }
 
+// newPeril makes a peril of its verbs and things, parted by bars, of what may stand
+// between them, and of the expressions of the fields.
+func newPeril(name, verbs, between, things, caution, harmless string) peril {
+	p := peril{name: name, verbs: strings.Split(verbs, "|"), caution: regexp.MustCompile(caution)}
+	step := `\b(` + verbs + `)` + between
+	if things != "" {
+		p.things = strings.Split(things, "|")
+		step += `\b(` + things + `)\b`
+	}
+	p.step = regexp.MustCompile(step)
+	if harmless != "" {
+		p.harmless = regexp.MustCompile(harmless)
+	}
+	return p
+}
+
 // perils are known by their English words; in another language they are not looked
 // for.
 var perils = []peril{
-	{"dry powder", regexp.MustCompile(`\b(weigh|scoop|tip|pour|shake|spoon|sieve|scatter|add|put)\b[^.,;:]{0,40}\b(powder|stain|frit|flint|feldspar|bentonite|soda ash|talc|whiting)\b`),
-		regexp.MustCompile(`\b(dust|powder)`), nil},
-	{"spraying", regexp.MustCompile(`\b(spray|airbrush)`), regexp.MustCompile(`\b(spray|mist|booth)`), regexp.MustCompile(`\b(damp|water|mist)\b`)},
-	{"dry sweeping or sanding", regexp.MustCompile(`\b(sweep (up|the|your|it|off|away)|(sand|grind) (it|the|down|off|away|smooth))\b`), regexp.MustCompile(`\b(dust|splinter|sliver)`), nil},
-	{"scraping clay", regexp.MustCompile(`\b(scrape|fettle)\b`), regexp.MustCompile(`\b(dust|crumbs?|scrap|shavings?|dry)`), regexp.MustCompile(`\b(damp|wet|back into)\b`)},
-	{"a kiln", regexp.MustCompile(`\b(open|load|unload|pack|empty)\b[^.;]*\bkiln\b`), regexp.MustCompile(`\b(kiln|hot|burn|fume)`), nil},
-	{"raw oxide", regexp.MustCompile(`\b(brush|stir|mix|thin|wipe)\b[^.;]*\boxide\b`), regexp.MustCompile(`\b(oxide|metal|respirator)`), nil},
-	{"latex", regexp.MustCompile(`\b(brush|paint|peel|stir|put)\b[^.;]*\blatex\b`), regexp.MustCompile(`\b(latex|ammonia|rubber)\b`), nil},
+	newPeril("dry powder", `weigh|scoop|tip|pour|shake|spoon|sieve|scatter|add|put`, `\b[^.,;:]{0,40}`, `powder|stain|frit|flint|feldspar|bentonite|soda ash|talc|whiting`, `\b(dust|powder)`, ""),
+	newPeril("spraying", `spray|airbrush`, "", "", `\b(spray|mist|booth)`, `\b(damp|water|mist)\b`),
+	newPeril("dry sweeping or sanding", `sweep up|sweep the|sweep your|sweep it|sweep off|sweep away|sand it|sand the|sand down|sand off|sand away|sand smooth|`+
+		`grind it|grind the|grind down|grind off|grind away|grind smooth`, `\b`, "", `\b(dust|splinter|sliver)`, ""),
+	newPeril("scraping clay", `scrape|fettle`, `\b`, "", `\b(dust|crumbs?|scrap|shavings?|dry)`, `\b(damp|wet|back into)\b`),
+	newPeril("a kiln", `open|load|unload|pack|empty`, `\b[^.;]*`, `kiln`, `\b(kiln|hot|burn|fume)`, ""),
+	newPeril("raw oxide", `brush|stir|mix|thin|wipe`, `\b[^.;]*`, `oxide`, `\b(oxide|metal|respirator)`, ""),
+	newPeril("latex", `brush|paint|peel|stir|put`, `\b[^.;]*`, `latex`, `\b(latex|ammonia|rubber)\b`, ""),
+}
+
+// perilSet is some of the perils: the first is its lowest bit.
+type perilSet uint32
+
+// perilVerbs tells by the first three letters of a word which perils it may call for.
+// Nearly all words call for none.
+var perilVerbs = func() (table [1 << 15]perilSet) {
+	for i, p := range perils {
+		for _, verb := range p.verbs {
+			table[threeOf(verb)] |= 1 << i
+		}
+	}
+	return table
+}()
+
+// perilsOf returns the perils that the words of a sentence may call for.
+func perilsOf(sentence string) (set perilSet) {
+	for i := range len(sentence) - 2 {
+		if i == 0 || signs[sentence[i-1]] != wordSign {
+			set |= perilVerbs[threeOf(sentence[i:])]
+		}
+	}
+	return set
 }
 
 // forbids stands before what a step tells not to do, or among its words.
@@ -36,6 +79,9 @@ var forbids = regexp.MustCompile(`\b(never|not|no|don’t|don't|without|instead 
 
 // calledFor reports whether a sentence, in small letters, calls for a peril.
 func (p peril) calledFor(sentence string) bool {
+	if p.things != nil && !slices.ContainsFunc(p.things, func(thing string) bool { return strings.Contains(sentence, thing) }) {
+		return false // nearly all, and an expression would take long to see it
+	}
 	at := p.step.FindStringIndex(sentence)
 	return at != nil && !forbids.MatchString(sentence[:at[1]]) && (p.harmless == nil || !p.harmless.MatchString(sentence))
 }
@@ -53,9 +99,10 @@ func (r *rules) checkPerils(s *checking) {
 		}
 		for sentence := range sentences(s.prose.Text[passage.Start:passage.End]) {
 			start := passage.Start + sentence.start
-			text := strings.ToLower(s.prose.Text[start : passage.Start+sentence.end])
+			text := s.prose.Text[start : passage.Start+sentence.end]
+			may := perilsOf(text)
 			for i, p := range perils {
-				if met[i] || !p.calledFor(text) {
+				if met[i] || may>>i&1 == 0 || !p.calledFor(strings.ToLower(text)) {
 					continue
 				}
 				if met[i] = true; !p.guarded(s.prose, n) {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 	"unicode"
+	"unicode/utf8"
 
 	"slipbook/generator/course"
 	"slipbook/generator/finding"
@@ -59,11 +60,7 @@ func measure(p *markup.Prose) measured {
 			m.sentences++
 			m.words += sentence.words
 		}
-		for _, word := range strings.FieldsFunc(text, func(c rune) bool { return unicode.IsSpace(c) || c == '—' }) {
-			if strings.ContainsFunc(word, isWordRune) {
-				m.syllables += syllables(word)
-			}
-		}
+		m.syllables += syllablesOf(text)
 	}
 	return m
 }
@@ -78,6 +75,37 @@ func inCaution(p *markup.Prose, n int) bool {
 	return false
 }
 
+// syllablesOf counts the syllables of all words of a text, which blanks and dashes part.
+func syllablesOf(text string) int {
+	n, start, isWord := 0, 0, false
+	for i := 0; i < len(text); {
+		kind, size := signAt(text, i)
+		if kind == blankSign {
+			if isWord {
+				n += syllables(text[start:i])
+			}
+			start, isWord = i+size, false
+		}
+		isWord = isWord || kind == wordSign
+		i += size
+	}
+	if isWord {
+		n += syllables(text[start:])
+	}
+	return n
+}
+
+// vowels are those of English and of words that it borrowed.
+const vowels = "aeiouyâäàéèêöôü"
+
+// isVowel tells it of the bytes that are letters by themselves.
+var isVowel = func() (table [utf8.RuneSelf]bool) {
+	for c := range table {
+		table[c] = strings.IndexByte(vowels, byte(c)) >= 0
+	}
+	return table
+}()
+
 // syllables counts those of an English word by its groups of vowels: a silent e at
 // the end, and the e of -ed behind most consonants, are none. Of a number, which
 // everybody reads at a glance, there is one. It is off by one for a word in ten,
@@ -86,7 +114,7 @@ func syllables(word string) int {
 	n, vowel := 0, false
 	letters := strings.ToLower(strings.TrimFunc(word, func(c rune) bool { return !unicode.IsLetter(c) }))
 	for _, c := range letters {
-		is := strings.ContainsRune("aeiouyâäàéèêöôü", c)
+		is := c < utf8.RuneSelf && isVowel[c] || c >= utf8.RuneSelf && strings.ContainsRune(vowels, c)
 		if is && !vowel || c == '-' {
 			n++
 		}

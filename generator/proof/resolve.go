@@ -24,6 +24,7 @@ func (r *Reader) resolve(reading *Reading) finding.List {
 		page := reading.Pages[i]
 		text := source.New(page.File, page.Source)
 		page.Targets = s.references(page, text)
+		page.faults = faultsOf(page, s.Course.Sections)
 		for _, b := range page.Document.Blocks {
 			s.block(b, text)
 		}

@@ -72,3 +72,16 @@ func TestWearAloneIsOwed(t *testing.T) {
 		t.Error(err)
 	}
 }
+
+// TestCount wants pieces counted as bytes.Count does, shorter and longer than what is
+// looked for at once, alike in their first part, and one behind the other.
+func TestCount(t *testing.T) {
+	long := strings.Repeat("<p>dust", probeLength)
+	for _, piece := range []string{"<p>dust", "<p><p>", long, long + "!"} {
+		for _, page := range []string{"", piece, piece + piece, "<p>" + piece + "<p>" + piece, piece[1:] + long, long + long + "!" + long} {
+			if got, want := count([]byte(page), []byte(piece)), strings.Count(page, piece); got != want {
+				t.Errorf("%.20q of %d bytes in %d: %d, want %d", piece, len(piece), len(page), got, want)
+			}
+		}
+	}
+}

@@ -25,7 +25,7 @@ func Owe(name, form string, c Care) Owed { return Owed{name, form, c} }
 // as it is owed. The first that it lacks is an error. kind is the name of the page's
 // template.
 func Settle(t *theme.Theme, kind string, owes []Owed, page []byte) error {
-	times := map[string]int{}
+	owed, held := map[string]int{}, map[string]int{}
 	for _, o := range owes {
 		if !o.Care.Any() && len(o.Care.Wear) == 0 {
 			continue
@@ -37,12 +37,36 @@ func Settle(t *theme.Theme, kind string, owes []Owed, page []byte) error {
 		if err != nil {
 			return err
 		}
-		if times[string(piece)]++; len(piece) > 0 && bytes.Count(page, piece) < times[string(piece)] {
+		if len(piece) == 0 {
+			continue
+		}
+		if owed[string(piece)]++; owed[string(piece)] == 1 {
+			held[string(piece)] = count(page, piece)
+		}
+		if held[string(piece)] < owed[string(piece)] {
 			return fmt.Errorf("it names %q without its hazards: %s. The theme’s page %q must hold the piece %q wherever it names one",
 				o.Name, strings.Join(said(t, o.Care), ", "), kind, o.Form)
 		}
 	}
 	return nil
+}
+
+// probeLength is the length up to which bytes.Index looks at many places at once; for
+// longer texts it takes ten times as long.
+const probeLength = 63
+
+// count counts how often a piece stands on a page, as bytes.Count does.
+func count(page, piece []byte) int {
+	probe, n := piece[:min(len(piece), probeLength)], 0
+	for at := bytes.Index(page, probe); at >= 0; at = bytes.Index(page, probe) {
+		step := 1
+		if page = page[at:]; bytes.HasPrefix(page, piece) {
+			n++
+			step = len(piece)
+		}
+		page = page[step:]
+	}
+	return n
 }
 
 // written prints a care in a form, as the theme's pieces do it on a page.

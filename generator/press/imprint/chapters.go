@@ -29,21 +29,38 @@ func (c Chapters) Address(page, to string) string {
 	if !ok {
 		return address.Relative(here, to)
 	}
-	within := "#" + ChapterKey(file)
-	if fragment != "" {
-		within += "." + fragment
-	}
+	within := make([]byte, 0, usual)
 	if chapter.Volume != here {
-		within = address.Relative(here, chapter.Volume) + within
+		within = append(within, address.Relative(here, chapter.Volume)...)
 	}
-	if file == page || (file == address.Glossary || file == address.Hazards) && fragment != "" {
-		return within
+	within = appendKey(append(within, '#'), file)
+	if fragment != "" {
+		within = append(append(within, '.'), fragment...)
 	}
-	return within + theme.NumberSign + chapter.Number
+	if file != page && (file != address.Glossary && file != address.Hazards || fragment == "") {
+		within = append(append(within, theme.NumberSign...), chapter.Number...)
+	}
+	return string(within)
 }
+
+// usual is the length of most ids and addresses in the book, or more.
+const usual = 96
 
 // ChapterKey makes an id from an address: "page.slip.make-slip". Ids with a dot
 // belong to the theme.
 func ChapterKey(address string) string {
-	return "page." + strings.ReplaceAll(strings.TrimSuffix(address, ".html"), "/", ".")
+	return string(appendKey(make([]byte, 0, usual), address))
+}
+
+// appendKey appends a ChapterKey.
+func appendKey(to []byte, address string) []byte {
+	to = append(to, "page."...)
+	from := len(to)
+	to = append(to, strings.TrimSuffix(address, ".html")...)
+	for i := from; i < len(to); i++ {
+		if to[i] == '/' {
+			to[i] = '.'
+		}
+	}
+	return to
 }

@@ -3,19 +3,23 @@ package imprint
 import (
 	"bytes"
 	"html/template"
+	"io"
 	"sync"
 )
 
-// scratch is room to print in. A page is printed in pieces that go into larger
+// There is room to print in. A page is printed in pieces that go into larger
 // ones; without used room each would grow a buffer of its own from nothing, which
 // was a third of all memory that printing took.
-var scratch = sync.Pool{New: func() any { return new(bytes.Buffer) }}
+// Pages and pieces have each their own, since a page is a hundred times as large.
+var pages, pieces = sync.Pool{New: newRoom}, sync.Pool{New: newRoom}
+
+func newRoom() any { return new(bytes.Buffer) }
 
 // Output returns what a function prints.
 func Output(print func(out *bytes.Buffer) error) ([]byte, error) {
-	out := scratch.Get().(*bytes.Buffer)
+	out := pages.Get().(*bytes.Buffer)
 	out.Reset()
-	defer scratch.Put(out)
+	defer pages.Put(out)
 	if err := print(out); err != nil {
 		return nil, err
 	}
@@ -24,14 +28,19 @@ func Output(print func(out *bytes.Buffer) error) ([]byte, error) {
 
 // Piece returns what a function prints, as a piece of a page.
 func Piece(print func(out *bytes.Buffer) error) (template.HTML, error) {
-	out := scratch.Get().(*bytes.Buffer)
+	out := pieces.Get().(*bytes.Buffer)
 	out.Reset()
-	defer scratch.Put(out)
+	defer pieces.Put(out)
 	err := print(out)
 	return template.HTML(out.String()), err
 }
 
+// Printer prints templates by their names: those of a theme.
+type Printer interface {
+	ExecuteTemplate(w io.Writer, name string, view any) error
+}
+
 // Execute returns what a template prints of a view.
-func Execute(t *template.Template, name string, view any) (template.HTML, error) {
+func Execute(t Printer, name string, view any) (template.HTML, error) {
 	return Piece(func(out *bytes.Buffer) error { return t.ExecuteTemplate(out, name, view) })
 }

@@ -29,7 +29,12 @@ func NamedPicture(at Place, id string, p *course.Picture, words, sizes string) t
 		if at.Ebook != nil {
 			id += ` xmlns="http://www.w3.org/2000/svg"`
 		}
-		return template.HTML(fmt.Sprintf(`<svg%s role="img" aria-label="%s" width="%d" height="%d"%s`, id, words, p.Width, p.Height, rest))
+		begin := fmt.Sprintf(`<svg%s role="img" aria-label="%s" width="%d" height="%d"`, id, words, p.Width, p.Height)
+		var drawing strings.Builder // a drawing is long
+		drawing.Grow(len(begin) + len(rest))
+		drawing.WriteString(begin)
+		drawing.Write(rest)
+		return template.HTML(drawing.String())
 	}
 	if at.Ebook != nil {
 		return template.HTML(fmt.Sprintf(`<img src="%s" width="%d" height="%d" alt="%s"/>`,

@@ -6,8 +6,6 @@
 package imprint
 
 import (
-	"html/template"
-
 	"slipbook/generator/address"
 	"slipbook/generator/press/theme"
 )
@@ -45,7 +43,8 @@ func (at Place) ID(id string) string {
 	if at.Book == nil || id == "" {
 		return id
 	}
-	return ChapterKey(at.Page) + "." + id
+	within := appendKey(make([]byte, 0, usual), at.Page)
+	return string(append(append(within, '.'), id...))
 }
 
 // Level returns the level of a heading here: in the book each page's own heading
@@ -58,7 +57,7 @@ func (at Place) Level(level int) int {
 }
 
 // Templates returns the templates of a theme that print here.
-func (at Place) Templates(t *theme.Theme) *template.Template {
+func (at Place) Templates(t *theme.Theme) *theme.Templates {
 	switch {
 	case at.Book != nil:
 		return t.InBook

@@ -59,6 +59,6 @@ func (f filler) Write(p []byte) (int, error) {
 }
 
 // Fill prints a view, its slots filled.
-func Fill(out *bytes.Buffer, t *template.Template, name string, view PageView) error {
+func Fill(out *bytes.Buffer, t Printer, name string, view PageView) error {
 	return t.ExecuteTemplate(filler{out, view.filling()}, name, view)
 }

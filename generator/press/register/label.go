@@ -1,6 +1,7 @@
 package register
 
 import (
+	"html/template"
 	"slices"
 	"strings"
 
@@ -19,6 +20,17 @@ type labelFormat struct {
 	Whole   bool // it says all there is to say
 	Roomy   bool // it has room for more than what can hurt somebody
 	letters int  // about how many of hazards fit, in the type that the style sheet sets
+}
+
+// LabelPiece is the theme's piece of one label.
+const LabelPiece = "one-label"
+
+// on is how many labels are on a sheet of a paper.
+func (f labelFormat) on(paper string) int {
+	if paper == usLetter {
+		return f.US
+	}
+	return f.A4
 }
 
 // labelFormats lists them, the largest first.
@@ -50,8 +62,8 @@ type labelView struct {
 // labelSheet is a sheet of equal labels.
 type labelSheet struct {
 	labelFormat
-	Number int // of the sheet, from 1
-	Each   []struct{}
+	Number int             // of the sheet, from 1
+	Each   []template.HTML // its labels
 	labelText
 }
 
@@ -164,11 +176,13 @@ func (r *Register) label(at imprint.Place, title, paper string, of imprint.Link,
 	}
 	v.Text = text
 	for n, f := range labelFormats {
-		each := f.A4
-		if paper == usLetter {
-			each = f.US
+		sheet := labelSheet{labelFormat: f, Number: n + 1, labelText: text.fitted(f)}
+		one, err := imprint.Execute(at.Templates(r.Theme), LabelPiece, sheet)
+		if err != nil {
+			return nil, err
 		}
-		v.Sheets = append(v.Sheets, labelSheet{f, n + 1, make([]struct{}, each), text.fitted(f)})
+		sheet.Each = slices.Repeat([]template.HTML{one}, f.on(paper))
+		v.Sheets = append(v.Sheets, sheet)
 	}
 	return v, nil
 }

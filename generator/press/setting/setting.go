@@ -134,11 +134,16 @@ func (s *setting) link(r *markup.Ref, end bool) {
 	if target.Fault != nil {
 		target.Address = s.table.FaultAt(target.Fault.ID)
 	}
-	to, number, _ := strings.Cut(s.at.To(target.Address), theme.NumberSign)
 	if end {
-		s.out.WriteString(s.doubt(target.Tile) + string(theme.ChapterTo(number)) + "</a>")
+		s.out.WriteString(s.doubt(target.Tile))
+		if s.at.Book != nil {
+			_, number, _ := strings.Cut(s.at.To(target.Address), theme.NumberSign)
+			s.out.WriteString(string(theme.ChapterTo(number)))
+		}
+		s.out.WriteString("</a>")
 		return
 	}
+	to := theme.Target(s.at.To(target.Address))
 	s.out.WriteString(`<a href="`)
 	s.out.Write(util.EscapeHTML(util.URLEscape([]byte(to), true)))
 	s.out.WriteByte('"')
@@ -259,4 +264,9 @@ func (s *setting) picture(r *markup.Ref) {
 }
 
 // escape makes text safe in HTML, in attributes as well.
-func escape(text string) string { return string(util.EscapeHTML([]byte(text))) }
+func escape(text string) string {
+	if !strings.ContainsAny(text, "\x00&<>\"") {
+		return text
+	}
+	return string(util.EscapeHTML([]byte(text)))
+}

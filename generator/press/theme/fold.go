@@ -7,7 +7,7 @@ import (
 )
 
 // edition makes the templates of one use of them.
-func (t *Theme) edition(parsed *template.Template, of use) (*template.Template, error) {
+func (t *Theme) edition(parsed *template.Template, of use) (*Templates, error) {
 	made := template.New("").Option("missingkey=error").Funcs(t.functions())
 	for _, one := range parsed.Templates() {
 		if one.Tree == nil || ebookOnly(one.Name()) && (of != inEbook || strings.HasPrefix(one.Name(), forEbook)) {
@@ -27,7 +27,7 @@ func (t *Theme) edition(parsed *template.Template, of use) (*template.Template, 
 			return nil, err
 		}
 	}
-	return made, nil
+	return newTemplates(made, t.functions())
 }
 
 // fold sets the words and drawings that a piece of a template asks for by name,

@@ -54,7 +54,7 @@ func (t *Theme) read(theme fs.FS, wanted []string) error {
 		}
 	}
 	for _, e := range []struct {
-		made **template.Template
+		made **Templates
 		of   use
 	}{{&t.InBook, inBook}, {&t.InEbook, inEbook}, {&t.Pages, onPages}} {
 		if *e.made, err = t.edition(parsed, e.of); err != nil {

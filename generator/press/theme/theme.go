@@ -14,10 +14,10 @@ import (
 // Theme is a look: its templates, words and drawings, read and checked. It knows
 // no course, and is only read once it is made.
 type Theme struct {
-	Pages      *template.Template // for pages
-	InBook     *template.Template // the same for chapters of the book
-	InEbook    *template.Template // the same for an e-book, as XHTML
-	EbookStyle []byte             // the style sheet of an e-book
+	Pages      *Templates // for pages
+	InBook     *Templates // the same for chapters of the book
+	InEbook    *Templates // the same for an e-book, as XHTML
+	EbookStyle []byte     // the style sheet of an e-book
 	Print      Printing
 	Icons      map[string]template.HTML // by name without ".svg"
 	words      words

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"maps"
 	"slices"
+	"strconv"
 	"strings"
 
 	"go.yaml.in/yaml/v4"
@@ -37,17 +38,20 @@ func (w words) say(key string, values ...any) (string, error) {
 		return "", fmt.Errorf("words.yaml has no %q", key)
 	}
 	for n, value := range values {
-		place := fmt.Sprintf("{%d}", n+1)
+		place := placeOf(n + 1)
 		if !strings.Contains(text, place) {
 			return "", fmt.Errorf("words.yaml: %q has no place %s", key, place)
 		}
 		text = strings.ReplaceAll(text, place, fmt.Sprint(value))
 	}
-	if next := fmt.Sprintf("{%d}", len(values)+1); strings.Contains(w[key], next) {
+	if next := placeOf(len(values) + 1); strings.Contains(w[key], next) {
 		return "", fmt.Errorf("words.yaml: %q has a place %s, but nothing to stand there", key, next)
 	}
 	return text, nil
 }
+
+// placeOf is how the n-th place is written, from 1.
+func placeOf(n int) string { return "{" + strconv.Itoa(n) + "}" }
 
 // Needed are the words that the press itself prints, with how many values each
 // takes: a theme must have them.
