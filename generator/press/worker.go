@@ -1,7 +1,6 @@
 package press
 
 import (
-	"path"
 	"slices"
 
 	"slipbook/generator/address"
@@ -58,11 +57,7 @@ func (e *Edition) leftOut() map[string]string {
 	for _, at := range append(slices.Clone(e.press.carried), b.Desk.Carried) {
 		left[at] = fromAFolder
 	}
-	for at := range e.files {
-		if path.Ext(at) == ".epub" {
-			left[at] = toTakeAway
-		}
-	}
+	left[address.Ebook] = toTakeAway
 	delete(left, "") // of what a theme does not have
 	return left
 }

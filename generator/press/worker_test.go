@@ -26,7 +26,7 @@ func keptEdition(t *testing.T, c *course.Course) *Edition {
 		Worker: []byte("work()"), Script: "assets/phone-AAAA.js", Style: "assets/phone-AAAA.css", Ground: "#f6f0e4",
 		Icons: []assets.Icon{{Address: "assets/icon-192-AAAA.png", Side: 192}, {Address: "assets/maskable-512-AAAA.png", Side: 512, Whole: true}},
 	}
-	for _, at := range []string{b.Phone.Script, b.Phone.Style, b.Phone.Icons[0].Address, b.Phone.Icons[1].Address, "assets/take-AAAA.epub"} {
+	for _, at := range []string{b.Phone.Script, b.Phone.Style, b.Phone.Icons[0].Address, b.Phone.Icons[1].Address} {
 		b.Files[at] = []byte(at)
 	}
 	e, err := Print(studio(t), read(t, c), b, Copy{Kept: true})
@@ -83,7 +83,7 @@ func TestEveryPublishedFileIsListedOrLeftOut(t *testing.T) {
 	spoken := e.press.frame.Spoken.Carried
 	if d := cmp.Diff(map[string][]string{
 		fromAFolder: slices.Sorted(slices.Values([]string{"assets/carried-AAAA.js", spoken, e.press.frame.Table.Carried})),
-		toTakeAway:  {"assets/take-AAAA.epub"},
+		toTakeAway:  {address.Ebook},
 	}, left); d != "" {
 		t.Errorf("left out (-want +got):\n%s", d)
 	}

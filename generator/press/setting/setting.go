@@ -189,7 +189,7 @@ func (s *setting) stepList(l *markup.StepList, end bool) {
 		s.out.WriteString("</ol>\n")
 	case !s.of.Numbered():
 		s.out.WriteString(stepsBegin(l.Start, ""))
-	case s.at.Book != nil:
+	case s.at.Bound():
 		s.out.WriteString(stepsBegin(l.First, ""))
 	default:
 		s.out.WriteString(stepsBegin(l.First, "steps"))
@@ -203,7 +203,7 @@ func (s *setting) step(step *markup.Step, end bool) error {
 		s.out.WriteString("</li>\n")
 	case !s.of.Numbered():
 		s.out.WriteString("<li>")
-	case s.at.Book != nil:
+	case s.at.Bound():
 		s.out.WriteString(`<li id="` + s.at.ID(markup.StepID(step.Number)) + `">`)
 	default:
 		return s.at.Templates(s.Theme).ExecuteTemplate(s.out, StepPiece, newStepView(step))
