@@ -262,7 +262,8 @@ const head = `<?xml version="1.0" encoding="UTF-8"?>` + "\n" + `<!DOCTYPE html>`
 // document prints a document whole.
 func (b *Book) document(e *imprint.Ebook, p *packer, d document) (*entry, error) {
 	frame := frameView{b.course.Language, d.title, b.course.Title, d.kind, up(d.address) + styleFile}
-	data, err := imprint.Output(func(out *bytes.Buffer) error {
+	var made *entry
+	err := imprint.Lend(func(out *bytes.Buffer) error {
 		out.WriteString(head)
 		if err := b.theme.InEbook.ExecuteTemplate(out, "ebook-head", frame); err != nil {
 			return err
@@ -270,15 +271,20 @@ func (b *Book) document(e *imprint.Ebook, p *packer, d document) (*entry, error)
 		if err := d.body(out); err != nil {
 			return err
 		}
-		return b.theme.InEbook.ExecuteTemplate(out, "ebook-end", frame)
+		if err := b.theme.InEbook.ExecuteTemplate(out, "ebook-end", frame); err != nil {
+			return err
+		}
+		if err := wellFormed(out.Bytes()); err != nil {
+			return err
+		}
+		var err error
+		made, err = newDocument(p, d, out.Bytes())
+		return err
 	})
-	if err == nil {
-		err = wellFormed(data)
-	}
 	if err != nil {
 		return nil, inDocument(d, err)
 	}
-	return newDocument(p, d, data)
+	return made, nil
 }
 
 // answersView is the answers to the questions of a unit.

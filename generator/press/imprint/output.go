@@ -16,14 +16,23 @@ var pages, pieces = sync.Pool{New: newRoom}, sync.Pool{New: newRoom}
 func newRoom() any { return new(bytes.Buffer) }
 
 // Output returns what a function prints.
-func Output(print func(out *bytes.Buffer) error) ([]byte, error) {
+func Output(print func(out *bytes.Buffer) error) (data []byte, err error) {
+	err = Lend(func(out *bytes.Buffer) error {
+		err := print(out)
+		if err == nil {
+			data = bytes.Clone(out.Bytes())
+		}
+		return err
+	})
+	return data, err
+}
+
+// Lend lends room to print a page in. What is in it is gone when the function ends.
+func Lend(use func(out *bytes.Buffer) error) error {
 	out := pages.Get().(*bytes.Buffer)
 	out.Reset()
 	defer pages.Put(out)
-	if err := print(out); err != nil {
-		return nil, err
-	}
-	return bytes.Clone(out.Bytes()), nil
+	return use(out)
 }
 
 // Piece returns what a function prints, as a piece of a page.
