@@ -120,7 +120,11 @@ func (w *writer) edition(h *handbook) outcome {
 		return outcome{found: found}
 	}
 	files := map[string][]byte{}
-	for _, address := range e.Addresses() {
+	addresses, err := e.Addresses()
+	if err != nil {
+		w.t.Fatal(err)
+	}
+	for _, address := range addresses {
 		if files[address], _, err = e.File(address); err != nil {
 			w.t.Fatal(err)
 		}

@@ -52,11 +52,15 @@ func (c *publishCommand) Run(s *streams) error {
 		return fmt.Errorf("nothing was published, and %q is as it was; mend the errors and publish again", c.To)
 	}
 	s.progress("Printing and writing.")
-	changes, err := c.put(edition)
+	names, err := edition.Addresses()
 	if err != nil {
 		return err
 	}
-	_, err = fmt.Fprintf(s.out, "%s: %d pages, %d files in all\n%s", c.To, edition.Pages(), len(edition.Addresses())+1, c.report(changes))
+	changes, err := c.put(edition, names)
+	if err != nil {
+		return err
+	}
+	_, err = fmt.Fprintf(s.out, "%s: %d pages, %d files in all\n%s", c.To, edition.Pages(), len(names)+1, c.report(changes))
 	return err
 }
 
@@ -92,7 +96,7 @@ func (c *publishCommand) copy() shelf.Copy {
 
 // put prints the edition into the folder. A signal to end is heeded until the folder changes,
 // and then waits, so that nothing half-made is left.
-func (c *publishCommand) put(e *press.Edition) (*shelf.Changes, error) {
+func (c *publishCommand) put(e *press.Edition, names []string) (*shelf.Changes, error) {
 	ctx, caught := catchSignals()
 	defer caught.release()
 	file := func(address string) ([]byte, error) {
@@ -100,7 +104,7 @@ func (c *publishCommand) put(e *press.Edition) (*shelf.Changes, error) {
 		return data, err
 	}
 	changes, err := shelf.Replace(ctx, c.To, shelf.Edition{
-		Names: e.Addresses(), File: file, Copy: c.copy(), Shared: assets.Fingerprinted,
+		Names: names, File: file, Copy: c.copy(), Shared: assets.Fingerprinted,
 		Last: address.Worker, LastFile: func(all []shelf.Made) ([]byte, error) { return e.Worker(published(all)) },
 	})
 	if err != nil && errors.Is(err, ctx.Err()) {

@@ -321,7 +321,7 @@ func TestNothingIsPublishedWithoutItsHazards(t *testing.T) {
 			if all, err := everything(e); all != nil || err == nil {
 				t.Fatal("the handbook was printed")
 			}
-			if said := faultsOf(e); !strings.Contains(said, f.want) {
+			if said := faultsOf(t, e); !strings.Contains(said, f.want) {
 				t.Errorf("errors\n%swant one with %q", said, f.want)
 			}
 		})
@@ -339,9 +339,10 @@ func stock(c *course.Course) {
 
 // faultsOf prints every page of an edition, and returns what goes wrong, a line
 // for each page.
-func faultsOf(e *Edition) string {
+func faultsOf(t *testing.T, e *Edition) string {
+	t.Helper()
 	var said strings.Builder
-	for _, at := range e.Addresses() {
+	for _, at := range addressesOf(t, e) {
 		if _, _, err := e.File(at); err != nil {
 			fmt.Fprintln(&said, err)
 		}

@@ -11,7 +11,6 @@ import (
 	"slipbook/generator/press/care"
 	"slipbook/generator/press/desk"
 	"slipbook/generator/press/ebook"
-	"slipbook/generator/press/find"
 	"slipbook/generator/press/gathered"
 	"slipbook/generator/press/imprint"
 	"slipbook/generator/press/register"
@@ -42,10 +41,10 @@ type impression struct {
 	setter       *setting.Setter
 	gathered     *gathered.Gathered
 	ebook        *ebook.Book
-	book         *book.Book        // nil while the theme prints no book
-	places       []find.Place      // that one may look for
-	parcels      map[string][]byte // the files of words, table and index
-	carried      []string          // of these, those that only pages opened from a folder ask for
+	book         *book.Book                 // nil while the theme prints no book
+	index        func() (*wordIndex, error) // made once, when somebody asks
+	parcels      map[string][]byte          // the files of words and table
+	carried      []string                   // of these, those that only pages opened from a folder ask for
 	sheets       []*imprint.Sheet
 	owed         map[string]func() []care.Owed // what pages must say of safety, by address
 	kept         sync.Map                      // of what stands around pages, once it was printed
@@ -75,6 +74,11 @@ func newImpression(t *theme.Theme, r *proof.Reading, b *assets.Bundle, c Copy) (
 	i.register = register.New(r, i.Table, i.frame, i.calculators)
 	i.setter = setting.New(t, i.calculators, i.Table, i.register, c.Teaching)
 	i.gathered = gathered.New(r, i.Table, i.frame, i.setter, c.Teaching)
+	i.index = sync.OnceValues(i.packIndex)
+	i.frame.Find = func() (assets.Parcel, error) {
+		index, err := i.index()
+		return index.head, err
+	}
 	return i, i.wrapParcels()
 }
 

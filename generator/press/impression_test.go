@@ -65,7 +65,7 @@ func TestEditionAnswersOnePage(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	addresses, pages := e.Addresses(), 0
+	addresses, pages := addressesOf(t, e), 0
 	if len(addresses) != len(want) {
 		t.Errorf("%d addresses, want %d", len(addresses), len(want))
 	}

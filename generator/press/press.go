@@ -63,12 +63,17 @@ func Print(t *theme.Theme, r *proof.Reading, b *assets.Bundle, c Copy) (*Edition
 	return e, nil
 }
 
-// Addresses returns the address of every page and file, sorted.
-func (e *Edition) Addresses() []string {
+// Addresses returns the address of every page and file, sorted. An error is that of
+// making the index of the words, whose files are named by what is in them.
+func (e *Edition) Addresses() ([]string, error) {
+	index, err := e.press.index()
+	if err != nil {
+		return nil, err
+	}
 	all := slices.AppendSeq(slices.Collect(maps.Keys(e.sheets)), maps.Keys(e.files))
-	all = append(slices.AppendSeq(all, maps.Keys(e.photos)), address.Ebook)
+	all = append(slices.AppendSeq(slices.AppendSeq(all, maps.Keys(e.photos)), maps.Keys(index.files)), address.Ebook)
 	slices.Sort(all)
-	return all
+	return all, nil
 }
 
 // Pages counts the pages.
@@ -96,6 +101,12 @@ func (e *Edition) File(at string) (data []byte, ok bool, err error) {
 		data, err = e.press.ebook.Take()
 		return data, true, err
 	}
-	data, ok = e.files[at]
-	return data, ok, nil
+	if data, ok = e.files[at]; ok || !assets.Fingerprinted(at) {
+		return data, ok, nil
+	}
+	index, err := e.press.index()
+	if err == nil {
+		data, ok = index.files[at]
+	}
+	return data, ok, err
 }

@@ -90,12 +90,25 @@ func tryPrint(t testing.TB, theme *theme.Theme, c *course.Course, copy Copy) (ed
 	return everything(e)
 }
 
+// addressesOf returns the address of every page and file of an edition.
+func addressesOf(t *testing.T, e *Edition) []string {
+	t.Helper()
+	all, err := e.Addresses()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return all
+}
+
 // everything prints all of an edition, as many pages at once as there are processors.
 // Of several errors that of the first address is returned.
 func everything(e *Edition) (edition, error) {
-	addresses := e.Addresses()
+	addresses, err := e.Addresses()
+	if err != nil {
+		return nil, err
+	}
 	data := make([][]byte, len(addresses))
-	err := pool.Try(len(addresses), 1, func(n int) (err error) {
+	err = pool.Try(len(addresses), 1, func(n int) (err error) {
 		data[n], _, err = e.File(addresses[n])
 		return err
 	})

@@ -102,5 +102,5 @@ func prepare(t *theme.Theme, r *proof.Reading, b *assets.Bundle, c Copy) (*impre
 	}
 	i.list()
 	i.owed = i.debts()
-	return i, i.wrapIndex()
+	return i, nil
 }

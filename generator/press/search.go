@@ -11,21 +11,34 @@ import (
 // searchSheets is the page on which one looks for something, with the index of the
 // whole book. It is listed when all it may lead to is.
 func (i *impression) searchSheets() []imprint.Sheet {
-	from := find.Source{Theme: i.Theme, Reading: i.reading, Frame: i.frame, Calculators: i.calculators.List, ForTeaching: i.forTeaching}
-	i.places = from.Places()
-	return i.gathered.Index(find.Entries(from.Theme, i.places))
+	return i.gathered.Index(find.Entries(i.Theme, i.searched().Names()))
 }
 
-// wrapIndex wraps the index of the words, where the theme has a script for it.
-func (i *impression) wrapIndex() error {
+// searched is what the places that one may look for are gathered from.
+func (i *impression) searched() *find.Source {
+	return &find.Source{Theme: i.Theme, Reading: i.reading, Frame: i.frame, Calculators: i.calculators.List, ForTeaching: i.forTeaching}
+}
+
+// wordIndex is the index of all words, packed for the script.
+type wordIndex struct {
+	head    assets.Parcel
+	files   map[string][]byte // by address
+	carried []string          // of these, those that only pages opened from a folder ask for
+}
+
+// packIndex packs the index of all words, where the theme has a script for it. It reads
+// the whole book, so it is made when somebody asks for it: a save seldom does.
+func (i *impression) packIndex() (*wordIndex, error) {
+	index := &wordIndex{files: map[string][]byte{}}
 	if i.frame.Bundle.Find == "" {
-		return nil
+		return index, nil
 	}
 	var err error
-	i.frame.Find, err = find.Pack(i.Theme, i.places, func(name string, data []byte) (assets.Parcel, error) {
+	index.head, err = find.Pack(i.Theme, i.searched().Places(), func(name string, data []byte) (assets.Parcel, error) {
 		parcel, files, err := i.frame.Bundle.Wrap(name, data)
-		maps.Copy(i.parcels, files)
+		maps.Copy(index.files, files)
+		index.carried = append(index.carried, parcel.Carried)
 		return parcel, err
 	})
-	return err
+	return index, err
 }

@@ -9,6 +9,7 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/google/go-cmp/cmp"
 	"golang.org/x/net/html"
 
 	"slipbook/generator/address"
@@ -40,7 +41,7 @@ func TestEveryPlaceIsThere(t *testing.T) {
 		e := searched(t, copy)
 		ids := map[string]map[string]bool{}
 		kinds := map[find.Kind]int{}
-		for _, p := range e.press.places {
+		for _, p := range e.press.searched().Places() {
 			kinds[p.Kind]++
 			page, id, _ := strings.Cut(p.Address, "#")
 			if ids[page] == nil {
@@ -57,6 +58,42 @@ func TestEveryPlaceIsThere(t *testing.T) {
 		if want := int(find.Teaching); copy.Teaching && len(kinds) != want+1 || !copy.Teaching && len(kinds) != want {
 			t.Errorf("places of %d kinds: %v", len(kinds), kinds)
 		}
+	}
+}
+
+// TestNamesAreThoseOfThePlaces wants the index to name each place that is no part of
+// another, in the same order.
+func TestNamesAreThoseOfThePlaces(t *testing.T) {
+	for _, copy := range []Copy{{}, {Teaching: true}} {
+		from := searched(t, copy).press.searched()
+		named := func(places []find.Place) (lines []string) {
+			for _, p := range places {
+				if p.Part == "" {
+					lines = append(lines, fmt.Sprint(p.Kind, p.Name, p.Also, p.Number, p.Address))
+				}
+			}
+			return lines
+		}
+		if d := cmp.Diff(named(from.Places()), named(from.Names())); d != "" {
+			t.Errorf("(-places +names):\n%s", d)
+		}
+	}
+}
+
+// TestNobodyWaitsForTheIndex wants a page to be printed without packing the index of the
+// words, which reads the whole book, until the page asks for it.
+func TestNobodyWaitsForTheIndex(t *testing.T) {
+	e := searched(t, Copy{})
+	packed := 0
+	pack := e.press.index
+	e.press.index = func() (*wordIndex, error) { packed++; return pack() }
+	for _, at := range []string{address.Home, address.Book, "nothing.html"} {
+		if _, _, err := e.File(at); err != nil || packed > 0 {
+			t.Fatalf("%s: packed %d times, %v", at, packed, err)
+		}
+	}
+	if _, _, err := e.File(address.Find); err != nil || packed == 0 {
+		t.Errorf("the page that needs it does not ask for it, %v", err)
 	}
 }
 
@@ -78,7 +115,7 @@ func idsOf(t *testing.T, page []byte) map[string]bool {
 func TestIndexOfTheDemoIsSmall(t *testing.T) {
 	e := searched(t, Copy{})
 	size := 0
-	for _, at := range e.Addresses() {
+	for _, at := range addressesOf(t, e) {
 		if !strings.HasPrefix(path.Base(at), "find-") || path.Ext(at) != ".bin" {
 			continue
 		}
@@ -108,7 +145,7 @@ func TestWhatOnlyInstructorsReadIsNotFound(t *testing.T) {
 			t.Fatal(err)
 		}
 		found := false
-		for _, p := range e.press.places {
+		for _, p := range e.press.searched().Places() {
 			found = found || strings.Contains(p.Text, note)
 		}
 		if found != copy.Teaching {

@@ -91,7 +91,7 @@ func wantPagesOf(t *testing.T, e edition, c *course.Course) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if got, want := slices.Sorted(maps.Keys(e)), studio.Addresses(); len(got) != len(want) {
+	if got, want := slices.Sorted(maps.Keys(e)), addressesOf(t, studio); len(got) != len(want) {
 		t.Errorf("printed\n%q\nwant\n%q", got, want)
 	}
 	for at, data := range e {

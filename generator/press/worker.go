@@ -22,12 +22,20 @@ var printedKinds = map[string]bool{book.Kind.Template: true, book.VolumeKind.Tem
 // Worker returns the service worker that keeps the edition on phones, of the files that
 // were published, which are all of the edition's. An error is a fault of the theme.
 func (e *Edition) Worker(files []offline.File) ([]byte, error) {
-	return offline.Worker(e.press.frame.Bundle.Phone.Worker, address.Phone, files, e.parts())
+	part, err := e.parts()
+	if err != nil {
+		return nil, err
+	}
+	return offline.Worker(e.press.frame.Bundle.Phone.Worker, address.Phone, files, part)
 }
 
 // parts says of each file what it is to a phone.
-func (e *Edition) parts() func(address string) offline.Part {
-	left, units := e.leftOut(), e.ofUnits()
+func (e *Edition) parts() (func(address string) offline.Part, error) {
+	index, err := e.press.index()
+	if err != nil {
+		return nil, err
+	}
+	left, units := e.leftOut(index), e.ofUnits()
 	pictures := map[string]string{} // what photos show, by address
 	for name, picture := range e.press.course.Pictures {
 		for _, f := range picture.Files {
@@ -36,11 +44,11 @@ func (e *Edition) parts() func(address string) offline.Part {
 	}
 	return func(at string) offline.Part {
 		return offline.Part{Left: left[at], Unit: units[at], Picture: pictures[at], Width: e.photos[at].Width}
-	}
+	}, nil
 }
 
 // leftOut lists the files that no phone takes, with the reason.
-func (e *Edition) leftOut() map[string]string {
+func (e *Edition) leftOut(index *wordIndex) map[string]string {
 	left := map[string]string{}
 	for at, s := range e.sheets {
 		if printedKinds[s.Kind.Template] {
@@ -54,7 +62,7 @@ func (e *Edition) leftOut() map[string]string {
 			left[at] = forPrinting
 		}
 	}
-	for _, at := range append(slices.Clone(e.press.carried), b.Desk.Carried) {
+	for _, at := range slices.Concat(e.press.carried, index.carried, []string{b.Desk.Carried}) {
 		left[at] = fromAFolder
 	}
 	left[address.Ebook] = toTakeAway

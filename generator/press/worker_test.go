@@ -26,7 +26,8 @@ func keptEdition(t *testing.T, c *course.Course) *Edition {
 		Worker: []byte("work()"), Script: "assets/phone-AAAA.js", Style: "assets/phone-AAAA.css", Ground: "#f6f0e4",
 		Icons: []assets.Icon{{Address: "assets/icon-192-AAAA.png", Side: 192}, {Address: "assets/maskable-512-AAAA.png", Side: 512, Whole: true}},
 	}
-	for _, at := range []string{b.Phone.Script, b.Phone.Style, b.Phone.Icons[0].Address, b.Phone.Icons[1].Address} {
+	b.Find = "assets/find-AAAA.js"
+	for _, at := range []string{b.Find, b.Phone.Script, b.Phone.Style, b.Phone.Icons[0].Address, b.Phone.Icons[1].Address} {
 		b.Files[at] = []byte(at)
 	}
 	e, err := Print(studio(t), read(t, c), b, Copy{Kept: true})
@@ -60,7 +61,10 @@ func TestEveryPublishedFileIsListedOrLeftOut(t *testing.T) {
 		t.Errorf("the same edition has another worker, %v", err)
 	}
 	left := map[string][]string{}
-	part := e.parts()
+	part, err := e.parts()
+	if err != nil {
+		t.Fatal(err)
+	}
 	for _, f := range files {
 		line := fmt.Sprintf("[%q,%d,%q", f.Address, f.Size, offline.Digest(f.Sum))
 		listed := strings.Count(string(worker), line)
@@ -80,9 +84,13 @@ func TestEveryPublishedFileIsListedOrLeftOut(t *testing.T) {
 		t.Errorf("for printing: %q", printing)
 	}
 	delete(left, forPrinting)
-	spoken := e.press.frame.Spoken.Carried
+	index, err := e.press.index()
+	if err != nil || len(index.carried) < 3 {
+		t.Fatalf("the index travels in %d files, %v", len(index.carried), err)
+	}
+	carried := append(slices.Clone(index.carried), "assets/carried-AAAA.js", e.press.frame.Spoken.Carried, e.press.frame.Table.Carried)
 	if d := cmp.Diff(map[string][]string{
-		fromAFolder: slices.Sorted(slices.Values([]string{"assets/carried-AAAA.js", spoken, e.press.frame.Table.Carried})),
+		fromAFolder: slices.Sorted(slices.Values(carried)),
 		toTakeAway:  {address.Ebook},
 	}, left); d != "" {
 		t.Errorf("left out (-want +got):\n%s", d)
@@ -106,7 +114,10 @@ func TestFilesOfUnits(t *testing.T) {
 	add(c.Units[0].Lessons[1], "../../", "twice")
 	add(c.Units[1].Lessons[0], "../../", "both")
 	e := keptEdition(t, c)
-	part := e.parts()
+	part, err := e.parts()
+	if err != nil {
+		t.Fatal(err)
+	}
 	pictures := map[string]string{}
 	for at := range e.photos {
 		pictures[strings.SplitN(path.Base(at), "-", 2)[0]] = part(at).Unit

@@ -24,14 +24,21 @@ type Source struct {
 	ForTeaching bool // a copy for the instructor
 }
 
-// Places lists all places, by kind, within a kind in the order of the book. What has no
-// page in this edition is left out.
-func (s *Source) Places() []Place {
+// Names lists the places that have a name of their own, without what stands there: what
+// an index prints, and far less work than Places.
+func (s *Source) Names() []Place { return s.list(s.named) }
+
+// Places lists all places, with what stands there.
+func (s *Source) Places() []Place { return s.list(s.page) }
+
+// list lists places by kind, within a kind in the order of the book; page returns those
+// of a hand-written page. What has no page in this edition is left out.
+func (s *Source) list(page func(page *proof.Page, number string) []Place) []Place {
 	var all []Place
 	all = append(all, s.words()...)
 	all = append(all, s.faults()...)
 	all = append(all, s.table()...)
-	all = append(all, s.pages()...)
+	all = append(all, s.pages(page)...)
 	for _, c := range s.Calculators {
 		all = append(all, Place{Kind: Calculator, Name: c.Title, Address: address.Calculator(c.Name), Line: line(c.Purpose), Text: c.Purpose})
 	}
@@ -108,8 +115,8 @@ func (s *Source) taught(technique string) string {
 	return address.Chart
 }
 
-// pages are units and lessons with their parts, and what students ask.
-func (s *Source) pages() []Place {
+// pages are units and lessons, and what students ask.
+func (s *Source) pages(places func(page *proof.Page, number string) []Place) []Place {
 	var all []Place
 	for n, u := range s.Reading.Course.Units {
 		number := strconv.Itoa(n + 1)
@@ -118,9 +125,9 @@ func (s *Source) pages() []Place {
 				continue
 			}
 			if of := slices.Index(u.Lessons, page.Page); of >= 0 {
-				all = append(all, s.page(page, imprint.LessonNumber(number, of))...)
+				all = append(all, places(page, imprint.LessonNumber(number, of))...)
 			} else {
-				all = append(all, s.page(page, number)...)
+				all = append(all, places(page, number)...)
 			}
 		}
 	}
@@ -138,15 +145,37 @@ func kindOf(page *proof.Page) Kind {
 	return Lesson
 }
 
+// whole is a page as one place, and question what is asked on it, both without what
+// stands there.
+func whole(page *proof.Page, number string) Place {
+	return Place{Kind: kindOf(page), Name: page.Head.Title, Number: number, Address: page.Address}
+}
+
+func question(page *proof.Page, b *markup.Block, number string) Place {
+	return Place{Kind: Question, Name: markup.Bind(b.Words), Number: number, Address: page.Address + "#" + address.Asked(b.Number)}
+}
+
+// named is a page and its questions.
+func (s *Source) named(page *proof.Page, number string) []Place {
+	all := []Place{whole(page, number)}
+	for _, b := range page.Document.Named(markup.AskedBlock) {
+		all = append(all, question(page, b, number))
+	}
+	return all
+}
+
 // page is a page with its parts behind it, and its questions.
 func (s *Source) page(page *proof.Page, number string) []Place {
-	whole := Place{Kind: kindOf(page), Name: page.Head.Title, Number: number, Address: page.Address, Line: line(page.Head.Description),
-		Text: page.Head.Description + " " + strings.Join(page.Head.Teaches, " ") + " " + strings.Join(page.Head.Needs, " ")}
+	whole := whole(page, number)
+	whole.Line = line(page.Head.Description)
+	whole.Text = page.Head.Description + " " + strings.Join(page.Head.Teaches, " ") + " " + strings.Join(page.Head.Needs, " ")
 	var parts, questions []Place
 	for _, p := range partsOf(page, s.ForTeaching) {
 		switch {
 		case p.asked != nil:
-			questions = append(questions, Place{Kind: Question, Name: markup.Bind(p.asked.Words), Number: number, Address: page.Address + "#" + address.Asked(p.asked.Number), Line: line(p.text), Text: p.text})
+			q := question(page, p.asked, number)
+			q.Line, q.Text = line(p.text), p.text
+			questions = append(questions, q)
 		case p.heading == nil:
 			whole.Text += " " + p.text
 		case p.text != "":

@@ -51,7 +51,11 @@ func (r *Gathered) index(at imprint.Place, g gatheredPage, entries []find.Entry)
 		Further: g.links(at),
 	}
 	if at.Page == address.Find {
-		v.Index = assets.Parcel{Packed: at.To(r.frame.Find.Packed), Carried: at.To(r.frame.Find.Carried)}
+		index, err := r.frame.Find()
+		if err != nil {
+			return nil, err
+		}
+		v.Index = assets.Parcel{Packed: at.To(index.Packed), Carried: at.To(index.Carried)}
 	}
 	for _, e := range entries {
 		name := e.Letter()

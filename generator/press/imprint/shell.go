@@ -75,12 +75,12 @@ type About struct {
 type Frame struct {
 	Course   *course.Course
 	Bundle   *assets.Bundle
-	Spoken   assets.Parcel     // the words of the calculators
-	Table    assets.Parcel     // the decoration table for pages with a plan; empty without a table
-	Find     assets.Parcel     // the index of the words, for the page where one looks for them
-	There    map[string]bool   // addresses of the pages
-	FaultsOn map[string]string // the page on which each fault of the list is told, by its id
-	Kept     bool              // phones may keep the handbook
+	Spoken   assets.Parcel                 // the words of the calculators
+	Table    assets.Parcel                 // the decoration table for pages with a plan; empty without a table
+	Find     func() (assets.Parcel, error) // the index of the words, for the page where one looks for them; packed when it is asked for
+	There    map[string]bool               // addresses of the pages
+	FaultsOn map[string]string             // the page on which each fault of the list is told, by its id
+	Kept     bool                          // phones may keep the handbook
 }
 
 // Shell makes the shell of a page, without its strip of states. A chapter of the book needs its name and
