@@ -65,9 +65,9 @@ func (c *publishCommand) Run(s *streams) error {
 }
 
 // memory is what a publish may take before it looks for garbage more often, in bytes. A
-// course of 2,000 lessons holds half of it; one that holds more takes more, and up to
+// course of 2,000 lessons holds two thirds of it; one that holds more takes more, and up to
 // twice the time.
-const memory = 250 << 20
+const memory = 270 << 20
 
 // boundMemory lets garbage lie as long as there is room for it, unless who starts the
 // program says otherwise.

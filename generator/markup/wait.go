@@ -59,6 +59,9 @@ var (
 
 // waits returns the times that a step's words name, each once.
 func waits(words string) []Wait {
+	if !namesUnit(words) {
+		return nil // nearly all, and the expression takes long to see it
+	}
 	var all []Wait
 	for _, m := range waitWords.FindAllStringSubmatchIndex(words, -1) {
 		part := func(n int) string {
@@ -76,6 +79,26 @@ func waits(words string) []Wait {
 	}
 	return all
 }
+
+// namesUnit reports whether a word begins as the units of waitWords do.
+func namesUnit(words string) bool {
+	for i := 1; i < len(words); i++ {
+		if c := words[i] | 0x20; c != 'm' && c != 'h' || signOrLetter(words[i-1]) {
+			continue
+		}
+		begins := func(unit string) bool {
+			return len(words)-i >= len(unit) && strings.EqualFold(words[i:i+len(unit)], unit)
+		}
+		if begins("min") || begins("hour") || begins("h") && (i+1 == len(words) || words[i+1] >= 0x80 || !letter(words[i+1])) {
+			return true
+		}
+	}
+	return false
+}
+
+// signOrLetter reports whether a byte is a sign or a letter of ASCII: no blank, and no
+// part of one that is not broken.
+func signOrLetter(c byte) bool { return c > ' ' && c < 0x7F }
 
 // lastByte returns the last byte of a text that is not empty.
 func lastByte(text string) byte { return text[len(text)-1] }

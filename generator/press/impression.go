@@ -50,6 +50,13 @@ type impression struct {
 	kept         sync.Map                      // of what stands around pages, once it was printed
 }
 
+// wordIndex is the index of all words, packed for the script.
+type wordIndex struct {
+	head    assets.Parcel
+	files   map[string][]byte // by address
+	carried []string          // of these, those that only pages opened from a folder ask for
+}
+
 // newImpression opens the rooms, one after the other, each with those before it that
 // it asks.
 func newImpression(t *theme.Theme, r *proof.Reading, b *assets.Bundle, c Copy) (*impression, error) {
@@ -74,11 +81,6 @@ func newImpression(t *theme.Theme, r *proof.Reading, b *assets.Bundle, c Copy) (
 	i.register = register.New(r, i.Table, i.frame, i.calculators)
 	i.setter = setting.New(t, i.calculators, i.Table, i.register, c.Teaching)
 	i.gathered = gathered.New(r, i.Table, i.frame, i.setter, c.Teaching)
-	i.index = sync.OnceValues(i.packIndex)
-	i.frame.Find = func() (assets.Parcel, error) {
-		index, err := i.index()
-		return index.head, err
-	}
 	return i, i.wrapParcels()
 }
 

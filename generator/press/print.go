@@ -5,6 +5,7 @@ import (
 	"html/template"
 	"maps"
 	"path"
+	"sync"
 
 	"slipbook/generator/assets"
 	"slipbook/generator/press/care"
@@ -99,6 +100,11 @@ func prepare(t *theme.Theme, r *proof.Reading, b *assets.Bundle, c Copy) (*impre
 	i, err := newImpression(t, r, b, c)
 	if err != nil {
 		return nil, err
+	}
+	i.index = sync.OnceValues(i.packIndex)
+	i.frame.Find = func() (assets.Parcel, error) {
+		index, err := i.index()
+		return index.head, err
 	}
 	i.list()
 	i.owed = i.debts()

@@ -19,13 +19,6 @@ func (i *impression) searched() *find.Source {
 	return &find.Source{Theme: i.Theme, Reading: i.reading, Frame: i.frame, Calculators: i.calculators.List, ForTeaching: i.forTeaching}
 }
 
-// wordIndex is the index of all words, packed for the script.
-type wordIndex struct {
-	head    assets.Parcel
-	files   map[string][]byte // by address
-	carried []string          // of these, those that only pages opened from a folder ask for
-}
-
 // packIndex packs the index of all words, where the theme has a script for it. It reads
 // the whole book, so it is made when somebody asks for it: a save seldom does.
 func (i *impression) packIndex() (*wordIndex, error) {

@@ -214,7 +214,7 @@ func (h *handbook) toured() []string {
 	seen := map[string]int{}
 	for _, address := range h.pages {
 		k := kind(address)
-		if every := map[string]int{"lesson": 6, "book": 3, "material": 20, "recipe": 12, "label": 30}[k]; every > 0 && !*everyPage {
+		if every := map[string]int{"lesson": 4, "book": 2, "material": 15, "recipe": 10, "label": 25}[k]; every > 0 && !*everyPage {
 			if seen[k]++; seen[k]%every != 1 {
 				continue
 			}

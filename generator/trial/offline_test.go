@@ -324,8 +324,7 @@ func TestNewEditionIsTakenWhole(t *testing.T) {
 	if ask[bool](second, hasCome) {
 		t.Error("the new edition is shown before anybody said yes")
 	}
-	// The lesson, what shows parts of it, and of the page Find the pieces of its index.
-	if n := o.askedFor(); n > 14 {
+	if n := o.askedFor(); n > 6 {
 		t.Errorf("one lesson is new, and %d files were fetched", n)
 	}
 	second.tap(key("Later"))
@@ -399,8 +398,7 @@ func TestBrokenUpdateLeavesTheOldEdition(t *testing.T) {
 	b.onPhone(o, "The whole handbook is on this phone")
 	ask[bool](b, `navigator.serviceWorker.getRegistration().then(r => r.update()).then(() => true)`)
 	b.phoneSays(newWords)
-	// The lesson, what shows parts of it, and of the page Find the pieces of its index.
-	if n := o.askedFor(); n > 14 {
+	if n := o.askedFor(); n > 6 {
 		t.Errorf("what had come is fetched again: %d files", n)
 	}
 	b.takeNew()

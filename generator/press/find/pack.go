@@ -13,8 +13,8 @@ import (
 	"slipbook/generator/press/theme"
 )
 
-// The most that a piece of the index holds, in bytes before it is packed. A piece is
-// never less than one word or place.
+// The most that a piece of the index holds, in bytes before it is packed; a fourth more
+// where little is left. A piece is never less than one word or place.
 const (
 	postingsPiece = 24 << 10
 	placesPiece   = 64 << 10
@@ -85,27 +85,39 @@ func Pack(t *theme.Theme, places []Place, wrap Wrap) (assets.Parcel, error) {
 // may begin there.
 func pieces(name string, n, most int, of func(int) ([]byte, bool), wrap Wrap) ([]piece, error) {
 	var all []piece
-	var data []byte
-	first := 0
-	for i := range n {
-		one, begins := of(i)
-		if begins && len(data) > 0 && len(data)+len(one) > most {
-			made, err := wrapPiece(name, len(all), first, data, wrap)
-			if err != nil {
-				return nil, err
-			}
-			all, data, first = append(all, made), nil, i
+	for number, c := range chunks(n, most, of) {
+		parcel, err := wrap(name+"-"+strconv.Itoa(number+1), c.data)
+		if err != nil {
+			return nil, err
 		}
-		data = append(data, one...)
+		all = append(all, piece{c.first, path.Base(parcel.Packed), path.Base(parcel.Carried)})
 	}
-	made, err := wrapPiece(name, len(all), first, data, wrap)
-	return append(all, made), err
+	return all, nil
 }
 
-// wrapPiece wraps the number-th piece, from 0.
-func wrapPiece(name string, number, first int, data []byte, wrap Wrap) (piece, error) {
-	parcel, err := wrap(name+"-"+strconv.Itoa(number+1), data)
-	return piece{first, path.Base(parcel.Packed), path.Base(parcel.Carried)}, err
+// chunk is what is in a piece, from its first word or place on.
+type chunk struct {
+	first int
+	data  []byte
+}
+
+// chunks parts what belongs to n things. A short rest stays with the chunk before it: it
+// would be a request more for next to nothing.
+func chunks(n, most int, of func(int) ([]byte, bool)) []chunk {
+	all := []chunk{{}}
+	for i := range n {
+		one, begins := of(i)
+		if last := all[len(all)-1]; begins && len(last.data) > 0 && len(last.data)+len(one) > most {
+			all = append(all, chunk{first: i})
+		}
+		last := &all[len(all)-1]
+		last.data = append(last.data, one...)
+	}
+	if end := len(all) - 1; end > 0 && len(all[end].data) < most/4 {
+		all[end-1].data = append(all[end-1].data, all[end].data...)
+		all = all[:end]
+	}
+	return all
 }
 
 // mostShared is the most letters that a front-coded word takes from the one before it,
