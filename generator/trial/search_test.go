@@ -5,7 +5,6 @@ package trial
 import (
 	"encoding/csv"
 	"os"
-	"path"
 	"slices"
 	"strings"
 	"testing"
@@ -205,24 +204,23 @@ func TestIndexWithoutAScript(t *testing.T) {
 	b.fits("the index", []int64{320, 1280})
 }
 
+// TestWordsThatSayNothingAreNotMarked looks for "off", which is made alike to "of".
+func TestWordsThatSayNothingAreNotMarked(t *testing.T) {
+	t.Parallel()
+	h := published(t)
+	b := open(t)
+	b.visit(h.home + "search.html?q=slip+comes+off")
+	const marks = `[...document.querySelectorAll("[data-found-list] mark")].map(m => m.textContent.toLowerCase())`
+	if !b.until(marks + `.includes("off")`) {
+		t.Fatalf("marked are %q", ask[[]string](b, marks))
+	}
+	if all := ask[[]string](b, marks); slices.Contains(all, "of") {
+		t.Errorf("marked are %q", all)
+	}
+}
+
 // TestScriptOfTheSearch wants it on its page alone, and small.
 func TestScriptOfTheSearch(t *testing.T) {
 	t.Parallel()
-	h := published(t)
-	size := 0
-	for _, address := range h.pages {
-		for _, n := range h.document(t, address).find(nil, "script") {
-			src := path.Base(attribute(n, "src"))
-			switch {
-			case !strings.HasPrefix(src, "find-"):
-			case kind(address) != "search":
-				t.Errorf("%s loads the script of the search", address)
-			default:
-				size = gzipped(t, h.read(t, "assets/"+src))
-			}
-		}
-	}
-	if t.Logf("%d bytes of %d", size, findLimit); size == 0 || size > findLimit {
-		t.Errorf("%d bytes, the limit is %d", size, findLimit)
-	}
+	published(t).scriptOfOneKind(t, "find", "search", findLimit)
 }

@@ -289,21 +289,27 @@ func TestHooksOfTheWallLeadToAnswers(t *testing.T) {
 // TestScriptOfTheWall wants it on the wall alone, and small.
 func TestScriptOfTheWall(t *testing.T) {
 	t.Parallel()
-	h := published(t)
+	published(t).scriptOfOneKind(t, "wall", "wall", wallLimit)
+}
+
+// scriptOfOneKind wants a script on pages of one kind alone, and of so many bytes at
+// most, gzipped.
+func (h *handbook) scriptOfOneKind(t *testing.T, name, of string, limit int) {
+	t.Helper()
 	size := 0
 	for _, address := range h.pages {
 		for _, n := range h.document(t, address).find(nil, "script") {
 			src := path.Base(attribute(n, "src"))
 			switch {
-			case !strings.HasPrefix(src, "wall-"):
-			case kind(address) != "wall":
-				t.Errorf("%s loads the script of the wall", address)
+			case !strings.HasPrefix(src, name+"-"):
+			case kind(address) != of:
+				t.Errorf("%s loads the script %s", address, src)
 			default:
 				size = gzipped(t, h.read(t, "assets/"+src))
 			}
 		}
 	}
-	if t.Logf("%d bytes of %d", size, wallLimit); size == 0 || size > wallLimit {
-		t.Errorf("%d bytes, the limit is %d", size, wallLimit)
+	if t.Logf("%d bytes of %d", size, limit); size == 0 || size > limit {
+		t.Errorf("%d bytes, the limit is %d", size, limit)
 	}
 }

@@ -59,7 +59,9 @@ function begin(form: HTMLFormElement): void {
     const { places, terms } = await lookup.find(box.value)
     const first = await Promise.all(places.slice(0, atOnce).map((n) => lookup.place(n)))
     if (mine !== turn) return
-    const row = (place: Place): HTMLElement => shown(place, (word) => terms.has(stemOf(word, head)))
+    // "Of" says nothing, though what it is made alike to may have been looked for: "off".
+    const looked = (word: string): boolean => terms.has(stemOf(word, head)) && !head.passed.includes(fold(word))
+    const row = (place: Place): HTMLElement => shown(place, looked)
     list.replaceChildren(...first.map(row))
     found.hidden = first.length === 0
     say(first.length > 0 ? fill(words['find-count'], places.length) : words['find-none'] ?? '')
