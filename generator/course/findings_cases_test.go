@@ -43,13 +43,16 @@ var findingTests = []findingCase{
 			"    Name at least one, on a line of its own after a hyphen.\n"},
 	{"unknown key with a near one", []edit{{setting, "licence:", "license:"}},
 		"course.yaml:5:1: error: `license` is not a key that is known here (unknown-key)\n" +
-			"    Did you mean `licence`? The keys are: title, description, language, law, measures, licence, published-at, studio, cones, sections, bodies, scales, working, asked-first, units.\n"},
+			"    Did you mean `licence`? The keys are: title, description, language, law, measures, licence, published-at, studio, cones, sections, bodies, scales, working, asked-first, first-aid, units.\n"},
 	{"unknown key with none near", []edit{{setting, "licence:", "colophon:"}},
 		"course.yaml:5:1: error: `colophon` is not a key that is known here (unknown-key)\n" +
-			"    The keys are: title, description, language, law, measures, licence, published-at, studio, cones, sections, bodies, scales, working, asked-first, units.\n"},
+			"    The keys are: title, description, language, law, measures, licence, published-at, studio, cones, sections, bodies, scales, working, asked-first, first-aid, units.\n"},
 	{"unknown key for where it is published", []edit{{setting, "published-at:", "site:"}},
 		"course.yaml:6:1: error: `site` is not a key that is known here (unknown-key)\n" +
-			"    The keys are: title, description, language, law, measures, licence, published-at, studio, cones, sections, bodies, scales, working, asked-first, units.\n"},
+			"    The keys are: title, description, language, law, measures, licence, published-at, studio, cones, sections, bodies, scales, working, asked-first, first-aid, units.\n"},
+	{"first aid on no page", []edit{{setting, "licence:", "first-aid: units/slip/mesure.md\nlicence:"}},
+		"course.yaml:5:12: error: there is no page units/slip/mesure.md (unknown-name)\n" +
+			"    Did you mean `units/slip/measure.md`? Write the path of a lesson as the content folder has it, such as `units/safety/dust.md`.\n"},
 	{"unknown law", []edit{{setting, "licence:", "law: UK\nlicence:"}},
 		"course.yaml:5:6: error: `law` cannot be `UK` (value-form)\n" +
 			"    Write one of: US, EU, GB, AU.\n"},

@@ -104,7 +104,8 @@ func readMark(v source.Value) []string {
 	return marks
 }
 
-// findTaught makes sure that the lessons that hazards name are there. It comes
+// findTaught makes sure that the lessons that hazards name, and the page of first
+// aid, are there. It comes
 // after the pages. Of a lesson whose file is there and that no list names,
 // somebody else has told.
 func (l *loader) findTaught(known bool) {
@@ -118,6 +119,9 @@ func (l *loader) findTaught(known bool) {
 		}
 		if known && (!source.Exists(l.fsys, file) || path.Ext(file) != ".md") {
 			v.Report(finding.UnknownName, fmt.Sprintf("there is no page %s", file), source.Meant(file, l.pathsFrom("course"))+"Write the path of a lesson as the content folder has it, such as `units/safety/dust.md`.")
+		}
+		if l.course.FirstAid == file {
+			l.course.FirstAid = ""
 		}
 		for i := range l.course.Decoration.Hazards {
 			if h := &l.course.Decoration.Hazards[i]; h.Lesson == file {

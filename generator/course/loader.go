@@ -25,7 +25,7 @@ type loader struct {
 	tables      [sha256.Size]byte // of course.yaml, hazards.yaml and the decoration table
 	hazardIDs   unique
 	hazardsRead bool               // hazards.yaml could be read, or is not there
-	taught      []source.Value     // the lessons that hazards name
+	taught      []source.Value     // the lessons that hazards name, and the page of first aid
 	listed      map[string]listing // folders that were listed
 }
 

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io/fs"
 	"net/url"
+	"path"
 	"strconv"
 	"strings"
 
@@ -19,7 +20,7 @@ func (l *loader) settings() (units []named, ok bool) {
 	if root.Absent() {
 		return nil, false
 	}
-	f := root.Fields("title", "description", "language", "law", "measures", "licence", "published-at", "studio", "cones", "sections", "bodies", "scales", "working", "asked-first", "units")
+	f := root.Fields("title", "description", "language", "law", "measures", "licence", "published-at", "studio", "cones", "sections", "bodies", "scales", "working", "asked-first", "first-aid", "units")
 	c := l.course
 	c.Title = f.Need("title", "title: Decorating with slip").Text()
 	c.Description = f.Get("description").Text()
@@ -38,6 +39,10 @@ func (l *loader) settings() (units []named, ok bool) {
 	c.Bodies = readBodies(f.Get("bodies"))
 	c.Scales, c.Working = readScales(f.Get("scales")), readWorking(f.Get("working"))
 	c.AskedFirst = readAskedFirst(f.Get("asked-first"))
+	if aid := f.Get("first-aid"); !aid.Absent() {
+		c.FirstAid = path.Clean(aid.Text())
+		l.taught = append(l.taught, aid)
+	}
 	list := f.Need("units", "units: [slip]")
 	return readNames(list), list.IsList()
 }

@@ -53,7 +53,7 @@ func TestStateInShort(t *testing.T) {
 	for _, li := range elements(first(t, root, "in-short"), called("li")) {
 		lines = append(lines, text(li))
 	}
-	want := []string{"Stain wash: yes, best ◆ with the instructor ▲ dust It holds here.", "Coloured slip: no, trade custom It cannot hold here."}
+	want := []string{"Stain wash: yes, best ◆ with the instructor ▲ dust", "Coloured slip: no, trade custom"}
 	if !slices.Equal(lines, want) {
 		t.Errorf("lines %q, want %q", lines, want)
 	}
@@ -222,26 +222,26 @@ func TestNothingWorseIsOffered(t *testing.T) {
 		page   string
 		want   string // after the remedy
 	}{
-		{"another look, none worse", func(d *course.Decoration) {}, "states/leather-hard.html", "Wait. Today ratherColoured slip Best laterBisque"},
+		{"another look, none worse", func(d *course.Decoration) {}, "states/leather-hard.html", "Wait. Instead, todayColoured slip (not on White porcelain) Best laterBisque"},
 		{"worse for health", func(d *course.Decoration) { d.Media[0].Hazards = []string{"mist"} }, "states/leather-hard.html", "Wait. Best laterBisque"},
-		{"a cut is not", func(d *course.Decoration) { d.Media[0].Hazards = []string{"blade"} }, "states/leather-hard.html", "Wait. Today ratherColoured slip Best laterBisque"},
+		{"a cut is not", func(d *course.Decoration) { d.Media[0].Hazards = []string{"blade"} }, "states/leather-hard.html", "Wait. Instead, todayColoured slip (not on White porcelain) Best laterBisque"},
 		{"worse in this state", func(d *course.Decoration) {
 			presstest.Change(d.Media[0].On, "leather-hard", func(p *course.Pair) { p.Hazards = []string{"mist"} })
 		}, "states/leather-hard.html", "Wait. Best laterBisque"},
 		{"needs the instructor", func(d *course.Decoration) { d.Media[0].Who = course.WithInstructor }, "states/leather-hard.html", "Wait. Best laterBisque"},
 		{"both have it", func(d *course.Decoration) {
 			d.Media[0].Hazards, d.Media[1].Hazards = []string{"mist"}, []string{"mist"}
-		}, "states/leather-hard.html", "Wait. Today ratherColoured slip Best laterBisque"},
+		}, "states/leather-hard.html", "Wait. Instead, todayColoured slip (not on White porcelain) Best laterBisque"},
 		{"a glaze is no colour", func(d *course.Decoration) { d.Media[0].Kind = "glaze" }, "states/leather-hard.html", "Wait. Best laterBisque"},
 		{"unless it looks the same", func(d *course.Decoration) {
 			d.Media[0].Kind, d.Media[0].Look, d.Media[1].Look = "glaze", "colour", "colour"
-		}, "states/leather-hard.html", "Wait. Today ratherColoured slip Best laterBisque"},
+		}, "states/leather-hard.html", "Wait. Instead, todayColoured slip (not on White porcelain) Best laterBisque"},
 		{"only what is a plain yes", func(d *course.Decoration) {
 			presstest.Change(d.Media[0].On, "leather-hard", func(p *course.Pair) { p.Verdict = course.Label })
 		}, "states/leather-hard.html", "Wait. Best laterBisque"},
 		{"a worse best state", func(d *course.Decoration) {
 			presstest.Change(d.Media[1].On, "bisque", func(p *course.Pair) { p.Hazards = []string{"mist"} })
-		}, "states/leather-hard.html", "Wait. Today ratherColoured slip"},
+		}, "states/leather-hard.html", "Wait. Instead, todayColoured slip (not on White porcelain)"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			course := small(t)
@@ -260,7 +260,7 @@ func TestWayIsNotSentWhereItIsWorse(t *testing.T) {
 	for _, c := range []struct {
 		hazards []string
 		want    string
-	}{{nil, "What thenWait. Best laterBisque"}, {[]string{"mist"}, "What thenWait."}} {
+	}{{nil, "What to doWait. Best laterBisque"}, {[]string{"mist"}, "What to doWait."}} {
 		course := small(t)
 		course.Decoration.Hazards = harmful(t).Decoration.Hazards
 		course.Decoration.Techniques[0].On["bisque"][0].Hazards = c.hazards

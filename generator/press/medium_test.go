@@ -41,7 +41,7 @@ func TestMediumPage(t *testing.T) {
 	root := pageOf(t, printed(t, small(t)), "media/stain-wash.html")
 	for heading, want := range map[string]string{
 		"Ways of working with it": "Wiping backThe colour is wiped off the high places. Leather-hard: risky Bisque: yes, best",
-		"What may lie on it, while it is not yet fired": "Coloured slip: no | Slip cannot grip powder. This is physics: there is no way round it. | Usual faultIt curls. What thenTurn the order round. | " +
+		"What may lie on it, while it is not yet fired": "Coloured slip: no | Slip cannot grip powder. This is physics: there is no way round it. | Usual faultIt curls. What to doTurn the order round. | " +
 			"Stain wash: yes | One holds on the other. | Only after a firingWiping back",
 		"What it may lie on, while that is not yet fired": "Coloured slip: yes | One holds on the other.",
 		"Lessons about it": "Thin a wash",

@@ -26,15 +26,15 @@ func TestStatePageGroupsByVerdict(t *testing.T) {
 		page string
 		want []string
 	}{
-		{"states/leather-hard.html", []string{"h2 How to tell", "h2 What may go on, in short", "h3 Wet: more like it?", "h3 Bone dry: more like it?",
+		{"states/leather-hard.html", []string{"h2 In a word", "h2 How to tell", "h3 Wet: more like it?", "h3 Bone dry: more like it?",
 			"h2 May go on now", "h3 Coloured slip best now", "h2 Risky", "h3 Stain wash",
 			"h2 How you may work it now", "h3 Wiping back: risky", "h2 What to do next", "h3 Let it dry.",
 			"h2 Plan your work from here", "h2 Lessons about it", "h2 Before this it was", "h2 Next it becomes"}},
-		{"states/unfired-glaze.html", []string{"h2 How to tell", "h2 What may go on, in short", "h3 Bisque: more like it?", "h3 Glaze-fired: more like it?",
+		{"states/unfired-glaze.html", []string{"h2 In a word", "h2 How to tell", "h3 Bisque: more like it?", "h3 Glaze-fired: more like it?",
 			"h2 Ask the label or the studio’s recipe card", "h3 Stain wash", "h2 Cannot go on now", "h3 Coloured slip",
 			"h2 How you may work it now", "h3 Wiping back: no", "h2 What to do next", "h3 Wash the glaze off.", "h3 Fire the glaze.",
 			"h2 Plan your work from here", "h2 Before this it was", "h2 Next it becomes"}},
-		{"states/wet.html", []string{"h2 How to tell", "h2 What may go on, in short", "h3 Leather-hard: more like it?",
+		{"states/wet.html", []string{"h2 In a word", "h2 How to tell", "h3 Leather-hard: more like it?",
 			"h2 May go on now", "h3 Coloured slip", "h2 Cannot go on now", "h3 Stain wash",
 			"h2 How you may work it now", "h3 Wiping back: no", "h2 What to do next", "h3 Let it stiffen.",
 			"h2 Plan your work from here", "h2 Next it becomes"}},
@@ -94,8 +94,8 @@ func TestStatePageTellsItsNeighbours(t *testing.T) {
 // TestStatePageSaysWhatNext lists the ways on from a state.
 func TestStatePageSaysWhatNext(t *testing.T) {
 	root := pageOf(t, printed(t, small(t)), "states/bisque.html")
-	want := "Fire it again. | Loose colour smudges. | Usual faultToo hot closes the clay. What thenFire to the bisque cone. Then it isBisque | " +
-		"Fire it bare. | The clay needs its full strength. | Usual faultColour may rub off. What thenUse little wash. Then it isGlaze-fired"
+	want := "Fire it again. | Loose colour smudges. | Usual faultToo hot closes the clay. What to doFire to the bisque cone. Then it isBisque | " +
+		"Fire it bare. | The clay needs its full strength. | Usual faultColour may rub off. What to doUse little wash. Then it isGlaze-fired"
 	if got := said(under(t, root, "What to do next")); got != want {
 		t.Errorf("%q, want %q", got, want)
 	}
@@ -139,9 +139,9 @@ func TestInstead(t *testing.T) {
 	c.Decoration.Media[0].Look, c.Decoration.Media[1].Look = "colour", "colour"
 	e := printed(t, c)
 	for _, f := range []struct{ page, group, want string }{
-		{"states/bone-dry.html", "Cannot go on now", "Today ratherStain wash Was best onLeather-hard"},
-		{"states/wet.html", "Cannot go on now", "Today ratherColoured slip Best laterBisque"},
-		{"states/leather-hard.html", "Risky", "What thenTry another medium. Today ratherColoured slip Best laterBisque"},
+		{"states/bone-dry.html", "Cannot go on now", "Instead, todayStain wash Was best onLeather-hard"},
+		{"states/wet.html", "Cannot go on now", "Instead, todayColoured slip Best laterBisque"},
+		{"states/leather-hard.html", "Risky", "What to doTry another medium. Instead, todayColoured slip (not on White porcelain) Best laterBisque"},
 	} {
 		if got := said(under(t, pageOf(t, e, f.page), f.group)); !strings.HasSuffix(got, f.want) {
 			t.Errorf("%s: %q, want %q at its end", f.page, got, f.want)

@@ -41,6 +41,7 @@ type Shell struct {
 	Hazards                               string // empty while it has no hazards
 	Answers, Faults                       string // empty while there are none
 	Find                                  string // where one looks for something
+	FirstAid                              string // empty while the course names no page of it
 	TeachingPage                          string // only in a copy for the instructor
 	Phone                                 *Phone // only in a handbook that phones may keep
 }
@@ -113,6 +114,9 @@ func (f *Frame) Shell(at Place, a About) Shell {
 	if at.Ebook != nil {
 		s.Number = at.Ebook.Numbers[at.Page]
 		return s
+	}
+	if aid, there := f.Course.FindPage(f.Course.FirstAid); there {
+		s.FirstAid = at.To(aid.Address)
 	}
 	s.Licence, s.Studio = f.Course.Licence, f.Course.Studio
 	s.Policy = Policy(a.Desk, "")

@@ -18,11 +18,11 @@ type fate struct {
 	Word    course.Verdict // said beside the name; empty where the heading over it says it
 	Best    bool           // preferred here
 	course.Pair
-	Safety     care.Care      // of medium and state, of technique and state
-	Waits      []string       // techniques with which it must wait for a firing
-	Instead    *imprint.Link  // the state that the medium prefers, when it is another
-	InsteadKey string         // of the words before it
-	Today      []imprint.Link // what may go on now in its place
+	Safety     care.Care     // of medium and state, of technique and state
+	Waits      []string      // techniques with which it must wait for a firing
+	Instead    *imprint.Link // the state that the medium prefers, when it is another
+	InsteadKey string        // of the words before it
+	Today      []StandIn     // what may go on now in its place
 	Exceptions []exception
 	Recipes    int         // on a state's page: how many recipes for it the studio has
 	Cited      []citedView // these, where they are few
@@ -46,9 +46,9 @@ type Line struct {
 	Verdict course.Verdict // empty where the table says nothing
 	Short   string
 	Best    bool
-	Basis   string         // key of the words that say what a never rests on; empty for other verdicts
-	Safety  care.Care      // nothing for a never: nobody does it
-	Today   []imprint.Link // what may go on now in the place of what is risky or never; on some pages
+	Basis   string    // key of the words that say what a never rests on; empty for other verdicts
+	Safety  care.Care // nothing for a never: nobody does it
+	Today   []StandIn // what may go on now in the place of what is risky or never; on some pages
 }
 
 // lineOf is a pair of the table as a line, with all that the table says of its

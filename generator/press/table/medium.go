@@ -15,6 +15,7 @@ type mediumView struct {
 	About   string
 	Safety  care.Care // in every state
 	Strip   any
+	InPlace []Line // the states in which it is risky or never, with what may go on there today
 	Best    *imprint.Link
 	States  []fate
 	Ways    []mediumWay
@@ -51,6 +52,7 @@ func (r *Table) mediumPage(m course.Medium, at imprint.Place) (imprint.PageView,
 		Framed:  imprint.Framed{Shell: r.Shell(at, imprint.About{Kind: "medium", Title: m.Name, Description: r.Say("medium-description", m.Name), Medium: m.ID})},
 		About:   m.About,
 		Safety:  r.Care(at, m.Care),
+		InPlace: r.inPlace(m, at),
 		States:  r.mediumStates(m, at),
 		Ways:    r.mediumWays(m, at),
 		Mixed:   r.mixed(m, at),
@@ -79,6 +81,18 @@ func (r *Table) mediumStates(m course.Medium, at imprint.Place) []fate {
 		fates = append(fates, f)
 	}
 	return fates
+}
+
+// inPlace lists the states in which something else may go on in the place of a medium.
+func (r *Table) inPlace(m course.Medium, at imprint.Place) []Line {
+	var lines []Line
+	for _, s := range r.Decoration.States {
+		l := Named(r.MediumIn(m, s, at), s.Name)
+		if l.Today = r.standIns(m, s, at); len(l.Today) > 0 {
+			lines = append(lines, l)
+		}
+	}
+	return lines
 }
 
 // mediumWays lists the techniques for a medium.

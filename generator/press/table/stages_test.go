@@ -45,9 +45,9 @@ func TestStagesBlock(t *testing.T) {
 		{"a state", "", "bisque", "", "Bisque: what may go on", "Coloured slip: no, physics It cannot hold here. | Stain wash: yes, best It holds here."},
 		{"a medium in a state", "coloured-slip", "bone-dry", "", "Coloured slip: in this state",
 			"Bone dry: no It cannot hold here. This is a rule of the house: ask the instructor. Recipe card: Mill slip: risky. It has little clay. It may flake. Try a tile. " +
-				"Usual faultIt flakes off. What thenTry another medium."},
+				"Usual faultIt flakes off. What to doTry another medium."},
 		{"all three", "stain-wash", "leather-hard", "wiping-back", "Stain wash, Wiping back: in this state",
-			"Leather-hard: risky It may not hold here. Usual faultIt flakes off. What thenTry another medium. | Leather-hard: risky It smears. Usual faultThe ground stays grey. What thenWait."},
+			"Leather-hard: risky It may not hold here. Usual faultIt flakes off. What to doTry another medium. | Leather-hard: risky It smears. Usual faultThe ground stays grey. What to doWait."},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			root := shown(t, newTable(t, presstest.Small(t)), stagesBlock(c.medium, c.state, c.technique))

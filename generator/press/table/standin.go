@@ -2,6 +2,7 @@ package table
 
 import (
 	"slices"
+	"strings"
 
 	"slipbook/generator/address"
 	"slipbook/generator/course"
@@ -17,10 +18,17 @@ const mostToday = 3
 // another. Nothing stands in for a glaze or a resist but another of its look.
 var kindsOfDecoration = []string{"clay", "colour", "powder", "on-glaze"}
 
+// StandIn is a medium that may go on now in the place of another.
+type StandIn struct {
+	imprint.Link
+	If []string // what has to be so first, in words; may be empty
+}
+
 // standIns lists what may go on in a state in the place of a medium that is
-// risky or never there: what looks the same, else what decorates as well. What
-// is worse for health, or needs a stricter eye, is never named.
-func (r *Table) standIns(m course.Medium, s course.State, at imprint.Place) []imprint.Link {
+// risky or never there: what looks the same, else what decorates as well, each of
+// them by the table a plain yes. What is worse for health, or needs a stricter eye,
+// is never named.
+func (r *Table) standIns(m course.Medium, s course.State, at imprint.Place) []StandIn {
 	if v := m.On[s.ID].Verdict; v != course.Risky && v != course.Never {
 		return nil
 	}
@@ -37,11 +45,34 @@ func (r *Table) standIns(m course.Medium, s course.State, at imprint.Place) []im
 	if len(same) == 0 {
 		same = bestFirst(others, s.ID)
 	}
-	var links []imprint.Link
+	var named []StandIn
 	for _, o := range same[:min(mostToday, len(same))] {
-		links = append(links, imprint.Link{Title: o.Name, Address: at.To(address.State(s.ID) + "#" + o.ID)})
+		named = append(named, StandIn{imprint.Link{Title: o.Name, Address: at.To(address.State(s.ID) + "#" + o.ID)}, r.conditions(o, s)})
 	}
-	return links
+	return named
+}
+
+// conditions are the words for what has to be so before a medium is a plain yes in a
+// state: a part of the state, a question, somebody beside, and what is no yes by an
+// exception.
+func (r *Table) conditions(m course.Medium, s course.State) []string {
+	var all []string
+	pair := m.On[s.ID]
+	if part := slices.IndexFunc(s.Parts, func(p course.Part) bool { return p.ID == pair.Part }); part >= 0 {
+		all = append(all, r.Say("today-part", strings.ToLower(s.Parts[part].Name)))
+	}
+	if pair.Ask != "" {
+		all = append(all, pair.Ask)
+	}
+	if _, who := r.Decoration.HazardsOf(care.Of(m, s.ID)...); care.WhoWords[who] != "" {
+		all = append(all, r.Word(care.WhoWords[who]))
+	}
+	for _, e := range r.Decoration.Exceptions {
+		if p, here := e.On[s.ID]; here && e.Medium == m.ID && e.Kind != ofHouse && p.Verdict != course.Yes {
+			all = append(all, r.Say("today-except", e.Name))
+		}
+	}
+	return all
 }
 
 // decorates reports whether a medium is there for its look.

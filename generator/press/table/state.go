@@ -22,6 +22,7 @@ type stateView struct {
 	Drawing    template.HTML
 	Short      string
 	Tell       string
+	TellID     string    // of the place where it is told
 	Between    string    // what to do between this state and the next; may be empty
 	InShort    []Line    // all media in a line each, what may go on first
 	Safety     care.Care // of all that may be done in the state
@@ -95,6 +96,7 @@ func (r *Table) statePage(n int, at imprint.Place) (imprint.PageView, error) {
 		Drawing:    r.Icons["state-"+s.ID],
 		Short:      s.Short,
 		Tell:       s.Tell,
+		TellID:     at.ID("tell"),
 		Between:    s.Between,
 		InShort:    r.inShortList(s, at),
 		Safety:     r.stateSafety(s, at),

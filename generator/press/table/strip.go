@@ -60,6 +60,9 @@ func (r *Table) strip(a imprint.About, at imprint.Place) *strip {
 		}
 		if named {
 			m.Verdict = medium.On[state.ID].Verdict
+			if a.Kind == "medium" { // where its own page tells why
+				m.Address = at.To(address.Medium(medium.ID) + "#" + state.ID)
+			}
 			if here := r.MediumIn(*medium, state, at).Safety; here.Who != s.Safety.Who {
 				m.Safety.Who = here.Who
 			}

@@ -79,7 +79,7 @@ func TestPairSaysWhateverItHas(t *testing.T) {
 		"a fault":             {Pair: course.Pair{Fault: "Only this."}},
 		"a remedy":            {Pair: course.Pair{Remedy: "Only this."}},
 		"what has to wait":    {Waits: []string{"Only this."}},
-		"what goes on today":  {Today: []imprint.Link{{Title: "Only this.", Address: "a.html"}}},
+		"what goes on today":  {Today: []StandIn{{Link: imprint.Link{Title: "Only this.", Address: "a.html"}}}},
 		"where to go instead": {Instead: &imprint.Link{Title: "Only this.", Address: "a.html"}, InsteadKey: "instead-later"},
 		"an exception":        {Exceptions: []exception{{Kind: "exception-body", Name: "Paper clay", Pair: course.Pair{Verdict: course.Risky, Reason: "Only this."}}}},
 	} {
