@@ -54,7 +54,7 @@ func Entries(t *theme.Theme, places []Place) []Entry {
 }
 
 // sortKey is a name as it is sorted: its words, folded.
-func sortKey(name string) string { return strings.Join(apart.FindAllString(Fold(name), -1), " ") }
+func sortKey(name string) string { return strings.Join(slices.Collect(apart(Fold(name))), " ") }
 
 // Letter is the letter under which the entry stands; "0" for what begins with none.
 func (e Entry) Letter() string {

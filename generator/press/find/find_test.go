@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"path"
 	"reflect"
+	"regexp"
 	"slices"
 	"strings"
 	"testing"
@@ -257,12 +258,19 @@ func TestLinesEndWithAWord(t *testing.T) {
 	}
 }
 
-// FuzzPacked packs words and where they stand, and reads them again.
+// wordsByExpression says in one line what apart finds; the script has the same.
+var wordsByExpression = regexp.MustCompile(`\p{L}+|\p{Nd}+(?:[.,]\p{Nd}+)*`)
+
+// FuzzPacked takes a text apart, packs its words and where they stand, and reads them again.
 func FuzzPacked(f *testing.F) {
 	f.Add("slip slippery slop", uint16(3), uint8(1))
 	f.Add("é éa ünder under", uint16(60000), uint8(7))
+	f.Add("1.45,2 .5 6. 7,,8 a1b 12 g/mL \xff9\xff", uint16(1), uint8(1))
 	f.Fuzz(func(t *testing.T, text string, step uint16, field uint8) {
-		words := apart.FindAllString(Fold(text), -1)
+		words := slices.Collect(apart(Fold(text)))
+		if want := wordsByExpression.FindAllString(Fold(text), -1); !slices.Equal(words, want) {
+			t.Errorf("%q has the words %q, want %q", text, words, want)
+		}
 		slices.Sort(words)
 		words = slices.Compact(words)
 		if !utf8.ValidString(text) {
