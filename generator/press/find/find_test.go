@@ -236,12 +236,14 @@ func TestEntriesAreThoseOfABook(t *testing.T) {
 		{Kind: Lesson, Name: "drawing", Address: "l", Number: "2.1"},
 		{Kind: Lesson, Name: "drawing", Part: "Part", Address: "l#part"},
 		{Kind: Page, Name: "“10 pots”", Address: "p"},
+		{Kind: Lesson, Name: "A slip of clay", Address: "a"},
+		{Kind: Word, Name: "A", Address: "g#a"},
 	}
 	var got []string
 	for _, e := range Entries(presstest.Studio(t), places) {
 		got = append(got, e.Letter()+" "+e.Name+" > "+e.See+" "+e.Kind+" "+e.Number+" "+e.Address)
 	}
-	want := []string{"0 “10 pots” >  page  p", "D drawing >  lesson 2.1 l", "E Éclair slip >  word  g#e", "I Inlay >  word  g#inlay", "M mishima > Inlay word  g#inlay", "S Slip >  medium  m/slip"}
+	want := []string{"0 “10 pots” >  page  p", "A A >  word  g#a", "D drawing >  lesson 2.1 l", "E Éclair slip >  word  g#e", "I Inlay >  word  g#inlay", "M mishima > Inlay word  g#inlay", "S Slip >  medium  m/slip", "S A slip of clay >  lesson  a"}
 	if !slices.Equal(got, want) {
 		t.Errorf("entries:\n%s\nwant\n%s", strings.Join(got, "\n"), strings.Join(want, "\n"))
 	}
