@@ -248,13 +248,14 @@ type Place struct {
 // Metals are the words for what is harmful as a metal, with what they call
 // for.
 type Metals struct {
-	Words     []string
-	Also      []string // formulas and names of minerals for them, which are understood and not printed
-	Unplanned []string // words of metals that no plan is made with
-	NeverFood []string // of Words and Also: those that no pot for food or drink may hold
-	NotOver   []string // techniques that do not go over a loose coat which students do not lay on alone
-	Reason    string   // of NotOver
-	Ask       string
+	Words      []string
+	Also       []string // formulas and names of minerals for them, which are understood and not printed
+	Unplanned  []string // words of metals that no plan is made with
+	RinseApart []string // metals of materials whose rinse water has a first bucket of its own
+	NeverFood  []string // of Words and Also: those that no pot for food or drink may hold
+	NotOver    []string // techniques that do not go over a loose coat which students do not lay on alone
+	Reason     string   // of NotOver
+	Ask        string
 	Care
 }
 

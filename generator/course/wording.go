@@ -12,8 +12,9 @@ import (
 // readMetals reads the words for what is harmful as a metal. Those of the
 // program stay: no course can make one of them harmless.
 func (t *table) readMetals(v source.Value) {
-	f := v.Merged("words", "also", "unplanned", "never-food", "not-over", "reason", "hazards", "who", "ask")
+	f := v.Merged("words", "also", "unplanned", "rinse-apart", "never-food", "not-over", "reason", "hazards", "who", "ask")
 	m := &t.Metals
+	m.RinseApart = metalWords(f.Get("rinse-apart"))
 	m.Words, m.Unplanned, m.NeverFood = metalWords(f.Get("words")), metalWords(f.Get("unplanned")), metalWords(f.Get("never-food"))
 	m.Also = metalWords(f.Get("also"))
 	for _, technique := range withBeneath(f.Get("not-over")) {

@@ -272,7 +272,7 @@ const blankLetters = 60
 
 // recipeText is what the label of a recipe's bucket says.
 func (r *Register) recipeText(recipe *course.Recipe, at imprint.Place) labelText {
-	safety := r.Care(at, r.wetCare(recipe)...)
+	safety := r.rinsedApart(r.Care(at, r.wetCare(recipe)...), r.reading.Course.MaterialsOf(recipe)...)
 	t := labelText{Mixing: safety.Who, Name: recipe.Title, Mixed: true, Batch: recipe.Batch, Gravity: r.gravity(recipe), InClass: r.wetClass(recipe),
 		Hazards: safety.Hazards, Tested: r.reading.Course.Tested(recipe, r.reading.Today), Owner: r.reading.Course.Studio.Name, Version: recipe.Newest(), AsUS: r.reading.Course.Law == course.LawUS}
 	var parts []string

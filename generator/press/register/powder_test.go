@@ -69,3 +69,30 @@ func TestGraverStatementOfAMix(t *testing.T) {
 		}
 	}
 }
+
+// TestRinseWaterOfChromium wants labels and tubs to send it into its own bucket, and other
+// rinse water where all goes.
+func TestRinseWaterOfChromium(t *testing.T) {
+	r := shown(t)
+	short := func(c care.Care) string {
+		for _, h := range c.Hazards {
+			if h.ID == "rinse-water" {
+				return h.Short
+			}
+		}
+		return ""
+	}
+	for id, want := range map[string]string{"rook-underglaze": r.Say("rinse-apart", "chromium"), "soot-black-stain": r.Say("rinse-apart", "chromium"), "wren-blue-stain": ""} {
+		m, _ := r.reading.Course.FindMaterial(id)
+		got := short(r.materialSafety(m, imprint.Place{Page: address.Material(id)}))
+		if want == "" && (got == "" || strings.Contains(got, "marked")) || want != "" && got != want {
+			t.Errorf("%s: %q, want %q", id, got, want)
+		}
+	}
+	recipe, _ := r.reading.Course.FindRecipe("soot-black-slip")
+	for _, h := range r.recipeText(recipe, imprint.Place{Page: address.RecipeLabel(recipe.ID, "a4")}).Hazards {
+		if h.ID == "rinse-water" && h.Short != r.Say("rinse-apart", "chromium") {
+			t.Errorf("the label of black slip: %q", h.Short)
+		}
+	}
+}

@@ -43,7 +43,24 @@ func (r *Register) workSafety(at imprint.Place, rows []course.Care, materials []
 		c.Wear = course.Worn(c.Wear, m.Wear...)
 	}
 	c.Wear = course.Worn(nil, c.Wear...)
-	return r.ofPowder(c)
+	return r.ofPowder(r.rinsedApart(c, materials...))
+}
+
+// rinsedApart says of the water with colour in it which bucket it goes into first, if one
+// of the materials holds a metal that has a bucket of its own.
+func (r *Register) rinsedApart(c care.Care, materials ...*course.Material) care.Care {
+	n := slices.IndexFunc(c.Hazards, func(h care.Hazard) bool { return h.ID == "rinse-water" })
+	if n < 0 {
+		return c
+	}
+	for _, metal := range r.Decoration.Metals.RinseApart {
+		if slices.ContainsFunc(materials, func(m *course.Material) bool { return slices.Contains(m.Metals, metal) }) {
+			c.Hazards = slices.Clone(c.Hazards)
+			c.Hazards[n].Short = r.Say("rinse-apart", metal)
+			return c
+		}
+	}
+	return c
 }
 
 // ofPowder adds to the safety of work with powder that it is for those on the fit-test list.
@@ -73,7 +90,7 @@ func (r *Register) materialSafety(m *course.Material, at imprint.Place) care.Car
 	if len(open) > 0 {
 		c.Places = open
 	}
-	return r.ofPowder(c)
+	return r.ofPowder(r.rinsedApart(c, m))
 }
 
 // materialLink is a link to a material's own page.

@@ -62,7 +62,7 @@ var Needed = map[string]int{
 	"chart": 0, "chart-description": 0, "chart-media": 0, "contents": 0, "contents-description": 0, "extra": 0,
 	"faults": 0, "faults-description": 0, "faults-bisque": 0, "answers-first": 0, "faults-glaze": 0, "faults-other": 0, "faults-wet": 0, "glossary": 0, "glossary-description": 0, "label-title": 1, "label-wet": 0, "label-wet-eyes": 0, "label-wet-gloves": 0, "labels": 0, "labels-description": 0, "materials": 0, "materials-description": 0,
 	"paper": 0, "paper-description": 0, "poster-description": 0, "poster-firing": 0,
-	"paper-a4": 0, "paper-us": 0, "recipe-by-water": 1, "recipe-of-dry": 0, "recipe-of-water": 0, "recipes": 0, "recipes-description": 0, "wall": 0, "wall-description": 0,
+	"paper-a4": 0, "paper-us": 0, "recipe-by-water": 1, "recipe-of-dry": 0, "recipe-of-water": 0, "recipes": 0, "rinse-apart": 1, "recipes-description": 0, "wall": 0, "wall-description": 0,
 	"wall-alt-after": 3, "wall-alt-before": 2, "wall-no-clear": 0, "wall-some-clear": 0,
 	"hazards": 0, "hazards-description": 0, "classes": 0, "classes-description": 0, "session-description": 0, "session-litres": 1, "stock": 0, "stock-description": 0,
 	"leach": 0, "leach-description": 0, "eat": 0, "eat-description": 0,
