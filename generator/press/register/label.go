@@ -335,9 +335,12 @@ func (r *Register) wetClass(recipe *course.Recipe) classView {
 
 // wetWear says what a wet bucket asks one to wear.
 func (r *Register) wetWear(recipe *course.Recipe, materials []*course.Material) string {
+	if slices.ContainsFunc(materials, rawMetal) {
+		return r.Say("label-wet-raw")
+	}
 	gloves := false
 	if m, there := r.Decoration.FindMedium(recipe.Medium); there {
-		gloves = slices.Contains(m.Hazards, "wash-colour") || slices.Contains(m.Hazards, "raw-metal")
+		gloves = slices.Contains(m.Hazards, "wash-colour")
 	}
 	for _, m := range materials {
 		for _, code := range m.Class.Statements {

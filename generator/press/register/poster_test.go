@@ -143,7 +143,7 @@ func TestTubsOnPosters(t *testing.T) {
 		t.Errorf("at the kiln: %+v", who)
 	}
 	barred := viewOf(t, r, "spray-booth").Tubs[0]
-	if !barred.Barred || barred.Safety.Who != "" || !slices.Contains(barred.Names, "Cobalt carbonate") || slices.Contains(barred.Names, "Flint") {
+	if !barred.Barred || barred.Safety.Who != "" || !slices.Contains(barred.Names, "Cobalt carbonate") || !slices.Contains(barred.Names, "Red iron oxide") || !slices.Contains(barred.Names, "Ember red stain") || slices.Contains(barred.Names, "Flint") {
 		t.Errorf("never sprayed: %+v", barred)
 	}
 	if who := viewOf(t, r, "spray-booth").Allowed; len(who) != 1 || who[0].Safety.Who != "who-with-instructor" {

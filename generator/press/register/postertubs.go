@@ -29,15 +29,23 @@ type wasteGroup struct {
 }
 
 // badToWeigh reports whether a tub is to be minded where powder is weighed: not every
-// student may open it, or its sheet calls for the graver signal word.
+// student may open it, its sheet calls for the graver signal word, or it can start an
+// allergy.
 func badToWeigh(m *course.Material) bool {
-	return m.Form == "powder" && (care.WhoWords[m.Who] != "" || ghs.Signal(m.Class.Statements) == ghs.Danger)
+	allergy := slices.Contains(m.Class.Statements, "H317") || slices.Contains(m.Class.Statements, "H334")
+	return m.Form == "powder" && (care.WhoWords[m.Who] != "" || allergy || ghs.Signal(m.Class.Statements) == ghs.Danger)
 }
 
 // badToBreathe reports whether a tub's sheet says what it does when it is breathed in,
 // or leaves open what it does.
 func badToBreathe(m *course.Material) bool {
 	return m.Class.Says == course.ClassedOpen || slices.ContainsFunc(m.Class.Statements, ghs.Respiratory)
+}
+
+// neverSprayed reports whether a tub is one that nobody sprays from: raw metals, and what
+// holds lead or cadmium.
+func neverSprayed(m *course.Material) bool {
+	return rawMetal(m) || slices.Contains(m.Metals, "lead") || slices.Contains(m.Metals, "cadmium")
 }
 
 // rawMetal reports whether a tub holds a raw oxide or carbonate, which nobody sprays.
@@ -56,7 +64,7 @@ func badToPour(m *course.Material) bool {
 func (r *Register) tubGroups(p poster, at imprint.Place) []tubGroup {
 	var groups []tubGroup
 	barred := func(m *course.Material) bool { return p.barred != nil && p.barred(m) }
-	if none := r.tubsWhere(func(m *course.Material) bool { return p.tubs(m) && barred(m) }); len(none) > 0 {
+	if none := r.tubsWhere(barred); len(none) > 0 {
 		group := r.tubGroup(none, false, at)
 		group.Barred, group.Safety = true, care.Care{}
 		groups = append(groups, group)

@@ -41,7 +41,7 @@ func TestLabelsOfWetBuckets(t *testing.T) {
 		"wren-blue-slip":    {r.Say("label-wet-gloves"), "", ""},
 		"soot-wash-bare":    {r.Say("label-wet-gloves"), "", ""},
 		"red-sigillata":     {r.Say("label-wet-eyes"), "", "who-instructor"},
-		"iron-wash":         {r.Say("label-wet-gloves"), "who-with-instructor", ""},
+		"iron-wash":         {r.Say("label-wet-raw"), "who-with-instructor", ""},
 	} {
 		recipe, there := r.reading.Course.FindRecipe(id)
 		if !there {

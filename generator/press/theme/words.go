@@ -60,7 +60,7 @@ var Needed = map[string]int{
 	"calculators": 0, "calculators-description": 0, "card-description": 1, "card-title": 1, "cards": 0, "cards-description": 0,
 	"ebook": 0, "ebook-accessible": 0, "ebook-answers": 0, "ebook-answers-of": 1, "ebook-beside": 0,
 	"chart": 0, "chart-description": 0, "chart-media": 0, "contents": 0, "contents-description": 0, "extra": 0,
-	"faults": 0, "faults-description": 0, "faults-bisque": 0, "answers-first": 0, "faults-glaze": 0, "faults-other": 0, "faults-wet": 0, "glossary": 0, "glossary-description": 0, "label-title": 1, "label-wet": 0, "label-wet-eyes": 0, "label-wet-gloves": 0, "labels": 0, "labels-description": 0, "materials": 0, "materials-description": 0,
+	"faults": 0, "faults-description": 0, "faults-bisque": 0, "answers-first": 0, "faults-glaze": 0, "faults-other": 0, "faults-wet": 0, "glossary": 0, "glossary-description": 0, "label-title": 1, "label-wet": 0, "label-wet-eyes": 0, "label-wet-gloves": 0, "label-wet-raw": 0, "labels": 0, "labels-description": 0, "materials": 0, "materials-description": 0,
 	"paper": 0, "paper-description": 0, "poster-description": 0, "poster-firing": 0,
 	"paper-a4": 0, "paper-us": 0, "recipe-by-water": 1, "recipe-of-dry": 0, "recipe-of-water": 0, "recipes": 0, "rinse-apart": 1, "recipes-description": 0, "wall": 0, "wall-description": 0,
 	"wall-alt-after": 3, "wall-alt-before": 2, "wall-no-clear": 0, "wall-some-clear": 0,
