@@ -36,7 +36,7 @@ type termView struct {
 func (r *Gathered) Glossary() []imprint.Sheet {
 	title, description := r.Say("glossary"), r.Say("glossary-description")
 	return []imprint.Sheet{{Address: address.Glossary, Title: title, Description: description, View: func(at imprint.Place) (imprint.PageView, error) {
-		return glossaryView{imprint.Framed{Shell: r.Shell(at, imprint.About{Kind: "glossary", Title: title, Description: description})}, r.letters(at)}, nil
+		return glossaryView{imprint.Framed{Shell: r.Shell(at, imprint.About{Kind: "glossary", Title: title, Description: description, Gathered: true, Filter: true})}, r.letters(at)}, nil
 	}}}
 }
 

@@ -65,7 +65,7 @@ func (r *Table) mediumPage(m course.Medium, at imprint.Place) (imprint.PageView,
 	}
 	v.OnTop, v.Under = r.layers(m, at)
 	v.Card = r.frame.WhereThere(at, address.Card(m.ID))
-	v.Faults, v.Seen = r.frame.WhereThere(at, address.Faults), r.faultsWith(m.ID, at)
+	v.Faults, v.Seen = r.frame.WhereThere(at, address.Faults), r.FaultsWith(m.ID, at)
 	return v, nil
 }
 
