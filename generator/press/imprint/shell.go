@@ -70,6 +70,7 @@ type About struct {
 	Wall                     bool        // whether test tiles hang on it, to be narrowed and put side by side
 	Find                     bool        // whether one looks for words on it
 	Filter                   bool        // whether its entries can be narrowed by words
+	Share                    bool        // whether it has keys to print it and to share it
 }
 
 // Frame makes the shells of pages. What it knows of pages is complete when the
@@ -150,6 +151,7 @@ func (f *Frame) further(at Place, a About) (styles, scripts []string) {
 	add(&scripts, a.Wall, f.Bundle.Wall)
 	add(&scripts, a.Find, f.Bundle.Find)
 	add(&scripts, a.Filter, f.Bundle.Filter)
+	add(&scripts, a.Share, f.Bundle.Share)
 	return styles, scripts
 }
 
