@@ -33,6 +33,7 @@ type Bundle struct {
 	Find     string            // address of the script that looks for words, loaded besides; may be empty
 	Filter   string            // address of the script that leaves of a page what has some words, loaded besides; may be empty
 	Share    string            // address of the script of the keys “print” and “share”, loaded besides; may be empty
+	Resume   string            // address of the script that says what is open on the phone, loaded besides; may be empty
 	Desk     Desk              // what a page with a calculator loads besides
 	Lesson   Lesson            // what a lesson loads; empty when the theme has no such script
 	Icon     string            // address of the icon
@@ -89,6 +90,7 @@ const (
 	findFile   = "scripts/find.ts"
 	filterFile = "scripts/filter.ts"
 	shareFile  = "scripts/share.ts"
+	resumeFile = "scripts/resume.ts"
 	planFile   = "scripts/planner.ts"
 	benchFile  = "scripts/bench.ts"
 	benchLook  = "styles/bench.css"
@@ -121,7 +123,7 @@ var phoneIcons = []struct {
 const folder = "assets"
 
 // Make bundles what a theme's pages share. engine is what Calculators returned. A theme must have styles/studio.css, scripts/calculator.ts and
-// icons/icon.svg; scripts/page.ts, scripts/wall.ts, scripts/find.ts, scripts/filter.ts, scripts/share.ts, scripts/planner.ts, scripts/bench.ts with
+// icons/icon.svg; scripts/page.ts, scripts/wall.ts, scripts/find.ts, scripts/filter.ts, scripts/share.ts, scripts/resume.ts, scripts/planner.ts, scripts/bench.ts with
 // styles/bench.css, scripts/lesson.ts, scripts/stepview.ts with styles/stepview.css, scripts/worker.ts,
 // scripts/phone.ts with styles/phone.css, styles/gathered.css, styles/plan.css, styles/book.css and the
 // icons for home screens
@@ -162,7 +164,7 @@ func Make(theme fs.FS, engine []byte) (*Bundle, error) {
 func (b *Bundle) places() map[string]*string {
 	return map[string]*string{
 		styleFile: &b.Style, gatherLook: &b.Gathered, planLook: &b.Plan, bookLook: &b.Book,
-		pageFile: &b.Page, wallFile: &b.Wall, findFile: &b.Find, filterFile: &b.Filter, shareFile: &b.Share,
+		pageFile: &b.Page, wallFile: &b.Wall, findFile: &b.Find, filterFile: &b.Filter, shareFile: &b.Share, resumeFile: &b.Resume,
 		deskFile: &b.Desk.Script, planFile: &b.Desk.Planner, benchFile: &b.Desk.Bench, benchLook: &b.Desk.BenchStyle,
 		lessonFile: &b.Lesson.Script, stepFile: &b.Lesson.StepView, stepLook: &b.Lesson.StepStyle,
 		phoneFile: &b.Phone.Script, phoneLook: &b.Phone.Style,

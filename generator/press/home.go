@@ -24,7 +24,7 @@ func (i *impression) homeSheets() []imprint.Sheet {
 	}
 	return []imprint.Sheet{{Address: page.Address, Title: i.course.Title, Description: i.course.Description, View: func(at imprint.Place) (imprint.PageView, error) {
 		a := i.aboutPage("home", page)
-		a.Title, a.Description = i.course.Title, i.course.Description
+		a.Title, a.Description, a.Resume = i.course.Title, i.course.Description, true
 		v := homeView{Framed: imprint.Framed{Shell: i.Shell(at, a)}, Units: imprint.UnitEntries(at, i.course.Units)}
 		v.Large, v.Shell.Strip = v.Shell.Strip, nil
 		if page.Head.Title != i.course.Title {

@@ -70,6 +70,7 @@ type About struct {
 	Wall                     bool        // whether test tiles hang on it, to be narrowed and put side by side
 	Find                     bool        // whether one looks for words on it
 	Filter                   bool        // whether its entries can be narrowed by words
+	Resume                   bool        // whether one goes to work from it, and may find something open
 	Share                    bool        // whether it has keys to print it and to share it
 }
 
@@ -152,6 +153,7 @@ func (f *Frame) further(at Place, a About) (styles, scripts []string) {
 	add(&scripts, a.Find, f.Bundle.Find)
 	add(&scripts, a.Filter, f.Bundle.Filter)
 	add(&scripts, a.Share, f.Bundle.Share)
+	add(&scripts, a.Resume, f.Bundle.Resume)
 	return styles, scripts
 }
 
