@@ -45,6 +45,10 @@ func TestPageIsNarrowedByWords(t *testing.T) {
 	for _, fault := range slices.Concat(ask[[]string](b, small), ask[[]string](b, crowded), b.accessible()) {
 		t.Error(fault)
 	}
+	b.lettersOf(32)
+	b.fits("a page with its box, in large letters", []int64{320})
+	b.lettersOf(16)
+	b.size(360, 640)
 	b.keys(kb.Escape)
 	if left := len(ask[[]string](b, leftNames)); left != all || !b.until(filterCount+` === ""`) {
 		t.Errorf("the key Escape leaves %d of %d", left, all)
@@ -122,6 +126,9 @@ func TestCardIsPrintedAndShared(t *testing.T) {
 	for _, fault := range slices.Concat(ask[[]string](b, small), b.accessible()) {
 		t.Error(fault)
 	}
+	b.lettersOf(32)
+	b.fits("a card with its link, in large letters", []int64{320})
+	b.lettersOf(16)
 }
 
 // TestOpenSheetIsToldOf wants a sheet that is open to be named where one goes to work, and
