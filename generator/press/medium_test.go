@@ -83,6 +83,9 @@ func TestCardsCanBePrintedAndShared(t *testing.T) {
 	if len(way) != 1 || !slices.Equal(linksOf(way[0]), []string{"../cards/coloured-slip.html"}) {
 		t.Error("the medium does not lead to its card")
 	}
+	if !slices.Contains(linksOf(pageOf(t, e, "index.html")), "cards/index.html") {
+		t.Error("the first page does not lead to the course’s card")
+	}
 }
 
 // TestWaysOfAMediumHoldForBoth shows that a way of working is no better on a

@@ -70,6 +70,7 @@ function begin(form: HTMLFormElement): void {
 
   form.hidden = false
   box.value = queried()
+  box.addEventListener('focus', () => setTimeout(read), { once: true })
   box.addEventListener('input', () => {
     clearTimeout(later)
     later = setTimeout(show, pause)
