@@ -102,7 +102,7 @@ func TestFaultsBeginWithAListToJumpWith(t *testing.T) {
 	c := listed(t)
 	other := *c.Units[0].Lessons[0]
 	other.Head.Medium, other.Address = "", "slip/other.html"
-	c.Units[0].Lessons = append(c.Units[0].Lessons, &other)
+	c.Units[0].Lessons = slices.Insert(c.Units[0].Lessons, 0, &other)
 	root := presstest.Parse(t, faultsPage(t, opened(t, c)))
 	ways := func(of string) (all []string) {
 		for _, n := range presstest.Elements(root, presstest.Classed(of)) {
