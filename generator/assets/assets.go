@@ -31,6 +31,9 @@ type Bundle struct {
 	Page     string            // address of the script of every page; empty when the theme has none
 	Wall     string            // address of the script of the wall of test tiles, loaded besides; may be empty
 	Find     string            // address of the script that looks for words, loaded besides; may be empty
+	Filter   string            // address of the script that leaves of a page what has some words, loaded besides; may be empty
+	Share    string            // address of the script of the keys “print” and “share”, loaded besides; may be empty
+	Resume   string            // address of the script that says what is open on the phone, loaded besides; may be empty
 	Desk     Desk              // what a page with a calculator loads besides
 	Lesson   Lesson            // what a lesson loads; empty when the theme has no such script
 	Icon     string            // address of the icon
@@ -85,6 +88,9 @@ const (
 	deskFile   = "scripts/calculator.ts"
 	wallFile   = "scripts/wall.ts"
 	findFile   = "scripts/find.ts"
+	filterFile = "scripts/filter.ts"
+	shareFile  = "scripts/share.ts"
+	resumeFile = "scripts/resume.ts"
 	planFile   = "scripts/planner.ts"
 	benchFile  = "scripts/bench.ts"
 	benchLook  = "styles/bench.css"
@@ -117,7 +123,7 @@ var phoneIcons = []struct {
 const folder = "assets"
 
 // Make bundles what a theme's pages share. engine is what Calculators returned. A theme must have styles/studio.css, scripts/calculator.ts and
-// icons/icon.svg; scripts/page.ts, scripts/wall.ts, scripts/find.ts, scripts/planner.ts, scripts/bench.ts with
+// icons/icon.svg; scripts/page.ts, scripts/wall.ts, scripts/find.ts, scripts/filter.ts, scripts/share.ts, scripts/resume.ts, scripts/planner.ts, scripts/bench.ts with
 // styles/bench.css, scripts/lesson.ts, scripts/stepview.ts with styles/stepview.css, scripts/worker.ts,
 // scripts/phone.ts with styles/phone.css, styles/gathered.css, styles/plan.css, styles/book.css and the
 // icons for home screens
@@ -129,48 +135,18 @@ func Make(theme fs.FS, engine []byte) (*Bundle, error) {
 	if err != nil {
 		return nil, err
 	}
+	places := b.places()
 	for _, m := range made {
 		if m.from == workerFile {
 			b.Phone.Worker = m.data
 			continue
 		}
 		b.Files[m.address] = m.data
-		switch m.from {
-		case styleFile:
-			b.Style = m.address
-			if found := ground.FindSubmatch(m.data); found != nil {
-				b.Phone.Ground = string(found[1])
-			}
-		case pageFile:
-			b.Page = m.address
-		case wallFile:
-			b.Wall = m.address
-		case findFile:
-			b.Find = m.address
-		case deskFile:
-			b.Desk.Script = m.address
-		case planFile:
-			b.Desk.Planner = m.address
-		case benchFile:
-			b.Desk.Bench = m.address
-		case benchLook:
-			b.Desk.BenchStyle = m.address
-		case lessonFile:
-			b.Lesson.Script = m.address
-		case stepFile:
-			b.Lesson.StepView = m.address
-		case stepLook:
-			b.Lesson.StepStyle = m.address
-		case gatherLook:
-			b.Gathered = m.address
-		case planLook:
-			b.Plan = m.address
-		case bookLook:
-			b.Book = m.address
-		case phoneFile:
-			b.Phone.Script = m.address
-		case phoneLook:
-			b.Phone.Style = m.address
+		if at := places[m.from]; at != nil {
+			*at = m.address
+		}
+		if found := ground.FindSubmatch(m.data); found != nil && m.from == styleFile {
+			b.Phone.Ground = string(found[1])
 		}
 	}
 	b.Desk.Engine = b.keep("calculators.bin", engine)
@@ -182,6 +158,17 @@ func Make(theme fs.FS, engine []byte) (*Bundle, error) {
 	b.Icon = b.keep(path.Base(iconFile), icon)
 	b.keepIcons(theme)
 	return b, nil
+}
+
+// places says where the address of what was made of each of the theme's files stands.
+func (b *Bundle) places() map[string]*string {
+	return map[string]*string{
+		styleFile: &b.Style, gatherLook: &b.Gathered, planLook: &b.Plan, bookLook: &b.Book,
+		pageFile: &b.Page, wallFile: &b.Wall, findFile: &b.Find, filterFile: &b.Filter, shareFile: &b.Share, resumeFile: &b.Resume,
+		deskFile: &b.Desk.Script, planFile: &b.Desk.Planner, benchFile: &b.Desk.Bench, benchLook: &b.Desk.BenchStyle,
+		lessonFile: &b.Lesson.Script, stepFile: &b.Lesson.StepView, stepLook: &b.Lesson.StepStyle,
+		phoneFile: &b.Phone.Script, phoneLook: &b.Phone.Style,
+	}
 }
 
 // keepIcons adds the icons for home screens that the theme has.

@@ -33,7 +33,7 @@ var engines = []api.Engine{
 // function called at once), because module scripts do not load from file:.
 func bundle(theme fs.FS) ([]made, error) {
 	entries := []string{styleFile, deskFile}
-	for _, e := range []string{pageFile, wallFile, findFile, planFile, benchFile, benchLook, lessonFile, stepFile, stepLook, workerFile, phoneFile, phoneLook, gatherLook, planLook, bookLook} {
+	for _, e := range []string{pageFile, wallFile, findFile, filterFile, shareFile, resumeFile, planFile, benchFile, benchLook, lessonFile, stepFile, stepLook, workerFile, phoneFile, phoneLook, gatherLook, planLook, bookLook} {
 		if _, err := fs.Stat(theme, e); err == nil {
 			entries = append(entries, e)
 		}

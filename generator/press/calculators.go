@@ -26,7 +26,7 @@ type calculatorPageView struct {
 func (i *impression) calculatorsSheets() []imprint.Sheet {
 	title, description := i.Say("calculators"), i.Say("calculators-description")
 	return []imprint.Sheet{{Address: address.Calculators, Title: title, Description: description, View: func(at imprint.Place) (imprint.PageView, error) {
-		return calculatorsView{imprint.Framed{Shell: i.Shell(at, imprint.About{Kind: "calculators", Title: title, Description: description})}, i.calculatorLinks(at)}, nil
+		return calculatorsView{imprint.Framed{Shell: i.Shell(at, imprint.About{Kind: "calculators", Title: title, Description: description, Resume: true})}, i.calculatorLinks(at)}, nil
 	}}}
 }
 

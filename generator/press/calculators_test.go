@@ -17,3 +17,14 @@ func TestOnlyPlansLoadTheTable(t *testing.T) {
 		}
 	}
 }
+
+// TestWhereOneGoesToWork wants room for what is open on the phone on the first page and
+// with the calculators, and on no other.
+func TestWhereOneGoesToWork(t *testing.T) {
+	for address, data := range printed(t, small(t)) {
+		wants := address == "index.html" || address == "calculators/index.html"
+		if has := strings.Contains(string(data), "data-open-work"); has != wants {
+			t.Errorf("%s has room for what is open: %t", address, has)
+		}
+	}
+}

@@ -77,6 +77,13 @@ func TestWhatIsAskedMostComesFirst(t *testing.T) {
 	if want := []string{"What is asked most", "Which one?", "Slip", "Can I mix *two*?"}; !slices.Equal(said, want) {
 		t.Errorf("%q, want %q", said, want)
 	}
+	var ways []string
+	for _, n := range elements(root, classed("ways-to")) {
+		ways = append(ways, linksOf(n)...)
+	}
+	if want := []string{"#asked.most", "#asked.in.slip"}; !slices.Equal(ways, want) {
+		t.Errorf("the list at the top leads to %q, want %q", ways, want)
+	}
 }
 
 // TestFaultsAreGathered wants what a lesson says beside any list to be told under its
@@ -88,10 +95,10 @@ func TestFaultsAreGathered(t *testing.T) {
 	if len(all) != 1 {
 		t.Fatalf("%d faults", len(all))
 	}
-	if want := "Mix a slip It peelsToo dry. See above."; text(all[0]) != want {
+	if want := "Mix a slip It peelsToo dry. See above. Back to the list"; text(all[0]) != want {
 		t.Errorf("%q, want %q", text(all[0]), want)
 	}
-	if got, want := linksOf(all[0]), []string{"slip/mix.html", "glossary.html#bisque", "slip/mix.html#weigh-first"}; !slices.Equal(got, want) {
+	if got, want := linksOf(all[0]), []string{"slip/mix.html", "glossary.html#bisque", "slip/mix.html#weigh-first", "#list.top"}; !slices.Equal(got, want) {
 		t.Errorf("links %q, want %q", got, want)
 	}
 	said := text(root)

@@ -3,6 +3,7 @@ package press
 import (
 	"html/template"
 
+	"slipbook/generator/address"
 	"slipbook/generator/press/imprint"
 )
 
@@ -14,6 +15,7 @@ type homeView struct {
 	Heading string // over the course's words; empty when it is the title again
 	Body    template.HTML
 	Units   []imprint.UnitEntry
+	Cards   string // address of the course's card; empty while it has none
 }
 
 // homeSheets is the home page, or nothing while the course has no home.md.
@@ -24,8 +26,8 @@ func (i *impression) homeSheets() []imprint.Sheet {
 	}
 	return []imprint.Sheet{{Address: page.Address, Title: i.course.Title, Description: i.course.Description, View: func(at imprint.Place) (imprint.PageView, error) {
 		a := i.aboutPage("home", page)
-		a.Title, a.Description = i.course.Title, i.course.Description
-		v := homeView{Framed: imprint.Framed{Shell: i.Shell(at, a)}, Units: imprint.UnitEntries(at, i.course.Units)}
+		a.Title, a.Description, a.Resume = i.course.Title, i.course.Description, true
+		v := homeView{Framed: imprint.Framed{Shell: i.Shell(at, a)}, Units: imprint.UnitEntries(at, i.course.Units), Cards: i.frame.WhereThere(at, address.Cards)}
 		v.Large, v.Shell.Strip = v.Shell.Strip, nil
 		if page.Head.Title != i.course.Title {
 			v.Heading = page.Head.Title

@@ -64,6 +64,30 @@ func TestMediumPage(t *testing.T) {
 	}
 }
 
+// TestCardsCanBePrintedAndShared wants keys for that near the top of a card and of a
+// medium's page, which leads to its card before it tells state by state.
+func TestCardsCanBePrintedAndShared(t *testing.T) {
+	e := printed(t, small(t))
+	for _, at := range []string{"media/coloured-slip.html", "cards/coloured-slip.html", "cards/index.html"} {
+		all := elements(pageOf(t, e, at), func(n *html.Node) bool {
+			return attribute(n, "class") == "page-keys" || n.Data == "h2" && text(n) != "Before you begin"
+		})
+		if len(all) < 2 || all[0].Data != "div" {
+			t.Fatalf("%s does not begin with its keys", at)
+		}
+		if got := said(elements(all[0], called("button"))); got != "Print this page | Share it" {
+			t.Errorf("%s: the keys are %q", at, got)
+		}
+	}
+	way := elements(pageOf(t, e, "media/coloured-slip.html"), classed("card-way"))
+	if len(way) != 1 || !slices.Equal(linksOf(way[0]), []string{"../cards/coloured-slip.html"}) {
+		t.Error("the medium does not lead to its card")
+	}
+	if !slices.Contains(linksOf(pageOf(t, e, "index.html")), "cards/index.html") {
+		t.Error("the first page does not lead to the course’s card")
+	}
+}
+
 // TestWaysOfAMediumHoldForBoth shows that a way of working is no better on a
 // medium's page than the medium itself is in that state.
 func TestWaysOfAMediumHoldForBoth(t *testing.T) {

@@ -263,6 +263,10 @@ func TestHandbookWithoutANetwork(t *testing.T) {
 	}
 
 	b.tap(key("Drop it from this phone"))
+	b.tap(key("Keep it"))
+	b.phoneSays("The whole handbook is on this phone")
+	b.tap(key("Drop it from this phone"))
+	b.tap(key("Yes, drop it"))
 	b.phoneSays("Nothing is kept on this phone")
 	if left := ask[[]string](b, caught); len(left) > 0 {
 		t.Errorf("dropped, and there is still %q", left)

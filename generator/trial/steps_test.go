@@ -226,6 +226,11 @@ func TestShineGone(t *testing.T) {
 		t.Error("Not yet starts no timer")
 	}
 	b.tap(key("Stop"))
+	b.tap(key("Let it run on"))
+	if !b.until(`document.querySelector(".step-timers li span")?.textContent.startsWith("Step ` + strconv.Itoa(number) + `: 2:")`) {
+		t.Error("a timer that was stopped does not run on")
+	}
+	b.tap(key("Stop"))
 	b.tap(key("Yes"))
 	if !b.until(`document.querySelector(".step-now")?.id === "step-` + strconv.Itoa(number+1) + `" && document.querySelector("#step-` + strconv.Itoa(number) + `").matches("[data-done]")`) {
 		t.Error("Yes does not tick the step and go on")

@@ -23,6 +23,7 @@ type answersView struct {
 
 // answersPart is what is asked most, or in one unit.
 type answersPart struct {
+	ID      string
 	Of      imprint.Link // the unit; of what is asked most without an address
 	Answers []answerView
 }
@@ -99,12 +100,15 @@ func unitName(u *course.Unit) string {
 // answers makes the view of a page with some of the parts.
 func (r *Gathered) answers(at imprint.Place, g gatheredPage, parts []askedPart) (imprint.PageView, error) {
 	v := answersView{
-		Framed:  imprint.Framed{Shell: r.Shell(at, imprint.About{Kind: "answers", Title: g.title, Description: g.description, Gathered: true})},
+		Framed:  imprint.Framed{Shell: r.Shell(at, imprint.About{Kind: "answers", Title: g.title, Description: g.description, Gathered: true, Filter: true})},
 		Further: g.links(at),
 	}
 	number := 0
 	for _, p := range parts {
-		part := answersPart{Of: imprint.Link{Title: r.askedName(p)}}
+		part := answersPart{ID: at.ID("asked.most"), Of: imprint.Link{Title: r.askedName(p)}}
+		if p.unit != nil {
+			part.ID = at.ID("asked.in." + p.unit.ID)
+		}
 		if p.unit != nil && p.unit.Page != nil {
 			part.Of = imprint.LinkTo(at, p.unit.Page)
 		}

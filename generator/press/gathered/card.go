@@ -77,7 +77,7 @@ func (r *Gathered) hasCard(m course.Medium) bool {
 // card makes the card of a medium.
 func (r *Gathered) card(m course.Medium, at imprint.Place) (imprint.PageView, error) {
 	v := cardView{
-		Framed: imprint.Framed{Shell: r.Shell(at, imprint.About{Kind: "card", Title: r.Say("card-title", m.Name), Description: r.Say("card-description", m.Name), Medium: m.ID, Gathered: true})},
+		Framed: imprint.Framed{Shell: r.Shell(at, imprint.About{Kind: "card", Title: r.Say("card-title", m.Name), Description: r.Say("card-description", m.Name), Medium: m.ID, Gathered: true, Share: true})},
 		Cards:  at.To(address.Cards),
 		About:  m.About,
 

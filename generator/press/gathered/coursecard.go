@@ -52,7 +52,7 @@ func (r *Gathered) CourseCard() []imprint.Sheet {
 // courseCard makes the view of that card.
 func (r *Gathered) courseCard(at imprint.Place) (imprint.PageView, error) {
 	v := courseCardView{
-		Framed: imprint.Framed{Shell: r.Shell(at, imprint.About{Kind: "course-card", Title: r.Say("cards"), Description: r.Say("cards-description"), Gathered: true})},
+		Framed: imprint.Framed{Shell: r.Shell(at, imprint.About{Kind: "course-card", Title: r.Say("cards"), Description: r.Say("cards-description"), Gathered: true, Share: true})},
 		Cones:  r.reading.Course.Cones,
 		Bodies: r.reading.Course.Bodies,
 		Units:  imprint.UnitEntries(at, r.reading.Course.Units),

@@ -17,9 +17,11 @@ import (
 // faultsView is the page of all that goes wrong, by what a student sees and when:
 // the course's list of it, and under each entry why and what then as the lessons
 // say it, so that nothing is written twice. Last comes what lessons tell beside
-// that list.
+// that list, by the medium that they are about.
 type faultsView struct {
 	imprint.Framed
+	When    []imprint.Link // to the parts by time
+	With    []imprint.Link // and to those by medium
 	Parts   []faultsPart
 	Further []imprint.Link // other pages of it, where it does not fit one
 }
@@ -29,6 +31,7 @@ type faultsPart struct {
 	ID, Name string
 	Seen     []seenLink // the faults that follow, to find one by
 	Faults   []seenFault
+	Also     []imprint.Link // faults of the list that lessons about the same medium name
 	Others   []lessonFaults // on no list, lesson by lesson
 }
 
@@ -79,12 +82,12 @@ func (r *Gathered) Faults() []imprint.Sheet {
 // faults makes the view of a page with some of it.
 func (r *Gathered) faults(at imprint.Place, g gatheredPage, sources []faultsSource) (imprint.PageView, error) {
 	v := faultsView{
-		Framed:  imprint.Framed{Shell: r.Shell(at, imprint.About{Kind: "faults", Title: g.title, Description: g.description, Gathered: true})},
+		Framed:  imprint.Framed{Shell: r.Shell(at, imprint.About{Kind: "faults", Title: g.title, Description: g.description, Gathered: true, Filter: true})},
 		Further: g.links(at),
 	}
 	for _, s := range sources {
-		if id := at.ID("when." + s.when()); len(v.Parts) == 0 || v.Parts[len(v.Parts)-1].ID != id {
-			v.Parts = append(v.Parts, faultsPart{ID: id, Name: r.seenWhen(s.when())})
+		if id := at.ID(s.group()); len(v.Parts) == 0 || v.Parts[len(v.Parts)-1].ID != id {
+			v.begin(s, r.faultsPart(s, at))
 		}
 		part := &v.Parts[len(v.Parts)-1]
 		told, err := r.told(s, at)
@@ -102,17 +105,36 @@ func (r *Gathered) faults(at imprint.Place, g gatheredPage, sources []faultsSour
 	return v, nil
 }
 
-// seenWhen is what the part of a time is called.
-func (r *Gathered) seenWhen(when string) string {
-	switch when {
-	case "wet":
-		return r.Say("faults-wet")
-	case "bisque":
-		return r.Say("faults-bisque")
-	case "glaze":
-		return r.Say("faults-glaze")
+// begin adds the part that begins with a source, with the way to it from the top of the
+// page.
+func (v *faultsView) begin(s faultsSource, part faultsPart) {
+	way := imprint.Link{Title: part.Name, Address: "#" + part.ID}
+	if s.fault != nil {
+		v.When = append(v.When, way)
+	} else {
+		v.With = append(v.With, way)
 	}
-	return r.Say("faults-other")
+	v.Parts = append(v.Parts, part)
+}
+
+// faultsPart is the part in which a source stands, still empty.
+func (r *Gathered) faultsPart(s faultsSource, at imprint.Place) faultsPart {
+	part := faultsPart{ID: at.ID(s.group()), Name: r.Say("faults-other")}
+	if m, there := r.Decoration.FindMedium(s.medium()); there {
+		part.Name, part.Also = m.Name, r.FaultsWith(m.ID, at)
+	}
+	if s.fault == nil {
+		return part
+	}
+	switch s.fault.When {
+	case "wet":
+		part.Name = r.Say("faults-wet")
+	case "bisque":
+		part.Name = r.Say("faults-bisque")
+	case "glaze":
+		part.Name = r.Say("faults-glaze")
+	}
+	return part
 }
 
 // seenFault is a fault of the list as a page tells it.

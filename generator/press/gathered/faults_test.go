@@ -67,8 +67,8 @@ func faultsPage(t *testing.T, r *Gathered) string {
 }
 
 // TestFaultsByWhatOneSees wants each fault of the list once, by the time at which one
-// sees it, with what lessons say of it; what is on no list last, by lesson. A lesson's
-// own words stand before the cause only where they say more than the list.
+// sees it, with what lessons say of it; what is on no list last, by the medium of its
+// lesson. A lesson's own words stand before the cause only where they say more than the list.
 func TestFaultsByWhatOneSees(t *testing.T) {
 	root := presstest.Parse(t, faultsPage(t, opened(t, listed(t))))
 	var said []string
@@ -76,9 +76,9 @@ func TestFaultsByWhatOneSees(t *testing.T) {
 		said = append(said, presstest.Text(n))
 	}
 	want := []string{
-		"It curls Edges <up>. It may also be: It crawls & beads Too thick. Mix a slip Edges up, later crawling. Too dry. Mix a slip",
-		"It crawls & beads Thick rims. It may also be: It curls Edges up, later crawling. Too dry. Mix a slip",
-		"Mix a slip It smellsOld. See above.",
+		"It curls Edges <up>. It may also be: It crawls & beads Too thick. Mix a slip Edges up, later crawling. Too dry. Mix a slip Back to the list",
+		"It crawls & beads Thick rims. It may also be: It curls Edges up, later crawling. Too dry. Mix a slip Back to the list",
+		"Mix a slip It smellsOld. See above. Back to the list",
 	}
 	for n := range said {
 		said[n] = strings.ReplaceAll(said[n], "100 mL & up ", "") // in the drawing
@@ -90,8 +90,34 @@ func TestFaultsByWhatOneSees(t *testing.T) {
 	for _, n := range presstest.Elements(root, presstest.Called("h2")) {
 		parts = append(parts, presstest.Attribute(n, "id"))
 	}
-	if want := []string{"when.wet", "when.glaze", "when.other"}; !slices.Equal(parts, want) {
+	if want := []string{"when.wet", "when.glaze", "with.coloured-slip"}; !slices.Equal(parts, want) {
 		t.Errorf("parts %q, want %q", parts, want)
+	}
+}
+
+// TestFaultsBeginWithAListToJumpWith wants a way to each part at the top of the page, a
+// way back behind each entry, and beside what lessons about a medium tell what they name
+// of the list.
+func TestFaultsBeginWithAListToJumpWith(t *testing.T) {
+	c := listed(t)
+	other := *c.Units[0].Lessons[0]
+	other.Head.Medium, other.Address = "", "slip/other.html"
+	c.Units[0].Lessons = slices.Insert(c.Units[0].Lessons, 0, &other)
+	root := presstest.Parse(t, faultsPage(t, opened(t, c)))
+	ways := func(of string) (all []string) {
+		for _, n := range presstest.Elements(root, presstest.Classed(of)) {
+			all = append(all, presstest.Links(n)...)
+		}
+		return all
+	}
+	if got, want := ways("ways-to"), []string{"#when.wet", "#when.glaze", "#with.coloured-slip", "#when.other"}; !slices.Equal(got, want) {
+		t.Errorf("the list leads to %q, want %q", got, want)
+	}
+	if got, want := ways("also"), []string{"#crawls", "#curls"}; !slices.Equal(got, want) {
+		t.Errorf("the part of the medium leads to %q, want %q", got, want)
+	}
+	if got := ways("to-list"); len(got) != 4 || slices.ContainsFunc(got, func(to string) bool { return to != "#list.top" }) {
+		t.Errorf("the ways back are %q", got)
 	}
 }
 
@@ -100,7 +126,7 @@ func TestFaultsByWhatOneSees(t *testing.T) {
 func TestFaultsAreFoundByTheirDrawings(t *testing.T) {
 	page := faultsPage(t, opened(t, listed(t)))
 	presstest.Once(t, page, `<svg id="drawing.curls" role="img" aria-label="A jar."`, `<use href="#drawing.curls"`,
-		`<a href="#crawls"><svg`, `<h3 id="crawls">`, `<h3 id="curls">`)
+		`<a href="#crawls"><svg`, `<h3 id="crawls" data-entry-name>`, `<h3 id="curls" data-entry-name>`)
 }
 
 // TestFaultsOweTheirLessonsCare wants the hazards of the lessons behind a fault in a line

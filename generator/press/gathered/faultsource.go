@@ -1,13 +1,15 @@
 package gathered
 
 import (
+	"slices"
+
 	"slipbook/generator/course"
 	"slipbook/generator/markup"
 	"slipbook/generator/press/setting"
 )
 
 // faultsSources lists what goes wrong: the list by the time at which one sees it, then
-// what lessons tell beside it, in reading order.
+// what lessons tell beside it, by the medium that they are about and in reading order.
 func (r *Gathered) faultsSources() []faultsSource {
 	said, beside := r.saidFaults()
 	var all []faultsSource
@@ -18,6 +20,7 @@ func (r *Gathered) faultsSources() []faultsSource {
 			}
 		}
 	}
+	slices.SortStableFunc(beside, func(a, b faultsSource) int { return r.mediumOrder(a.medium()) - r.mediumOrder(b.medium()) })
 	all = append(all, beside...)
 	for n := range all {
 		all[n].size = r.faultsSize(all[n])
@@ -73,12 +76,33 @@ func (r *Gathered) faultsSize(s faultsSource) int {
 	return size
 }
 
-// when returns the time at which one sees it: of what is on no list "other".
-func (s faultsSource) when() string {
-	if s.fault == nil {
-		return "other"
+// group returns the id of the part in which a source stands: of the time at which one
+// sees it or, of what is on no list, of the medium that its lesson is about.
+func (s faultsSource) group() string {
+	switch {
+	case s.fault != nil:
+		return "when." + s.fault.When
+	case s.medium() != "":
+		return "with." + s.medium()
 	}
-	return s.fault.When
+	return "when.other"
+}
+
+// medium returns the medium that the lesson of a source on no list is about; empty where
+// it is about none.
+func (s faultsSource) medium() string {
+	if s.fault != nil {
+		return ""
+	}
+	return s.said[0].page.Head.Medium
+}
+
+// mediumOrder is the place of a medium in the decoration table; what is none stands last.
+func (r *Gathered) mediumOrder(medium string) int {
+	if n := slices.IndexFunc(r.Decoration.Media, func(m course.Medium) bool { return m.ID == medium }); n >= 0 {
+		return n
+	}
+	return len(r.Decoration.Media)
 }
 
 // name returns what a source is called.

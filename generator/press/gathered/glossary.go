@@ -18,12 +18,16 @@ type glossaryView struct {
 	Letters []letter
 }
 
-// letter is the terms that start with one letter.
+// letter is the terms that start with one letter, in runs: behind each is a way back to
+// the letters.
 type letter struct {
-	ID    string
-	Name  string
-	Terms []termView
+	ID   string
+	Name string
+	Runs [][]termView
 }
+
+// mostInRun is how many terms are read before a way back: about three screens of a phone.
+const mostInRun = 10
 
 // termView is a term as the glossary prints it.
 type termView struct {
@@ -36,7 +40,7 @@ type termView struct {
 func (r *Gathered) Glossary() []imprint.Sheet {
 	title, description := r.Say("glossary"), r.Say("glossary-description")
 	return []imprint.Sheet{{Address: address.Glossary, Title: title, Description: description, View: func(at imprint.Place) (imprint.PageView, error) {
-		return glossaryView{imprint.Framed{Shell: r.Shell(at, imprint.About{Kind: "glossary", Title: title, Description: description})}, r.letters(at)}, nil
+		return glossaryView{imprint.Framed{Shell: r.Shell(at, imprint.About{Kind: "glossary", Title: title, Description: description, Gathered: true, Filter: true})}, r.letters(at)}, nil
 	}}}
 }
 
@@ -54,7 +58,11 @@ func (r *Gathered) letters(at imprint.Place) []letter {
 			letters = append(letters, letter{ID: at.ID("letter." + name), Name: name})
 		}
 		last := &letters[len(letters)-1]
-		last.Terms = append(last.Terms, r.term(t, at))
+		if n := len(last.Runs) - 1; n >= 0 && len(last.Runs[n]) < mostInRun {
+			last.Runs[n] = append(last.Runs[n], r.term(t, at))
+		} else {
+			last.Runs = append(last.Runs, []termView{r.term(t, at)})
+		}
 	}
 	return letters
 }

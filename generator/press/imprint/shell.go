@@ -69,6 +69,9 @@ type About struct {
 	Lesson                   bool        // whether it is a lesson with steps, or with calculators that are folded
 	Wall                     bool        // whether test tiles hang on it, to be narrowed and put side by side
 	Find                     bool        // whether one looks for words on it
+	Filter                   bool        // whether its entries can be narrowed by words
+	Resume                   bool        // whether one goes to work from it, and may find something open
+	Share                    bool        // whether it has keys to print it and to share it
 }
 
 // Frame makes the shells of pages. What it knows of pages is complete when the
@@ -133,19 +136,25 @@ func (f *Frame) Shell(at Place, a About) Shell {
 	if lesson := f.Bundle.Lesson; a.Lesson && lesson.Script != "" {
 		s.Lesson = &assets.Lesson{Script: at.To(lesson.Script), StepView: at.To(lesson.StepView), StepStyle: at.To(lesson.StepStyle)}
 	}
-	if a.Gathered && f.Bundle.Gathered != "" {
-		s.Styles = append(s.Styles, at.To(f.Bundle.Gathered))
-	}
-	if a.Wall && f.Bundle.Wall != "" {
-		s.Scripts = append(s.Scripts, at.To(f.Bundle.Wall))
-	}
-	if a.Find && f.Bundle.Find != "" {
-		s.Scripts = append(s.Scripts, at.To(f.Bundle.Find))
-	}
-	if a.Plan && f.Bundle.Plan != "" {
-		s.Styles = append(s.Styles, at.To(f.Bundle.Plan))
-	}
+	s.Styles, s.Scripts = f.further(at, a)
 	return s
+}
+
+// further returns the style sheets and scripts of a page that others do not load.
+func (f *Frame) further(at Place, a About) (styles, scripts []string) {
+	add := func(all *[]string, wanted bool, file string) {
+		if wanted && file != "" {
+			*all = append(*all, at.To(file))
+		}
+	}
+	add(&styles, a.Gathered, f.Bundle.Gathered)
+	add(&styles, a.Plan, f.Bundle.Plan)
+	add(&scripts, a.Wall, f.Bundle.Wall)
+	add(&scripts, a.Find, f.Bundle.Find)
+	add(&scripts, a.Filter, f.Bundle.Filter)
+	add(&scripts, a.Share, f.Bundle.Share)
+	add(&scripts, a.Resume, f.Bundle.Resume)
+	return styles, scripts
 }
 
 // WhereThere returns where a page is, from here; nothing while there is none.

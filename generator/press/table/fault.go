@@ -15,9 +15,9 @@ func (r *Table) FaultAt(id string) string {
 	return address.FaultOn(address.Faults, id)
 }
 
-// faultsWith lists the faults that lessons about a medium name, in the list's order,
+// FaultsWith lists the faults that lessons about a medium name, in the list's order,
 // for a place.
-func (r *Table) faultsWith(medium string, at imprint.Place) []imprint.Link {
+func (r *Table) FaultsWith(medium string, at imprint.Place) []imprint.Link {
 	named := map[*course.Fault]bool{}
 	for _, page := range r.reading.Pages {
 		if page.Kind != course.LessonPage || page.Head.Medium != medium {

@@ -49,7 +49,7 @@ func (r *Table) Media() []imprint.Sheet {
 // mediumPage makes the view of a medium.
 func (r *Table) mediumPage(m course.Medium, at imprint.Place) (imprint.PageView, error) {
 	v := mediumView{
-		Framed:  imprint.Framed{Shell: r.Shell(at, imprint.About{Kind: "medium", Title: m.Name, Description: r.Say("medium-description", m.Name), Medium: m.ID})},
+		Framed:  imprint.Framed{Shell: r.Shell(at, imprint.About{Kind: "medium", Title: m.Name, Description: r.Say("medium-description", m.Name), Medium: m.ID, Share: true})},
 		About:   m.About,
 		Safety:  r.Care(at, m.Care),
 		InPlace: r.inPlace(m, at),
@@ -65,7 +65,7 @@ func (r *Table) mediumPage(m course.Medium, at imprint.Place) (imprint.PageView,
 	}
 	v.OnTop, v.Under = r.layers(m, at)
 	v.Card = r.frame.WhereThere(at, address.Card(m.ID))
-	v.Faults, v.Seen = r.frame.WhereThere(at, address.Faults), r.faultsWith(m.ID, at)
+	v.Faults, v.Seen = r.frame.WhereThere(at, address.Faults), r.FaultsWith(m.ID, at)
 	return v, nil
 }
 

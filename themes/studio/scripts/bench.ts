@@ -9,9 +9,9 @@ import { fields, isField, part } from './box'
 import { copy } from './copy'
 import { save } from './csv'
 import type { Form } from './form'
-import { keep, recall } from './kept'
+import { keep, recall, type Kept } from './kept'
 import { button, fill, make, offer } from './say'
-import { Sheet } from './sheet'
+import { named, Sheet } from './sheet'
 import { steppers } from './stepper'
 
 /** Tool is what is asked for, or "again": what there was before a reload. */
@@ -38,6 +38,7 @@ class Bench {
   #on = false
   #sheet: Sheet | undefined
   #ready = false // what is kept has been put back
+  #aside: Kept | undefined // a sheet with other numbers than the link's that led here
 
   constructor(form: Form) {
     this.#form = form
@@ -71,6 +72,7 @@ class Bench {
     if (tool === 'bench') this.#switch(!this.#on, true)
     else if (tool === 'sheet') this.#open([], true)
     else this.#again()
+    if (tool !== 'again') this.#aside = undefined // what is opened now takes its place
     this.#ready = true
     this.#keep()
   }
@@ -79,6 +81,7 @@ class Bench {
   #again(): void {
     const kept = recall(this.#form.part)
     if (!kept) return
+    if (this.#form.linked && kept.sheet && kept.request !== this.#form.request.toString()) return this.#setAside(kept)
     if (!this.#form.restored && kept.request) {
       this.#form.restore(new URLSearchParams(kept.request), true)
       this.#form.element.prepend(this.#linked)
@@ -86,16 +89,36 @@ class Bench {
     this.#at = kept.at
     if (kept.sheet) this.#open(kept.ticks)
     if (kept.bench) this.#switch(true, false)
-    // On its own page a sheet that is open is what the reader came back for.
-    const own = this.#form.section.hasAttribute('data-own')
+    // On its own page, or by a link to it, a sheet that is open is what the reader came back for.
+    const own = this.#form.section.hasAttribute('data-own') || location.hash === `#${this.#form.part}`
     if (this.#sheet && own && this.#form.fresh) this.#sheet.element.scrollIntoView()
   }
 
+  /** Leaves a sheet as it is kept while a link's numbers stand in the boxes, and offers it. */
+  #setAside(kept: Kept): void {
+    this.#aside = kept
+    const line = offer(words['calculator-sheet-other'], ' ', button(words['calculator-sheet-mine'], () => {
+      line.remove()
+      this.#aside = undefined
+      this.#form.take(new URLSearchParams(kept.request))
+      this.#open(kept.ticks, true)
+      this.#keep()
+    }))
+    const put = (): void => {
+      if (this.#aside !== kept) return
+      const to = this.#form.answer ? part(this.#form.section, '[data-result]') : this.#form.element // a link leads to its answer
+      if (line.parentElement !== to) to.prepend(line)
+    }
+    put()
+    this.#form.element.addEventListener('answer', put)
+  }
+
   #keep(): void {
-    if (!this.#ready) return
+    if (!this.#ready || this.#aside) return
     const form = this.#form
     keep(form.part, this.#on || this.#sheet ? {
       request: form.request.toString(), bench: this.#on, at: this.#at, sheet: this.#sheet !== undefined, ticks: [...(this.#sheet?.ticks ?? [])],
+      name: named(form.section),
     } : undefined)
   }
 

@@ -5,6 +5,7 @@ import { part } from './box'
 import { taken } from './engine'
 import { fold, stem } from './fold'
 import { Lookup, type Head, type Place } from './lookup'
+import { keepQuery, queried } from './query'
 import { fill, make } from './say'
 
 const atOnce = 20 // places shown, and added by "more"
@@ -49,7 +50,7 @@ function begin(form: HTMLFormElement): void {
     const mine = ++turn
     const typed = box.value.trim()
     clearTimeout(keeping)
-    keeping = setTimeout(() => keep(box.value.trim()), rest)
+    keeping = setTimeout(() => keepQuery(box.value.trim()), rest)
     if (typed === '') {
       found.hidden = true
       say('')
@@ -76,9 +77,9 @@ function begin(form: HTMLFormElement): void {
   }
 
   const start = (): void => void look().catch(() => say(words['find-failed'] ?? ''))
-  list.addEventListener('click', () => keep(box.value.trim()))
+  list.addEventListener('click', () => keepQuery(box.value.trim()))
   form.hidden = false
-  box.value = new URLSearchParams(location.search).get('q') ?? ''
+  box.value = queried()
   box.addEventListener('input', () => {
     clearTimeout(later)
     later = setTimeout(start, pause)
@@ -98,15 +99,6 @@ async function open(form: HTMLElement): Promise<{ head: Head; lookup: Lookup }> 
   const folder = find.slice(0, find.lastIndexOf('/') + 1)
   const head = JSON.parse(new TextDecoder().decode(await taken(find, findCarried))) as Head
   return { head, lookup: new Lookup(head, ({ packed, carried }) => taken(folder + packed, folder + carried)) }
-}
-
-/** keep writes what is looked for into the page's address. Some browsers refuse for pages opened as files. */
-function keep(typed: string): void {
-  try {
-    history.replaceState(null, '', location.pathname + (typed === '' ? '' : `?${new URLSearchParams({ q: typed })}`) + location.hash)
-  } catch {
-    return
-  }
 }
 
 /** shown is a place as a line of what was found. */

@@ -87,7 +87,7 @@ export class Form {
     this.#work = work
     this.#form.removeAttribute('aria-busy')
     this.update()
-    if (this.restored && !this.#linked.hidden && this.answer && this.fresh) this.#lead()
+    if (this.linked && this.answer && this.fresh) this.#lead()
   }
 
   /** Takes the boxes out of use; the page says why. */
@@ -106,6 +106,11 @@ export class Form {
     this.#linked.hidden = typed
     this.#cleared.remove()
     this.update()
+  }
+
+  /** Whether its numbers came with a link, and nobody has typed others. */
+  get linked(): boolean {
+    return this.restored && this.#linked.hidden !== true
   }
 
   /** Whether the reader has just come, by a link, and has yet to move. */

@@ -9,20 +9,24 @@ export interface Kept {
   readonly at: number // which box it showed
   readonly sheet: boolean // the mixing sheet was open
   readonly ticks: readonly string[] // its lines that were ticked
+  readonly name?: string // what the calculator is called
 }
 
-/** The key names its version: another version's memory is not read. */
+/** What is kept of calculators begins with this, which names its version: another version's memory is not read. */
+export const ofBench = 'slipbook.bench.1:'
+
 function key(part: string): string {
-  return `slipbook.bench.1:${location.pathname}#${part}`
+  return `${ofBench}${location.pathname}#${part}`
 }
 
 /** isKept reports whether something is whole, as keep writes it: storage can hold anything. */
-function isKept(it: unknown): it is Kept {
+export function isKept(it: unknown): it is Kept {
   if (typeof it !== 'object' || it === null) return false
-  const { request, bench, at, sheet, ticks } = it as Record<keyof Kept, unknown>
+  const { request, bench, at, sheet, ticks, name } = it as Record<keyof Kept, unknown>
   return typeof request === 'string' && typeof bench === 'boolean' && typeof sheet === 'boolean'
     && Number.isSafeInteger(at) && (at as number) >= 0
     && Array.isArray(ticks) && ticks.every((tick) => typeof tick === 'string')
+    && (name === undefined || typeof name === 'string')
 }
 
 /** recall returns what is kept for a part of this page. What does not hold is dropped. */

@@ -6,7 +6,7 @@ import * as words from '../words.yaml'
 import { recall } from './kept'
 import { cameAgain } from './place'
 import { dress, run } from './run'
-import { recallPlace } from './stepkept'
+import { keepPlace, recallPlace } from './stepkept'
 import { showPlace } from './stepticks'
 import type { Want } from './stepview'
 
@@ -79,6 +79,7 @@ function steps(way: HTMLElement): void {
   way.querySelector('[data-go-on]')?.addEventListener('click', () => void use('open'))
   way.hidden = false
   if (place && (place.timers.length > 0 || place.open && cameAgain())) void use('again')
+  else if (place?.open) keepPlace({ ...place, open: false }) // the reader came anew, and sees where to go on
   // Who scrolls or touches is reading, and may be at the bench next.
   const quietly = (): unknown => fetched().catch(() => undefined)
   const soon = (): unknown => 'requestIdleCallback' in window ? requestIdleCallback(quietly, { timeout: 4000 }) : setTimeout(quietly, 1000)

@@ -1,6 +1,7 @@
 // What is found for some words: the index is read piece by piece, as the words want it,
 // and what stands there is put in order. Nothing here knows the page.
-import { fold, near, single, stem, wordsOf, type Rules } from './fold'
+import type { Rules } from './fold'
+import { Vocabulary, type Reading, type Wanted } from './vocabulary'
 
 /** Piece is a file of the index, from its first word or place on. */
 export interface Piece {
@@ -50,18 +51,10 @@ const countOfWhole = 0.9
 const roomForPlaces = 2 ** 20
 const ofOnePage = 2 // places that are shown
 
-/** Reading is one way to read a word that was typed: stems in the index, and how well each fits. */
-type Reading = Map<number, number>
-
-/** Wanted is a word that was typed, or two that are read as one. */
-interface Wanted {
-  readonly read: Reading
-}
-
 export class Lookup {
   readonly #head: Head
   readonly #take: Take
-  readonly #terms: string[]
+  readonly #vocabulary: Vocabulary
   readonly #lists = new Map<number, Promise<Uint32Array[]>>() // by piece
   readonly #rows = new Map<number, Promise<string[]>>()
   readonly #weights: Float32Array // by place
@@ -71,7 +64,7 @@ export class Lookup {
   constructor(head: Head, take: Take) {
     this.#head = head
     this.#take = take
-    this.#terms = unfronted(head.words)
+    this.#vocabulary = new Vocabulary(unfronted(head.words), head)
     this.#weights = new Float32Array(head.count)
     this.#kinds = new Uint8Array(head.count)
     this.#pages = new Int32Array(head.count).fill(-1)
@@ -86,16 +79,11 @@ export class Lookup {
 
   /** find looks for what was typed; the last word may be unfinished. */
   async find(typed: string): Promise<Found> {
-    const folded = fold(typed)
-    const all = wordsOf(folded)
-    const unfinished = /[\p{L}\p{Nd}]$/u.test(folded)
-    const words = all.filter((word) => !this.#head.passed.includes(word))
-    const wanted = words.map((word, n) => ({ read: this.#read(word, unfinished && word === all.at(-1) && n === words.length - 1) }))
-    this.#join(words, wanted)
+    const wanted = this.#vocabulary.read(typed)
     const lists = new Map<number, Uint32Array>()
     const numbers = [...new Set(wanted.flatMap(({ read }) => [...read.keys()]))]
     await Promise.all(numbers.map(async (n) => lists.set(n, await this.#list(n))))
-    return { places: this.#ranked(wanted, lists), terms: new Set(numbers.map((n) => this.#terms[n] ?? '')) }
+    return { places: this.#ranked(wanted, lists), terms: new Set(numbers.map((n) => this.#vocabulary.terms[n] ?? '')) }
   }
 
   /** place reads what a place is. */
@@ -125,85 +113,6 @@ export class Lookup {
     let lists = this.#lists.get(at)
     if (!lists) this.#lists.set(at, lists = this.#bytes(this.#head.lists, at).then(unpacked))
     return (await lists)[term - (this.#head.lists[at]?.first ?? 0)] ?? new Uint32Array()
-  }
-
-  /** #read lists the stems that a word may mean: itself, else what is near it. */
-  #read(word: string, unfinished: boolean): Reading {
-    const read: Reading = new Map()
-    const own = stem(word, this.#head)
-    const exact = this.#at(own)
-    if (exact >= 0) read.set(exact, 1)
-    if (unfinished && word.length > 1) this.#begun(word, own, read)
-    if (read.size > 0) return read
-    if (word.length >= 4 && own.length >= 3) {
-      for (const [n, term] of this.#terms.entries()) {
-        if (near(own, term, unfinished)) read.set(n, 0.7)
-        else if (term.length >= 4 && own.length - term.length <= 3 && own.startsWith(term)) read.set(n, 0.6)
-      }
-      if (!unfinished) for (const n of this.#range(single(word))) read.set(n, 0.6)
-    }
-    return read
-  }
-
-  /** #begun adds the stems of words that begin as an unfinished one does. */
-  #begun(word: string, own: string, read: Reading): void {
-    const begin = single(word)
-    for (const n of this.#range(begin)) if (!read.has(n)) read.set(n, 0.8 * Math.max(0.5, begin.length / (this.#terms[n]?.length ?? 1)))
-    for (const ending of this.#head.endings.flat()) { // "glazin" is begun with "glaz"
-      for (let n = 1; n < ending.length; n++) {
-        const at = begin.endsWith(ending.slice(0, n)) ? this.#at(begin.slice(0, -n)) : -1
-        if (at >= 0 && begin.length - n >= 3 && !read.has(at)) read.set(at, 0.8)
-      }
-    }
-    for (const n of read.keys()) if (this.#terms[n] === own) read.set(n, 1)
-  }
-
-  /** #join reads two words as one where the index has that, and one that it lacks as two. */
-  #join(words: readonly string[], wanted: Wanted[]): void {
-    words.forEach((word, n) => {
-      const next = words[n + 1]
-      const both = next === undefined ? -1 : this.#at(stem(word + next, this.#head))
-      if (both >= 0) {
-        wanted[n]?.read.set(both, 1)
-        wanted[n + 1]?.read.set(both, 1)
-      }
-    })
-    for (let n = words.length - 1; n >= 0; n--) {
-      const exact = [...wanted[n]?.read.values() ?? []].some((fit) => fit >= 0.7)
-      const halves = exact ? undefined : this.#halves(words[n] ?? '')
-      if (halves) wanted.splice(n, 1, ...halves)
-    }
-  }
-
-  /** #halves finds two words that were written as one. */
-  #halves(word: string): Wanted[] | undefined {
-    for (let at = word.length - 3; at >= 3; at--) {
-      const [first, second] = [this.#at(stem(word.slice(0, at), this.#head)), this.#at(stem(word.slice(at), this.#head))]
-      if (first >= 0 && second >= 0) return [{ read: new Map([[first, 1]]) }, { read: new Map([[second, 1]]) }]
-    }
-    return undefined
-  }
-
-  /** #at is the number of a stem; below 0 where the index lacks it. */
-  #at(term: string): number {
-    const n = this.#first(term)
-    return this.#terms[n] === term ? n : -1
-  }
-
-  /** #first is the number of the first stem that is not before another. */
-  #first(term: string): number {
-    let [from, to] = [0, this.#terms.length]
-    while (from < to) {
-      const middle = from + to >> 1
-      if ((this.#terms[middle] ?? '') < term) from = middle + 1
-      else to = middle
-    }
-    return from
-  }
-
-  /** #range lists the stems that begin so. */
-  *#range(begin: string): Generator<number> {
-    for (let n = this.#first(begin); this.#terms[n]?.startsWith(begin); n++) yield n
   }
 
   /** #ranked puts places in order: first those with all words, and of these where the words say most. */

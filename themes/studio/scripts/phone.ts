@@ -108,6 +108,13 @@ async function takeIt(): Promise<void> {
   }
 }
 
+/** askToDrop asks first: it takes the network to have the handbook again. */
+function askToDrop(): void {
+  const stay = button(words['phone-drop-keep'], () => void look())
+  say(words['phone-drop-ask'], stay, button(words['phone-drop-yes'], () => void dropIt()))
+  stay.focus()
+}
+
 /** dropIt leaves nothing on this phone but the note not to take it again. */
 async function dropIt(): Promise<void> {
   choose(root, 'no')
@@ -135,7 +142,7 @@ async function tellState(state: State): Promise<void> {
     : fill(words['phone-kept-part'], kept.pages, all.pages, megabytes(kept.bytes), state.edition, day)
   const fresh = (await registered())?.waiting
   say(fresh ? `${text} ${words['phone-new'] ?? ''}` : text,
-    fresh ? button(words['phone-new-yes'], () => void over()) : undefined, button(words['phone-drop'], () => void dropIt()))
+    fresh ? button(words['phone-new-yes'], () => void over()) : undefined, button(words['phone-drop'], askToDrop))
   offerUnits(state)
 }
 

@@ -56,7 +56,7 @@ export function grouped(number: string, mark: string): string {
 }
 
 /** named returns the name of a calculator as a screen reader says it. */
-function named(section: HTMLElement): string {
+export function named(section: HTMLElement): string {
   const heading = document.getElementById(section.getAttribute('aria-labelledby') ?? '')
   return heading?.textContent ?? section.getAttribute('aria-label') ?? ''
 }

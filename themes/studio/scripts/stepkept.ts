@@ -18,10 +18,14 @@ export interface Place {
   readonly ticks: readonly string[] // keys
   readonly timers: readonly Timer[]
   readonly sound: boolean // a timer rings, too
+  readonly name?: string // what the lesson is called
+  readonly number?: number // of the step
 }
 
-/** The key names its version: another version's memory is not read. */
-const key = (): string => `slipbook.steps.1:${location.pathname}`
+/** What is kept of lessons begins with this, which names its version: another version's memory is not read. */
+export const ofSteps = 'slipbook.steps.1:'
+
+const key = (): string => ofSteps + location.pathname
 
 function isTimer(it: unknown): it is Timer {
   if (typeof it !== 'object' || it === null) return false
@@ -30,12 +34,13 @@ function isTimer(it: unknown): it is Timer {
 }
 
 /** isPlace reports whether something is whole, as keepPlace writes it: storage can hold anything. */
-function isPlace(it: unknown): it is Place {
+export function isPlace(it: unknown): it is Place {
   if (typeof it !== 'object' || it === null) return false
-  const { at, open, ticks, timers, sound } = it as Record<keyof Place, unknown>
+  const { at, open, ticks, timers, sound, name, number } = it as Record<keyof Place, unknown>
   return typeof at === 'string' && typeof open === 'boolean' && typeof sound === 'boolean'
     && Array.isArray(ticks) && ticks.every((tick) => typeof tick === 'string')
     && Array.isArray(timers) && timers.every(isTimer)
+    && (name === undefined || typeof name === 'string') && (number === undefined || Number.isSafeInteger(number))
 }
 
 /** recallPlace returns what is kept of this lesson. What does not hold is dropped. */

@@ -12,6 +12,7 @@ export class Timers {
   readonly #numberOf: (step: string) => number
   readonly #changed: () => void
   #all: Timer[]
+  #stopped: Timer | undefined // the last that was stopped before it was over
   #sound: boolean
   #ring: AudioContext | undefined
   #every = 0
@@ -33,10 +34,22 @@ export class Timers {
 
   /** Begins a time at a step, in the place of one that runs there. */
   add(step: string, seconds: number): void {
-    this.#all = [...this.#all.filter((timer) => timer.step !== step), { step, seconds, end: Date.now() + seconds * 1000, said: false }]
+    this.#take(step)
+    this.#put({ step, seconds, end: Date.now() + seconds * 1000, said: false })
+  }
+
+  #put(timer: Timer): void {
+    this.#all = [...this.#all.filter(({ step }) => step !== timer.step), timer]
     this.#changed()
     this.#draw()
     this.start()
+  }
+
+  /** Takes away the timer of a step; one that still ran can be had back. */
+  #take(step: string): void {
+    const gone = this.#all.find((timer) => timer.step === step)
+    this.#stopped = gone && !gone.said ? gone : undefined
+    this.#all = this.#all.filter((timer) => timer !== gone)
   }
 
   /** Looks at the clock, and again each second while a timer runs. */
@@ -75,10 +88,17 @@ export class Timers {
     const first = this.#all.find((timer) => !timer.said)
     this.#list.replaceChildren(...this.#all.map((timer) => make('li', timer.said ? 'step-over' : '', make('span', '', this.#words(timer)),
       timer === first ? this.#ringer() : undefined, button(timer.said ? words['step-put-away'] : words['step-stop'], () => this.#stop(timer.step)))))
+    const gone = this.#stopped
+    if (!gone) return
+    this.#list.append(make('li', '', make('span', '', fill(words['step-stopped'], this.#numberOf(gone.step), said(gone.seconds))), button(words['step-let-run'], () => {
+      this.#stopped = undefined
+      this.#put(gone)
+      this.#list.querySelector('button')?.focus()
+    })))
   }
 
   #stop(step: string): void {
-    this.#all = this.#all.filter((timer) => timer.step !== step)
+    this.#take(step)
     this.#changed()
     this.#draw()
     this.#list.querySelector('button')?.focus()

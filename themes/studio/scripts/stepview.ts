@@ -253,7 +253,7 @@ class StepView {
   }
 
   get #kept(): Place {
-    return { at: keyOf(this.#steps[this.#at]), open: this.#open, ticks: [...this.#ticks], ...this.#timers.kept }
+    return { at: keyOf(this.#steps[this.#at]), open: this.#open, ticks: [...this.#ticks], ...this.#timers.kept, name: this.#main.querySelector('h1')?.textContent ?? '', number: this.#at + 1 }
   }
 
   /** Keeps what there is; a lesson at its first step without ticks or timers is forgotten. */
