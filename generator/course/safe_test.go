@@ -137,7 +137,7 @@ func TestTableNamesItsHazards(t *testing.T) {
 		{"", "carving", "bone-dry", "scrapings blade", course.Student},
 		{"", "burnishing", "bone-dry", "dust", course.Student},
 		{"terra-sigillata", "burnishing", "bone-dry", "dust", course.Student},
-		{"latex", "brushing", "bisque", "latex", course.Student},
+		{"latex", "brushing", "bisque", "latex", course.WithInstructor},
 		{"wax", "brushing", "bisque", "", course.Student},
 		{"underglaze", "", "glaze-fired", "colour warm-pot", course.WithInstructor},
 		{"glaze", "trailing", "glaze-fired", "colour warm-pot", course.WithInstructor},

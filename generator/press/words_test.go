@@ -28,6 +28,7 @@ func TestNeededWordsAreThoseThatThePressSays(t *testing.T) {
 			said[kind.Part] = 0
 		}
 	}
+	said[care.FitTested], said[care.Trained] = 0, 0
 	for _, key := range care.WhoWords { // without which nothing says that a page names somebody
 		said[key] = 0
 	}

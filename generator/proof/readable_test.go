@@ -59,9 +59,10 @@ func TestStepNumbers(t *testing.T) {
 	number := func(_ *rules, s *checking) { checkStepNumbers(s) }
 	for page, want := range map[string][]string{
 		"1. Stir.\n2. As in [step 1](#step-1), and [Steps 1](#step-1) to 2.\n": nil,
-		"## Step 7\n\nOne step, steps two and three, 2 steps.\n":               nil,
-		"1. Stir.\n\nAs in step 1.\n":                                          {"step-number: “step 1” is no link, so nobody sees when it is another step"},
-		"Steps 4 to 6 come [first](#a), and\nstep\n7.\n\n## A\n":               {"step-number: “Steps 4” is no link, so nobody sees when it is another step", "step-number: “step 7” is no link, so nobody sees when it is another step"},
+		"## Step 7\n\nOne step, steps two and three, 2 steps, footsteps 3.\n":  nil,
+		"teps 3 and misteps 4.\n":                                nil,
+		"1. Stir.\n\nAs in step 1.\n":                            {"step-number: “step 1” is no link, so nobody sees when it is another step"},
+		"Steps 4 to 6 come [first](#a), and\nstep\n7.\n\n## A\n": {"step-number: “Steps 4” is no link, so nobody sees when it is another step", "step-number: “step 7” is no link, so nobody sees when it is another step"},
 	} {
 		if got := checked(t, "en-GB", page, number); !slices.Equal(got, want) {
 			t.Errorf("%q: %q, want %q", page, got, want)

@@ -49,7 +49,7 @@ func TestSevenQuestionsLeadToAnEnd(t *testing.T) {
 		for _, item := range d.find(list, "li") {
 			if answers := d.find(item, "ul"); len(answers) == 1 && item.Parent == list {
 				questions++
-				if n := len(d.find(answers[0], "li")); n != 2 {
+				if n := len(d.find(answers[0], "li")); n < 2 || n > 3 {
 					t.Errorf("%d answers: %s", n, words(item))
 				}
 			}

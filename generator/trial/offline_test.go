@@ -14,6 +14,7 @@ import (
 	"sync"
 	"testing"
 
+	"github.com/chromedp/cdproto/cdp"
 	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/cdproto/page"
 	"github.com/chromedp/chromedp"
@@ -274,6 +275,28 @@ func TestHandbookWithoutANetwork(t *testing.T) {
 	b.onPhone(o, "as you wanted")
 	b.tap(key("Take it onto this phone"))
 	b.phoneSays("The whole handbook is on this phone")
+}
+
+// TestHandbookCanBeInstalled wants the browser to find nothing that keeps the handbook from
+// being put on the phone's first screen. It looks in a window that remembers, since in a
+// private one nothing can be installed.
+func TestHandbookCanBeInstalled(t *testing.T) {
+	t.Parallel()
+	o := outpostOf(t)
+	ctx, stop := chromedp.NewContext(browserOf(t))
+	t.Cleanup(stop)
+	b := hearing(t, &window{ctx: ctx})
+	b.keepAll(o.home + "index.html")
+	for _, e := range call(b, page.GetInstallabilityErrors, cdp.Empty{}).InstallabilityErrors {
+		b.t.Errorf("it cannot be installed: %s %v", e.ErrorID, e.ErrorArguments)
+	}
+	manifest := call(b, page.GetAppManifest, page.GetAppManifestParams{})
+	for _, e := range manifest.Errors {
+		b.t.Errorf("%s: %s", manifest.URL, e.Message)
+	}
+	if !strings.Contains(manifest.Data, "Colour at the bench") {
+		b.t.Errorf("%s names nothing: %s", manifest.URL, manifest.Data)
+	}
 }
 
 // takeNew says yes to a new edition, and waits until it and the other tabs have gone along.

@@ -29,11 +29,10 @@ const marks = `[...document.querySelectorAll("nav.strip ol a")].map(a => ({
 // with who may, where that is not everybody.
 var judgedName = regexp.MustCompile(`^[A-Z][a-z -]+: (yes|label|risky|no)( ◆ (with the instructor|instructor only))?$`)
 
-// hasStrip reports whether a page shows the strip of clay states: the others show
-// the states in another way, or are sheets to print.
+// hasStrip reports whether a page shows the strip of clay states on a phone: the others
+// have no room for it, show the states in another way, or are sheets to print.
 func hasStrip(address string) bool {
-	return !slices.Contains([]string{"home", "not-found", "course-card", "card", "book", "calculator", "hazards", "notices", "phone", "search", "chart",
-		"materials", "material", "recipes", "recipe", "labels", "label", "wall", "classes", "class", "stock", "paper", "poster", "form", "leach", "eat"}, kind(address))
+	return slices.Contains([]string{"state", "lesson", "medium"}, kind(address))
 }
 
 // strip looks at the strip of the page in the tab, a narrow one, and counts the

@@ -5,6 +5,7 @@ package trial
 import (
 	"context"
 	"sync"
+	"testing"
 
 	cdbrowser "github.com/chromedp/cdproto/browser"
 	"github.com/chromedp/cdproto/cdp"
@@ -59,6 +60,16 @@ func newWindow() (*window, error) {
 		return nil, err
 	}
 	return w, tell(w.ctx, emulation.SetScrollbarsHidden, emulation.SetScrollbarsHiddenParams{Hidden: true})
+}
+
+// browserOf returns the browser itself, started.
+func browserOf(t *testing.T) context.Context {
+	t.Helper()
+	browser.once.Do(startBrowser)
+	if browser.err != nil {
+		t.Fatal(browser.err)
+	}
+	return browser.ctx
 }
 
 // tell sends one command of the browser's protocol that answers nothing.

@@ -54,6 +54,13 @@ var WhoWords = map[course.Who]string{
 	course.Instructor:     "who-instructor",
 }
 
+// Keys of the words for those who may where the table asks for no more, or for less than
+// is true of it everywhere.
+const (
+	FitTested = "who-fit-tested" // nobody handles powder without a respirator that was fitted
+	Trained   = "who-trained"    // whom the instructor has trained may load and fire
+)
+
 // Rules are what a course says of safety: its decoration table, and where the
 // lessons behind are.
 type Rules struct {

@@ -24,11 +24,11 @@ type Entry struct {
 // alphabet, accents and capitals aside. What something is called besides leads to the
 // same place, unless an entry of its own has that name.
 func Entries(t *theme.Theme, places []Place) []Entry {
-	kindNames, rules := kindWords(t), NewRules(t)
+	kindNames, rules, articles := kindWords(t), NewRules(t), strings.Fields(t.Say("find-articles"))
 	own := map[string]bool{}
 	var all []Entry
 	add := func(p Place, name, see string) {
-		all = append(all, Entry{name, see, kindNames[p.Kind], p.Number, p.Address, sortKey(name)})
+		all = append(all, Entry{name, see, kindNames[p.Kind], p.Number, p.Address, sortKey(name, articles)})
 	}
 	for _, p := range places {
 		if p.Part == "" {
@@ -53,8 +53,14 @@ func Entries(t *theme.Theme, places []Place) []Entry {
 	return all
 }
 
-// sortKey is a name as it is sorted: its words, folded.
-func sortKey(name string) string { return strings.Join(apart.FindAllString(Fold(name), -1), " ") }
+// sortKey is a name as it is sorted: its words, folded, without an article before others.
+func sortKey(name string, articles []string) string {
+	words := slices.Collect(apart(Fold(name)))
+	if len(words) > 1 && slices.Contains(articles, words[0]) {
+		words = words[1:]
+	}
+	return strings.Join(words, " ")
+}
 
 // Letter is the letter under which the entry stands; "0" for what begins with none.
 func (e Entry) Letter() string {

@@ -7,6 +7,7 @@ import (
 
 	"slipbook/generator/course"
 	"slipbook/generator/ghs"
+	"slipbook/generator/press/care"
 )
 
 // classView is how a material's sheet classes it, or those of all materials of a
@@ -28,7 +29,7 @@ type pictogram struct{ Icon, Name string }
 
 // classOf puts the classes of some materials together: every statement, each once,
 // and what they call for by the standard's own rules.
-func classOf(materials ...*course.Material) classView {
+func (r *Register) classOf(materials ...*course.Material) classView {
 	v := classView{Not: len(materials) > 0, Mixed: len(materials) > 1}
 	var codes, precautions []string
 	for _, m := range materials {
@@ -50,7 +51,10 @@ func classOf(materials ...*course.Material) classView {
 	slices.SortStableFunc(codes, func(a, b string) int {
 		return cmp.Or(cmp.Compare(grade(a), grade(b)), cmp.Compare(breathed(a), breathed(b)), cmp.Compare(a, b))
 	})
-	v.Statements, v.Precautions = inWords(codes), inWords(milder(slices.Sorted(slices.Values(precautions))))
+	if v.Mixed {
+		codes = graver(codes)
+	}
+	v.Statements, v.Precautions = r.inWords(codes), r.inWords(milder(slices.Sorted(slices.Values(precautions))))
 	return v
 }
 
@@ -71,15 +75,33 @@ func breathed(code string) int {
 	return 1
 }
 
-// inWords returns the words of some codes, each once.
-func inWords(codes []string) []string {
+// inWords returns the words of some codes, each once, as the handbook's English spells them.
+func (r *Register) inWords(codes []string) []string {
 	var all []string
 	for _, code := range codes {
-		if words, known := ghs.Statement(code); known && !slices.Contains(all, words) {
-			all = append(all, words)
+		if words, known := ghs.Statement(code); known {
+			all = care.AppendNew(all, r.spelled(words))
 		}
 	}
 	return all
+}
+
+// spelled returns a statement in the handbook's spelling. The table has that of the United
+// States, the standard itself, and Britain with it, writes "vapours".
+func (r *Register) spelled(words string) string {
+	if r.reading.Course.Language == "en-US" {
+		return words
+	}
+	return strings.ReplaceAll(words, "vapors", "vapours")
+}
+
+// graver leaves out of a mix that it may damage organs in time where one of its materials
+// does: the graver statement says the other.
+func graver(codes []string) []string {
+	if slices.Contains(codes, "H372") {
+		return slices.DeleteFunc(slices.Clone(codes), func(code string) bool { return code == "H373" })
+	}
+	return codes
 }
 
 // milder leaves out "avoid breathing dust" where "do not breathe dust" stands: the

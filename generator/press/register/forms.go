@@ -38,7 +38,7 @@ var forms = []blankForm{
 		columns:  []string{"form-date", "form-what", "form-which", "form-holds", "form-done", "form-amount", "form-went", "form-by", "form-next"},
 		cautions: []string{"dust", "rinse-water", "wash-colour"}},
 	{id: "training-list", title: "form-training", why: "form-training-why", example: "form-training-example", wide: true, health: true, rows: 13,
-		columns:  []string{"form-name", "form-mask", "form-fitted", "form-fitted-by", "form-due", "form-weigh", "form-spray", "form-load", "form-taught", "form-signed"},
+		columns:  []string{"form-name", "form-talked", "form-mask", "form-fitted", "form-fitted-by", "form-due", "form-weigh", "form-spray", "form-load", "form-taught", "form-signed"},
 		cautions: []string{"dry-powder", "stain-powder", "mist", "kiln-fume", "hot-kiln"}},
 	{id: "incident-report", title: "form-incident", why: "form-incident-why", example: "form-incident-example", asks: true, health: true, rows: 1,
 		columns: []string{"form-when", "form-who", "form-happened", "form-in-hand", "form-hurt", "form-at-once", "form-sheet-read", "form-cause", "form-change", "form-told", "form-signed"},

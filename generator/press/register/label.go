@@ -7,6 +7,7 @@ import (
 
 	"slipbook/generator/address"
 	"slipbook/generator/course"
+	"slipbook/generator/ghs"
 	"slipbook/generator/press/care"
 	"slipbook/generator/press/imprint"
 )
@@ -77,14 +78,15 @@ type labelText struct {
 	Mixed       bool   // it was mixed here, so that date and name are filled in by hand
 	On, Not     []string
 	InClass     classView
-	Statements  []string      // as many as fit
-	Precautions []string      // likewise
-	More        bool          // not all fitted
-	AsUS        bool          // by the law of the United States: what did not fit is in the sheets
-	Hazards     []care.Hazard // likewise
-	Marks       []string      // of the hazards, where there is room for no more
-	Wear        []string      // of a tub: all that its hazards and its sheet say
-	Who         string
+	Statements  []string         // as many as fit
+	Precautions []string         // likewise
+	More        bool             // not all fitted
+	AsUS        bool             // by the law of the United States: what did not fit is in the sheets
+	Hazards     []care.Hazard    // likewise
+	Marks       []string         // of the hazards, where there is room for no more
+	Wear        []string         // of a tub: all that its hazards and its sheet say
+	Who         string           // may open a tub, or put what was mixed on a pot
+	Mixing      string           // may mix it, where fewer may than may put it on
 	Tested      *course.Leach    // of a recipe: the report that lets it go where food does; nil: it does not
 	Owner       string           // the studio
 	Tub         *course.Material // of a tub; nil for what was mixed here
@@ -241,7 +243,7 @@ func (t labelText) room(f labelFormat) int {
 	if t.Tub != nil && f.Whole {
 		room -= blankLetters + len(t.Tub.Storage) + len(strings.Join(t.Wear, ", "))
 	}
-	if t.Who != "" && f.Roomy {
+	if f.Roomy && t.Who+t.Mixing != "" {
 		room -= whoLetters
 	}
 	if f.Roomy {
@@ -271,14 +273,17 @@ const blankLetters = 60
 // recipeText is what the label of a recipe's bucket says.
 func (r *Register) recipeText(recipe *course.Recipe, at imprint.Place) labelText {
 	safety := r.Care(at, r.wetCare(recipe)...)
-	t := labelText{Name: recipe.Title, Mixed: true, Batch: recipe.Batch, Gravity: r.gravity(recipe), InClass: classOf(r.reading.Course.MaterialsOf(recipe)...),
-		Hazards: safety.Hazards, Who: safety.Who, Tested: r.reading.Course.Tested(recipe, r.reading.Today), Owner: r.reading.Course.Studio.Name, Version: recipe.Newest(), AsUS: r.reading.Course.Law == course.LawUS}
+	t := labelText{Mixing: safety.Who, Name: recipe.Title, Mixed: true, Batch: recipe.Batch, Gravity: r.gravity(recipe), InClass: r.wetClass(recipe),
+		Hazards: safety.Hazards, Tested: r.reading.Course.Tested(recipe, r.reading.Today), Owner: r.reading.Course.Studio.Name, Version: recipe.Newest(), AsUS: r.reading.Course.Law == course.LawUS}
 	var parts []string
 	for _, p := range r.parts(recipe, at) {
 		parts = append(parts, p.Of.Title+" "+p.Amount)
 	}
 	t.Parts = strings.Join(parts, ", ")
 	if m, there := r.Decoration.FindMedium(recipe.Medium); there {
+		if t.Who = care.WhoWords[m.Who]; t.Who == t.Mixing {
+			t.Mixing = ""
+		}
 		on, not, _ := r.whereOn(recipe, *m, at)
 		for _, s := range on {
 			t.On = append(t.On, s.Title)
@@ -301,7 +306,7 @@ func (r *Register) wetCare(recipe *course.Recipe) []course.Care {
 	for _, row := range r.reading.Course.MixingCare(recipe) {
 		wet := course.Care{Who: row.Who}
 		for _, id := range row.Hazards {
-			if slices.ContainsFunc(r.Decoration.Hazards, func(h course.Hazard) bool { return h.ID == id && h.Dry }) {
+			if r.isOfPowder(id) {
 				id = "dust"
 			}
 			wet.Hazards = append(wet.Hazards, id)
@@ -311,8 +316,47 @@ func (r *Register) wetCare(recipe *course.Recipe) []course.Care {
 	return rows
 }
 
+// wetClass is the class of what was mixed from a recipe. For "wear respiratory protection"
+// and "wear protective gloves/…" it says what the wet bucket asks for and what it asks for
+// once it is dry: nobody brushes a wet slip in a mask, and a label that asks for one is soon
+// believed in nothing.
+func (r *Register) wetClass(recipe *course.Recipe) classView {
+	materials := r.reading.Course.MaterialsOf(recipe)
+	v := r.classOf(materials...)
+	var worn []string
+	for _, code := range []string{"P280", "P284"} {
+		words, _ := ghs.Statement(code)
+		worn = append(worn, words)
+	}
+	v.Precautions = slices.DeleteFunc(v.Precautions, func(p string) bool { return slices.Contains(worn, p) })
+	v.Precautions = slices.Insert(v.Precautions, 0, r.wetWear(recipe, materials))
+	return v
+}
+
+// wetWear says what a wet bucket asks one to wear.
+func (r *Register) wetWear(recipe *course.Recipe, materials []*course.Material) string {
+	gloves := false
+	if m, there := r.Decoration.FindMedium(recipe.Medium); there {
+		gloves = slices.Contains(m.Hazards, "wash-colour") || slices.Contains(m.Hazards, "raw-metal")
+	}
+	for _, m := range materials {
+		for _, code := range m.Class.Statements {
+			switch code {
+			case "H314", "H318", "H319":
+				return r.Say("label-wet-eyes")
+			case "H315", "H317", "H310", "H311", "H312":
+				gloves = true
+			}
+		}
+	}
+	if gloves {
+		return r.Say("label-wet-gloves")
+	}
+	return r.Say("label-wet")
+}
+
 // materialText is what the label of a material's tub says.
 func (r *Register) materialText(m *course.Material, at imprint.Place) labelText {
 	safety := r.materialSafety(m, at)
-	return labelText{Name: m.Name, Parts: m.What, Tub: m, InClass: classOf(m), Hazards: safety.Hazards, Wear: safety.Wear, Who: safety.Who, Owner: r.reading.Course.Studio.Name, AsUS: r.reading.Course.Law == course.LawUS}
+	return labelText{Name: m.Name, Parts: m.What, Tub: m, InClass: r.classOf(m), Hazards: safety.Hazards, Wear: safety.Wear, Who: safety.Who, Owner: r.reading.Course.Studio.Name, AsUS: r.reading.Course.Law == course.LawUS}
 }

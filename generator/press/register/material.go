@@ -63,7 +63,7 @@ func (r *Register) Materials() []imprint.Sheet {
 			Recipes: r.frame.WhereThere(at, address.Recipes), Labels: r.frame.WhereThere(at, address.Labels), Stock: r.frame.WhereThere(at, address.Stock),
 			Paper: r.frame.WhereThere(at, address.Paper)}
 		for _, m := range byName(r.reading.Course.Materials) {
-			v.Tubs = append(v.Tubs, tubView{Of: materialLink(at, m), Safety: r.materialSafety(m, at), Class: classOf(m), Sheet: m.Sheet, Storage: m.Storage})
+			v.Tubs = append(v.Tubs, tubView{Of: materialLink(at, m), Safety: r.materialSafety(m, at), Class: r.classOf(m), Sheet: m.Sheet, Storage: m.Storage})
 		}
 		for _, g := range byName(r.reading.Course.GenericMaterials) {
 			v.Generic = append(v.Generic, genericView{ID: at.ID(g.ID), Name: g.Name, What: g.What, Role: g.Role, SheetSays: g.SheetSays, CAS: g.CAS, Own: r.ownOf(at, g.ID)})
@@ -105,7 +105,7 @@ func (r *Register) material(m *course.Material, at imprint.Place) materialView {
 		Framed:   imprint.Framed{Shell: r.frame.Shell(at, imprint.About{Kind: "material", Title: m.Name, Description: m.What, Gathered: true})},
 		Material: *m,
 		Safety:   r.materialSafety(m, at),
-		InClass:  classOf(m),
+		InClass:  r.classOf(m),
 		Register: at.To(address.Materials),
 		Label:    r.frame.WhereThere(at, address.MaterialLabel(m.ID, r.paper())),
 	}

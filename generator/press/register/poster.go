@@ -18,6 +18,7 @@ type poster struct {
 	place  string                      // of hazards.yaml: its hazards belong here; may be empty
 	uses   []string                    // further hazards, by what is done here; those that the course has
 	tubs   func(*course.Material) bool // tubs of the register to mind here
+	barred func(*course.Material) bool // of these, what is never used here; may be nil
 	waste  bool                        // tubs are emptied here
 	aid    []string                    // keys of what to do first
 	leads  string                      // address of the page where the whole of it stands
@@ -28,8 +29,8 @@ type poster struct {
 var posters = []poster{
 	{id: "mixing-bench", title: "poster-mixing-bench", place: "weighing", uses: []string{"raw-metal", "dust", "colour"}, tubs: badToWeigh, leads: address.Materials,
 		aid: []string{"aid-call", "aid-breathed", "aid-skin", "aid-eye", "aid-swallowed", "aid-bring"}},
-	{id: "spray-booth", title: "poster-spray-booth", place: "booth", uses: []string{"dust"}, tubs: badToBreathe, leads: address.Hazards,
-		aid: []string{"aid-call", "aid-breathed", "aid-eye", "aid-bring"}},
+	{id: "spray-booth", title: "poster-spray-booth", place: "booth", uses: []string{"dust"}, tubs: badToBreathe, barred: rawMetal, leads: address.Hazards,
+		aid: []string{"aid-call", "aid-injected", "aid-breathed", "aid-eye", "aid-bring"}},
 	{id: "kiln-room", title: "poster-kiln-room", place: "outside-kiln-room", uses: []string{"hot-kiln", "warm-pot", "splinter"}, tubs: badToBurn, leads: address.Hazards, firing: true,
 		aid: []string{"aid-shock", "aid-call", "aid-burn", "aid-breathed", "aid-eye"}},
 	{id: "sink", title: "poster-sink", uses: []string{"rinse-water", "wash-colour", "colour", "dust"}, tubs: badToPour, leads: address.Materials, waste: true,
@@ -136,6 +137,9 @@ func (r *Register) allowed(p poster) []allowance {
 			return p.place != "" && h.Place == p.place && slices.Contains(c.Hazards, h.ID)
 		})
 		who := care.WhoWords[c.Who]
+		if what == r.Say("poster-firing") && c.Who == course.Instructor {
+			who = care.Trained
+		}
 		if !here || who == "" {
 			return
 		}

@@ -127,7 +127,7 @@ func TestTubsOnPosters(t *testing.T) {
 	if len(v.Tubs) != 3 || !v.Doctor || !v.Invented {
 		t.Fatalf("%+v", v.Tubs)
 	}
-	for n, want := range []string{"who-instructor", "who-with-instructor", ""} {
+	for n, want := range []string{"who-instructor", "who-with-instructor", care.FitTested} {
 		if v.Tubs[n].Safety.Who != want {
 			t.Errorf("group %d is for %q, want %q", n, v.Tubs[n].Safety.Who, want)
 		}
@@ -139,8 +139,12 @@ func TestTubsOnPosters(t *testing.T) {
 	if open := v.Tubs[2]; !slices.Contains(open.Names, "Flint") && !slices.Contains(open.Names, "River ball clay") || open.Class.Signal != "Danger" {
 		t.Errorf("%+v", open)
 	}
-	if who := viewOf(t, r, "kiln-room").Allowed; len(who) != 1 || who[0].Safety.Who != "who-instructor" {
+	if who := viewOf(t, r, "kiln-room").Allowed; len(who) != 1 || who[0].Safety.Who != care.Trained {
 		t.Errorf("at the kiln: %+v", who)
+	}
+	barred := viewOf(t, r, "spray-booth").Tubs[0]
+	if !barred.Barred || barred.Safety.Who != "" || !slices.Contains(barred.Names, "Cobalt carbonate") || slices.Contains(barred.Names, "Flint") {
+		t.Errorf("never sprayed: %+v", barred)
 	}
 	if who := viewOf(t, r, "spray-booth").Allowed; len(who) != 1 || who[0].Safety.Who != "who-with-instructor" {
 		t.Errorf("at the booth: %+v", who)

@@ -14,6 +14,7 @@ import (
 // tubGroup is the tubs that the same people may open, or all of a poster, mixed.
 type tubGroup struct {
 	Mixed  bool // not of the same people: each name says who
+	Barred bool // nobody uses them here
 	Safety care.Care
 	Class  classView
 	Names  []string
@@ -39,6 +40,9 @@ func badToBreathe(m *course.Material) bool {
 	return m.Class.Says == course.ClassedOpen || slices.ContainsFunc(m.Class.Statements, ghs.Respiratory)
 }
 
+// rawMetal reports whether a tub holds a raw oxide or carbonate, which nobody sprays.
+func rawMetal(m *course.Material) bool { return slices.Contains(m.Hazards, "raw-metal") }
+
 // badToBurn reports whether what is in a tub gives off fumes in the kiln.
 func badToBurn(m *course.Material) bool { return slices.Contains(m.Hazards, "kiln-fume") }
 
@@ -51,13 +55,16 @@ func badToPour(m *course.Material) bool {
 // tubs are emptied they stay together, each with who may.
 func (r *Register) tubGroups(p poster, at imprint.Place) []tubGroup {
 	var groups []tubGroup
+	barred := func(m *course.Material) bool { return p.barred != nil && p.barred(m) }
+	if none := r.tubsWhere(func(m *course.Material) bool { return p.tubs(m) && barred(m) }); len(none) > 0 {
+		group := r.tubGroup(none, false, at)
+		group.Barred, group.Safety = true, care.Care{}
+		groups = append(groups, group)
+	}
 	for _, who := range []course.Who{course.Instructor, course.WithInstructor, course.Student} {
-		var tubs []*course.Material
-		for _, m := range byName(r.reading.Course.Materials) {
-			if p.tubs(m) && (p.waste || cmp.Or(m.Who, course.Student) == who) {
-				tubs = append(tubs, m)
-			}
-		}
+		tubs := r.tubsWhere(func(m *course.Material) bool {
+			return p.tubs(m) && !barred(m) && (p.waste || cmp.Or(m.Who, course.Student) == who)
+		})
 		if len(tubs) > 0 {
 			groups = append(groups, r.tubGroup(tubs, p.waste, at))
 		}
@@ -68,9 +75,14 @@ func (r *Register) tubGroups(p poster, at imprint.Place) []tubGroup {
 	return groups
 }
 
+// tubsWhere returns the tubs of which something is so, by their names.
+func (r *Register) tubsWhere(is func(*course.Material) bool) []*course.Material {
+	return slices.DeleteFunc(byName(r.reading.Course.Materials), func(m *course.Material) bool { return !is(m) })
+}
+
 // tubGroup puts together what is said of some tubs.
 func (r *Register) tubGroup(tubs []*course.Material, mixed bool, at imprint.Place) tubGroup {
-	g := tubGroup{Class: classOf(tubs...), Mixed: mixed}
+	g := tubGroup{Class: r.classOf(tubs...), Mixed: mixed}
 	var rows []course.Care
 	var wear []string
 	for _, m := range tubs {
@@ -80,7 +92,7 @@ func (r *Register) tubGroup(tubs []*course.Material, mixed bool, at imprint.Plac
 		}
 		rows, wear, g.Names = append(rows, m.Care), append(wear, m.Wear...), append(g.Names, name)
 	}
-	g.Safety = r.Care(at, rows...)
+	g.Safety = r.ofPowder(r.Care(at, rows...))
 	g.Safety.Wear, g.Safety.Places = course.Worn(nil, append(g.Safety.Wear, wear...)...), nil
 	if mixed {
 		g.Safety.Who = ""

@@ -139,7 +139,7 @@ func (r *Register) recipe(recipe *course.Recipe, at imprint.Place) (imprint.Page
 		Framed:   imprint.Framed{Shell: r.frame.Shell(at, imprint.About{Kind: "recipe", Title: recipe.Title, Description: recipe.About, Desk: true, Gathered: true})},
 		Of:       recipe,
 		Safety:   r.recipeSafety(recipe, at),
-		InClass:  classOf(r.reading.Course.MaterialsOf(recipe)...),
+		InClass:  r.classOf(r.reading.Course.MaterialsOf(recipe)...),
 		Order:    r.order(recipe, nil, at),
 		Parts:    r.parts(recipe, at),
 		Proof:    r.Newest(recipe, at),
@@ -200,7 +200,7 @@ func (r *Register) parts(recipe *course.Recipe, at imprint.Place) []partView {
 			v.Note = r.Say("recipe-of-water")
 		}
 		if m, there := r.reading.Course.FindMaterial(s.Material); there {
-			v.Of, v.Signal = materialLink(at, m), classOf(m).Signal
+			v.Of, v.Signal = materialLink(at, m), r.classOf(m).Signal
 		}
 		all = append(all, v)
 	}
@@ -262,6 +262,9 @@ func (r *Register) standingNotes() []string {
 
 // gravity is the number of a recipe as it is mixed, to two places.
 func (r *Register) gravity(recipe *course.Recipe) string {
+	if m, there := r.Decoration.FindMedium(recipe.Medium); there && m.Kind == "powder" {
+		return ""
+	}
 	return strings.Replace(strconv.FormatFloat(r.reading.Gravity(recipe), 'f', 2, 64), ".", string(r.reading.Course.Decimal), 1)
 }
 

@@ -43,14 +43,37 @@ func (r *Register) workSafety(at imprint.Place, rows []course.Care, materials []
 		c.Wear = course.Worn(c.Wear, m.Wear...)
 	}
 	c.Wear = course.Worn(nil, c.Wear...)
+	return r.ofPowder(c)
+}
+
+// ofPowder adds to the safety of work with powder that it is for those on the fit-test list.
+func (r *Register) ofPowder(c care.Care) care.Care {
+	if c.Who == "" && slices.ContainsFunc(c.Hazards, func(h care.Hazard) bool { return r.isOfPowder(h.ID) }) {
+		c.Who = care.FitTested
+	}
 	return c
 }
 
-// materialSafety is the safety of a tub, with what its sheet says to wear.
+// isOfPowder reports whether a hazard ends when all is wet.
+func (r *Register) isOfPowder(id string) bool {
+	return slices.ContainsFunc(r.Decoration.Hazards, func(h course.Hazard) bool { return h.ID == id && h.Dry })
+}
+
+// materialSafety is the safety of opening a tub, with what its sheet says to wear. A tub
+// of powder is opened where powder is weighed, wherever what is mixed from it goes on.
 func (r *Register) materialSafety(m *course.Material, at imprint.Place) care.Care {
 	c := r.Care(at, m.Care)
 	c.Wear = course.Worn(nil, append(slices.Clone(c.Wear), m.Wear...)...)
-	return c
+	var open []string
+	for _, h := range r.Decoration.Hazards {
+		if place, there := r.Decoration.FindPlace(h.Place); there && h.Dry && slices.Contains(m.Hazards, h.ID) {
+			open = care.AppendNew(open, place.Name)
+		}
+	}
+	if len(open) > 0 {
+		c.Places = open
+	}
+	return r.ofPowder(c)
 }
 
 // materialLink is a link to a material's own page.

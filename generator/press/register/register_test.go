@@ -37,7 +37,7 @@ func kept(t *testing.T) (*Register, *course.Recipe) {
 
 func TestClassesTogether(t *testing.T) {
 	r, recipe := kept(t)
-	v := classOf(r.reading.Course.MaterialsOf(recipe)...)
+	v := r.classOf(r.reading.Course.MaterialsOf(recipe)...)
 	if v.Signal != "Danger" || v.Not || !slices.Equal(v.Unclear, []string{"Stain"}) {
 		t.Errorf("%+v", v)
 	}
@@ -50,7 +50,7 @@ func TestClassesTogether(t *testing.T) {
 	if len(v.Pictograms) != 2 || v.Pictograms[1].Icon != "ghs08" {
 		t.Errorf("pictograms %v", v.Pictograms)
 	}
-	if harmless := classOf(r.reading.Course.Materials[2]); !harmless.Not || harmless.Signal != "" {
+	if harmless := r.classOf(r.reading.Course.Materials[2]); !harmless.Not || harmless.Signal != "" {
 		t.Errorf("%+v", harmless)
 	}
 }
@@ -96,7 +96,7 @@ func TestLabelsLeaveNothingOutInSilence(t *testing.T) {
 		t.Errorf("version %v", text.Version)
 	}
 	large := text.fitted(labelFormats[0])
-	if large.More || len(large.Statements) != 3 || len(large.Precautions) != 2 || len(large.Hazards) != 2 || large.Parts == "" {
+	if large.More || len(large.Statements) != 3 || len(large.Precautions) != 3 || len(large.Hazards) != 2 || large.Parts == "" {
 		t.Errorf("large: %+v", large)
 	}
 	for _, f := range []labelFormat{{letters: 60}, {letters: 60, Whole: true, Roomy: true}} {

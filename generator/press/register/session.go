@@ -97,7 +97,7 @@ func (r *Register) classSheet(s *course.Session, at imprint.Place) sheetView {
 		Session: s,
 		Classes: at.To(address.Classes),
 		Safety:  r.classSafety(s, at),
-		InClass: classOf(used...),
+		InClass: r.classOf(used...),
 		Any:     len(used) > 0,
 		Shelf:   r.shelf(s, at),
 		Kiln:    r.kilnSafety(s, at),
@@ -186,7 +186,7 @@ func (r *Register) shelf(s *course.Session, at imprint.Place) (rows []shelfRow) 
 		take[p.Material] = r.grams(p.Grams)
 	}
 	for _, m := range byName(r.usedBy(s)) {
-		rows = append(rows, shelfRow{Of: materialLink(at, m), Take: take[m.ID], Class: classOf(m), Safety: r.materialSafety(m, at)})
+		rows = append(rows, shelfRow{Of: materialLink(at, m), Take: take[m.ID], Class: r.classOf(m), Safety: r.materialSafety(m, at)})
 	}
 	return rows
 }

@@ -45,7 +45,7 @@ func (r *Register) Stock() []imprint.Sheet {
 			Classes: r.frame.WhereThere(at, address.Classes), Materials: at.To(address.Materials)}
 		uses, needs := r.uses(at), r.needs()
 		for _, m := range byName(r.reading.Course.Materials) {
-			row := stockRow{Of: materialLink(at, m), Safety: r.materialSafety(m, at), Class: classOf(m), Review: m.Sheet.Review, Uses: uses[m.ID], Over: r.coloursUnder(m, at)}
+			row := stockRow{Of: materialLink(at, m), Safety: r.materialSafety(m, at), Class: r.classOf(m), Review: m.Sheet.Review, Uses: uses[m.ID], Over: r.coloursUnder(m, at)}
 			if g := needs[m.ID]; g > 0 {
 				row.Needs = r.grams(g)
 			}
