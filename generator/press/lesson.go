@@ -16,6 +16,7 @@ import (
 type lessonView struct {
 	imprint.Framed
 	Unit          imprint.Link
+	InUnit        int    // the number of the unit
 	Number        string // "2.3"
 	Place, Of     int    // lesson 3 of 4 in its unit
 	Teaches       []string
@@ -51,6 +52,7 @@ func (i *impression) lesson(u *course.Unit, number, n int, at imprint.Place) (im
 		Framed:    imprint.Framed{Shell: i.Shell(at, i.aboutPage("lesson", page))},
 		Parts:     i.parts(page, at),
 		Steps:     i.hasSteps(page),
+		InUnit:    number,
 		Number:    imprint.LessonNumber(strconv.Itoa(number), n),
 		Place:     n + 1,
 		Of:        len(u.Lessons),

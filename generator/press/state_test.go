@@ -29,15 +29,15 @@ func TestStatePageGroupsByVerdict(t *testing.T) {
 		{"states/leather-hard.html", []string{"h2 In a word", "h2 How to tell", "h3 Wet: more like it?", "h3 Bone dry: more like it?",
 			"h2 May go on now", "h3 Coloured slip best now", "h2 Risky", "h3 Stain wash",
 			"h2 How you may work it now", "h3 Wiping back: risky", "h2 What to do next", "h3 Let it dry.",
-			"h2 Plan your work from here", "h2 Lessons about it", "h2 Before this it was", "h2 Next it becomes"}},
+			"h2 Plan your work from here", "h3 What may I do now, and in which order?", "h2 Lessons about it", "h2 Before this it was", "h2 Next it becomes"}},
 		{"states/unfired-glaze.html", []string{"h2 In a word", "h2 How to tell", "h3 Bisque: more like it?", "h3 Glaze-fired: more like it?",
 			"h2 Ask the label or the studio’s recipe card", "h3 Stain wash", "h2 Cannot go on now", "h3 Coloured slip",
 			"h2 How you may work it now", "h3 Wiping back: no", "h2 What to do next", "h3 Wash the glaze off.", "h3 Fire the glaze.",
-			"h2 Plan your work from here", "h2 Before this it was", "h2 Next it becomes"}},
+			"h2 Plan your work from here", "h3 What may I do now, and in which order?", "h2 Before this it was", "h2 Next it becomes"}},
 		{"states/wet.html", []string{"h2 In a word", "h2 How to tell", "h3 Leather-hard: more like it?",
 			"h2 May go on now", "h3 Coloured slip", "h2 Cannot go on now", "h3 Stain wash",
 			"h2 How you may work it now", "h3 Wiping back: no", "h2 What to do next", "h3 Let it stiffen.",
-			"h2 Plan your work from here", "h2 Next it becomes"}},
+			"h2 Plan your work from here", "h3 What may I do now, and in which order?", "h2 Next it becomes"}},
 	} {
 		t.Run(c.page, func(t *testing.T) {
 			if got := outline(pageOf(t, e, c.page)); !slices.Equal(got, c.want) {

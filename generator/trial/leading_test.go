@@ -9,7 +9,6 @@ import (
 
 	"github.com/chromedp/chromedp"
 
-	"slipbook/calculators/catalog"
 	engine "slipbook/calculators/form"
 )
 
@@ -132,22 +131,6 @@ const lacking = `(text => {
 		form.querySelector('[name="' + name.slice(0, -5) + '"]')?.closest("[data-input]").textContent.includes(value)
 	return [...request].filter(([name, value]) => name !== "calculator" && !stands(name, value) && !beside(name, value)).map(pair => pair.join("="))
 })`
-
-// TestFirstBoxInTheFirstScreen wants no reader to have to look for the boxes.
-func TestFirstBoxInTheFirstScreen(t *testing.T) {
-	t.Parallel()
-	h := published(t)
-	b := open(t)
-	b.size(360, 740)
-	for _, c := range catalog.In("en-GB") {
-		formAt(b, h, c)
-		bottom := ask[float64](b, `document.querySelector("form [data-input] :is(input, select)").getBoundingClientRect().bottom`)
-		t.Logf("%s: the first box ends at %.0f px", c.Name, bottom)
-		if bottom > 740 {
-			t.Errorf("%s: the first box ends at %.0f px, in a window of 740", c.Name, bottom)
-		}
-	}
-}
 
 // spaced is a text with single plain spaces.
 func spaced(text string) string { return strings.Join(strings.Fields(text), " ") }

@@ -32,7 +32,7 @@ const widest = `(() => {
 })()`
 
 // TestEveryPageInEveryWindow visits every page once and looks at it in many
-// widths, unfolded, and with letters twice as large. Colours change no layout, so
+// widths, unfolded, with letters twice as large, and spaced widely. Colours change no layout, so
 // one scheme is enough.
 func TestEveryPageInEveryWindow(t *testing.T) {
 	t.Parallel()
@@ -59,8 +59,13 @@ func TestEveryPageInEveryWindow(t *testing.T) {
 		}
 		b.fits(address+", unfolded", fewWidths)
 		b.lettersOf(32)
-		b.fits(address+", in large letters", fewWidths)
+		b.fits(address+", in large letters", largeWidths)
 		b.lettersOf(16)
+		if !ask[bool](b, spaceWide) {
+			b.t.Errorf("%s: the words take no wider spacing", address)
+		}
+		b.fits(address+", spaced widely", spacedWidths)
+		ask[bool](b, spaceUsual)
 		said, asked := b.heard()
 		for _, words := range said {
 			b.t.Errorf("%s: on the console: %s", address, words)

@@ -42,6 +42,8 @@ func (d Desk) Boxes(c *form.Calculator, fill []markup.Setting, id, folder string
 	}
 	leadOn(c, folder, first)
 	leadOn(c, folder, more)
+	pair(first)
+	pair(more)
 	return first, more
 }
 

@@ -37,6 +37,7 @@ type Box struct {
 	Values  []Value
 	Choices []Option // instead of numbers: one of these
 	Words   bool     // instead of numbers: words
+	Paired  bool     // on a phone it stands side by side with the box before or after it
 	Rows    *Rows    // of words that name layers: what to choose them at
 }
 

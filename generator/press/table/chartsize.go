@@ -20,7 +20,7 @@ func chartHeight(p theme.ChartPrint, v chartView, size float64) float64 {
 	height := p.Around
 	for _, part := range v.Parts {
 		for _, row := range part.Rows {
-			height += float64(rowLines(p, row, larger))*size*p.Leading + p.RowPadding
+			height += rowHeight(p, row, size) + p.RowPadding
 		}
 	}
 	var notes, hazards []int
@@ -33,26 +33,37 @@ func chartHeight(p theme.ChartPrint, v chartView, size float64) float64 {
 	return height + float64(inThrees(hazards)+inThrees(notes))*size*p.NoteLeading
 }
 
+// rowHeight is how high a row is, in points, in type of a size. The signs of a medium
+// keep their size beside all type but the smallest.
+func rowHeight(p theme.ChartPrint, r chartRow, size float64) float64 {
+	larger := p.Sizes[0].Points / size
+	if r.Name.Address == "" || size == p.Sizes[len(p.Sizes)-1].Points { // a way of working, or all is small
+		return float64(rowLines(p, r, larger, p.CellLetters*larger)) * size * p.Leading
+	}
+	return max(p.Sign, float64(rowLines(p, r, larger, (p.CellLetters-p.SignLetters)*larger))*size*p.Leading)
+}
+
 // rowLines counts the lines of a row, in type so many times smaller than the
-// largest.
-func rowLines(p theme.ChartPrint, r chartRow, larger float64) int {
+// largest, of which so many letters fit on a line of a cell.
+func rowLines(p theme.ChartPrint, r chartRow, larger, fit float64) int {
 	lines := linesOf(r.Name.Title, r.Safety.MarkLetters(), p.NameLetters*larger)
 	for _, c := range r.Cells {
-		n := lineLines(p, c.Line, larger)
+		n := lineLines(c.Line, fit-p.BrokenOff)
 		if c.Verdict == "" {
 			n = 0
 		}
 		for _, o := range c.Others {
-			n += lineLines(p, o, larger)
+			n += lineLines(o, fit-p.BrokenOff)
 		}
 		lines = max(lines, n)
 	}
 	return lines
 }
 
-// lineLines counts the lines of one verdict in a cell, likewise.
-func lineLines(p theme.ChartPrint, l Line, larger float64) int {
-	word := len(l.Verdict) + 1
+// lineLines counts the lines of one verdict in a cell, when so many letters fit on one.
+// Its sign is about as wide as one.
+func lineLines(l Line, fit float64) int {
+	word := len(l.Verdict) + 2
 	if l.Name != "" {
 		word += theme.Letters(l.Name) + 2
 	}
@@ -65,7 +76,7 @@ func lineLines(p theme.ChartPrint, l Line, larger float64) int {
 	if n := l.Safety.MarkLetters(); n > 0 {
 		word += n + 3
 	}
-	return linesOf(l.Short, word, p.CellLetters*larger-p.BrokenOff)
+	return linesOf(l.Short, word, fit)
 }
 
 // inThrees is how many lines notes take in three columns, with their heading;

@@ -43,14 +43,37 @@ func TestSheetSize(t *testing.T) {
 func TestHeightCountsWhatWraps(t *testing.T) {
 	chart := presstest.Studio(t).Print.Chart
 	size := chart.Sizes[0].Points
-	one, two := chartHeight(chart, filled(1, 20), size), chartHeight(chart, filled(1, 40), size)
+	one, two := chartHeight(chart, filled(1, 18), size), chartHeight(chart, filled(1, 38), size)
 	if got := two - one; got < size*chart.Leading-0.01 || got > size*chart.Leading+0.01 {
 		t.Errorf("a second line takes %.2f points, want %.2f", got, size*chart.Leading)
 	}
-	v := filled(1, 20)
+	v := filled(1, 18)
 	v.Others = make([]chartOther, 4)
 	if got, want := chartHeight(chart, v, size)-one, 3*size*chart.NoteLeading; math.Abs(got-want) > 0.01 {
 		t.Errorf("four notes in threes with their heading take %.2f points, want %.2f", got, want)
+	}
+}
+
+// TestRowOfAMediumHoldsItsSign shows that a row of a medium is as high as its sign in
+// small type, but for the smallest, and that the sign takes room from its words.
+func TestRowOfAMediumHoldsItsSign(t *testing.T) {
+	chart := presstest.Studio(t).Print.Chart
+	smallest, small := chart.Sizes[len(chart.Sizes)-1].Points, chart.Sizes[len(chart.Sizes)-2].Points
+	way := filled(1, 18).Parts[0].Rows[0]
+	medium := way
+	medium.Name.Address = "media/slip.html"
+	if got := rowHeight(chart, medium, small); got != chart.Sign {
+		t.Errorf("a row of one line is %.2f points high, want %.2f", got, chart.Sign)
+	}
+	if got, want := rowHeight(chart, way, small), small*chart.Leading; math.Abs(got-want) > 0.01 {
+		t.Errorf("a way of working of one line is %.2f points high, want %.2f", got, want)
+	}
+	if got, want := rowHeight(chart, medium, smallest), smallest*chart.Leading; math.Abs(got-want) > 0.01 {
+		t.Errorf("a row of one line is %.2f points high in the smallest type, want %.2f", got, want)
+	}
+	largest := chart.Sizes[0].Points
+	if got := rowHeight(chart, medium, largest); got <= rowHeight(chart, way, largest) {
+		t.Errorf("the sign takes no room from the words: %.2f points", got)
 	}
 }
 

@@ -39,10 +39,11 @@ func (r *Table) Shell(at imprint.Place, a imprint.About) imprint.Shell {
 	return s
 }
 
-// strip makes the strip of a page, or nil when the course has no states and
-// where the first box of a calculator should stand in the first screen.
+// strip makes the strip of a page, or nil when the course has no states, where the
+// first box of a calculator should stand in the first screen, and on the chart, whose
+// columns are the states.
 func (r *Table) strip(a imprint.About, at imprint.Place) *strip {
-	if len(r.Decoration.States) == 0 || a.Kind == "calculator-page" {
+	if len(r.Decoration.States) == 0 || a.Kind == "calculator-page" || a.Kind == "chart" {
 		return nil
 	}
 	medium, named := r.Decoration.FindMedium(a.Medium)

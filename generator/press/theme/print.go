@@ -35,6 +35,8 @@ type ChartPrint struct {
 	CellLetters float64    `yaml:"cell-letters"` // on a line of a cell, at the largest size
 	BrokenOff   float64    `yaml:"broken-off"`   // of these, since words are not broken
 	NameLetters float64    `yaml:"name-letters"`
+	Sign        float64    `yaml:"sign"`         // of a medium's row, at the least: as high as its signs
+	SignLetters float64    `yaml:"sign-letters"` // of a line of a cell, which they take
 	NoteLetters float64    `yaml:"note-letters"` // under the table, in one of three columns
 }
 
@@ -62,7 +64,7 @@ func readPrinting(theme fs.FS) (Printing, error) {
 		name    string
 		figures []float64
 	}{
-		{"chart", []float64{float64(len(p.Chart.Sizes)), p.Chart.Height, p.Chart.Leading, p.Chart.NoteLeading, p.Chart.CellLetters - p.Chart.BrokenOff, p.Chart.NameLetters, p.Chart.NoteLetters}},
+		{"chart", []float64{float64(len(p.Chart.Sizes)), p.Chart.Height, p.Chart.Leading, p.Chart.NoteLeading, p.Chart.CellLetters - p.Chart.BrokenOff - p.Chart.SignLetters, p.Chart.NameLetters, p.Chart.NoteLetters}},
 		{"card", []float64{float64(len(p.Card.Sizes)), p.Card.Height, p.Card.Column, p.Card.Leading, p.Card.Letter}},
 	} {
 		for _, figure := range of.figures {

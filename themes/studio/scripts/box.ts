@@ -140,9 +140,12 @@ export class Box {
   /** Takes what the engine understood of words, as choosers write it; null where they cannot. */
   hear(_chosen: string | null): void {}
 
-  /** Puts an element right under the boxes. */
+  /** Puts an element right under the box, and where two stand side by side under both. */
   put(element: HTMLElement): void {
-    this.#said.before(element)
+    if (this.#root.dataset['paired'] === undefined) return this.#said.before(element)
+    const next = this.#root.nextElementSibling
+    const beside = next instanceof HTMLElement && next !== element && next.offsetTop === this.#root.offsetTop
+    ;(beside ? next : this.#root).after(element)
   }
 
   /** Takes away boxes that were added and are empty. */

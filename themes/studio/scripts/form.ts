@@ -254,6 +254,7 @@ export class Form {
     const box = isField(to) && this.#boxes.find((b) => b.holds(to))
     if (!box) return
     box.put(this.#line)
+    this.#line.classList.add('reckon-under')
     for (const other of this.#boxes) if (other !== box) other.trim()
   }
 
