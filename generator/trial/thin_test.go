@@ -101,5 +101,7 @@ func TestCalculatorsInALessonAreWanted(t *testing.T) {
 		t.Errorf("the calculators were asked for %d times before one was opened", n)
 	}
 	ask[bool](b, openFolds)
-	b.ready()
+	if !b.until("globalThis.atBench") {
+		t.Error("the calculators do not come when one is opened")
+	}
 }
