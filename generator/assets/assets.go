@@ -52,6 +52,7 @@ type Desk struct {
 	BenchStyle string // loaded with it
 	Engine     string // gzipped WebAssembly under a .bin name, fetched over http(s)
 	Carried    string // classic script with the same bytes in base64, for file:
+	Size       int    // bytes of Engine, and of what pages fetch with it
 	Words      Parcel // what the calculators say; the press has it wrapped
 	Table      Parcel // the course's decoration table, for pages with a plan; the press has it wrapped
 }
@@ -149,7 +150,7 @@ func Make(theme fs.FS, engine []byte) (*Bundle, error) {
 			b.Phone.Ground = string(found[1])
 		}
 	}
-	b.Desk.Engine = b.keep("calculators.bin", engine)
+	b.Desk.Engine, b.Desk.Size = b.keep("calculators.bin", engine), len(engine)
 	b.Desk.Carried = b.keep("calculators.js", carriedScript(engine))
 	icon, err := fs.ReadFile(theme, iconFile)
 	if err != nil {

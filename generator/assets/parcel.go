@@ -10,8 +10,12 @@ import (
 const carriedName = "carried"
 
 // Parcel is the addresses of data that scripts take in: gzipped under a .bin
-// name, fetched over http(s), and in a classic script, for file:.
-type Parcel struct{ Packed, Carried string }
+// name, fetched over http(s), and in a classic script, for file:. Size is the bytes
+// that are fetched.
+type Parcel struct {
+	Packed, Carried string
+	Size            int
+}
 
 // wrapped is a parcel that was made, with its files by address.
 type wrapped struct {
@@ -35,7 +39,7 @@ func (b *Bundle) Wrap(name string, data []byte) (Parcel, map[string][]byte, erro
 		return Parcel{}, nil, err
 	}
 	script := carriedScript(packed)
-	p := Parcel{Address(name+".bin", packed), Address(name+".js", script)}
+	p := Parcel{Address(name+".bin", packed), Address(name+".js", script), len(packed)}
 	if b.wrapped == nil {
 		b.wrapped = map[string]wrapped{}
 	}

@@ -272,7 +272,7 @@ func kind(address string) string {
 }
 
 // all lists the pages of some kinds.
-func (h *handbook) all(t *testing.T, wanted ...string) []string {
+func (h *handbook) all(t testing.TB, wanted ...string) []string {
 	t.Helper()
 	var found []string
 	for _, address := range h.pages {
@@ -287,13 +287,13 @@ func (h *handbook) all(t *testing.T, wanted ...string) []string {
 }
 
 // one returns the first page of a kind.
-func (h *handbook) one(t *testing.T, wanted string) string {
+func (h *handbook) one(t testing.TB, wanted string) string {
 	t.Helper()
 	return h.all(t, wanted)[0]
 }
 
 // samples returns a page of each kind.
-func (h *handbook) samples(t *testing.T) []string {
+func (h *handbook) samples(t testing.TB) []string {
 	t.Helper()
 	var found []string
 	for _, k := range kinds {

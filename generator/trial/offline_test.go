@@ -29,6 +29,7 @@ type outpost struct {
 	t       *testing.T
 	address string
 	server  *http.Server
+	lasting bool // it says that shared files never change under their names
 
 	mu     sync.Mutex
 	spoilt map[string]string // by address: what it sends instead; empty: an error
@@ -83,6 +84,9 @@ func (o *outpost) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 		w.Header().Set("Content-Type", "text/html; charset=utf-8")
 		w.Write([]byte(instead))
 	default:
+		if o.lasting && strings.HasPrefix(at, "assets/") {
+			w.Header().Set("Cache-Control", "public, max-age=31536000, immutable")
+		}
 		handler(o.dir).ServeHTTP(w, r)
 	}
 }

@@ -86,7 +86,7 @@ func TestWebServers(t *testing.T) {
 }
 
 // at starts a server for a folder, and returns the address of its root.
-func (s webServer) at(t *testing.T, dir string) string {
+func (s webServer) at(t testing.TB, dir string) string {
 	t.Helper()
 	listener, err := net.Listen("tcp", "127.0.0.1:0") // finds a port that is free
 	if err != nil {

@@ -178,6 +178,7 @@ func (f *Frame) desk(at Place, plan bool) *assets.Desk {
 		BenchStyle: at.To(f.Bundle.Desk.BenchStyle),
 		Engine:     at.To(f.Bundle.Desk.Engine),
 		Carried:    at.To(f.Bundle.Desk.Carried),
+		Size:       f.Bundle.Desk.Size + f.Spoken.Size,
 		Words:      assets.Parcel{Packed: at.To(f.Spoken.Packed), Carried: at.To(f.Spoken.Carried)},
 	}
 	if plan && f.Bundle.Desk.Planner != "" {
@@ -185,6 +186,7 @@ func (f *Frame) desk(at Place, plan bool) *assets.Desk {
 	}
 	if plan {
 		d.Table = assets.Parcel{Packed: at.To(f.Table.Packed), Carried: at.To(f.Table.Carried)}
+		d.Size += f.Table.Size
 	}
 	return d
 }

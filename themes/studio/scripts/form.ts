@@ -36,6 +36,7 @@ export class Form {
   readonly #told: HTMLElement // what a tool has to say
   readonly #cleared: HTMLElement // offers to undo "start again"
   #work: Work | undefined
+  #waiting = '' // what is said while there is none
   #broken: () => void
   #asked = false // the button was pressed since the last key
   #editing = false // something was typed into the box that has the focus
@@ -77,9 +78,22 @@ export class Form {
     for (const button of form.querySelectorAll('[data-clear]')) button.addEventListener('click', () => this.clear())
     this.section.querySelector('[data-late]')?.remove()
     form.hidden = false
-    form.setAttribute('aria-busy', 'true')
     // Beside a form that works, somebody else's numbers are one touch away.
     this.section.querySelector('[data-example]')?.removeAttribute('open')
+  }
+
+  /** Says that the engine is coming, or comes once it is wanted, and how large it is. */
+  wait(coming: boolean, kilobytes: number): void {
+    this.#waiting = fill(coming ? words['calculator-wait'] : words['calculator-wanted'], kilobytes)
+    if (coming) {
+      this.#form.setAttribute('aria-busy', 'true')
+      delete this.#form.dataset['waits']
+    } else {
+      this.#form.removeAttribute('aria-busy')
+      this.#form.dataset['waits'] = ''
+    }
+    // What comes by itself is there before most people type: nothing is said until then.
+    if (!coming || this.#line.textContent) this.#line.textContent = this.#waiting
   }
 
   /** Gives the form its engine. Numbers that came with a link lead to their answer. */
@@ -93,6 +107,7 @@ export class Form {
   /** Takes the boxes out of use; the page says why. */
   stop(): void {
     this.#form.hidden = true
+    delete this.#form.dataset['waits']
     this.#form.removeAttribute('aria-busy')
     this.section.querySelector('[data-example]')?.setAttribute('open', '')
     this.#form.dataset['stopped'] = ''
@@ -143,7 +158,7 @@ export class Form {
   update(): void {
     this.#own()
     if (!this.#work) {
-      this.#line.textContent = words['calculator-wait'] ?? ''
+      this.#line.textContent = this.#waiting
       return
     }
     try {
