@@ -69,7 +69,6 @@ tools() {
 	want gcc gcc libc6-dev
 	want node nodejs
 	want npm npm
-	want epubcheck epubcheck
 	want exiftool libimage-exiftool-perl
 	want zbarimg zbar-tools
 	want firefox-esr firefox-esr
