@@ -7,6 +7,7 @@ import (
 
 	"slipbook/generator/address"
 	"slipbook/generator/course"
+	"slipbook/generator/markup"
 	"slipbook/generator/press/care"
 	"slipbook/generator/press/imprint"
 )
@@ -30,6 +31,7 @@ type lessonView struct {
 	Steps         bool           // it has steps, which can be shown one to a screen
 	Handout       bool           // it is printed and given out: paper holds nothing else
 	Body          template.HTML
+	Answers       []answersView // to its questions, for a page of paper of their own
 	Before, After []imprint.Link
 }
 
@@ -78,6 +80,9 @@ func (i *impression) lesson(u *course.Unit, number, n int, at imprint.Place) (im
 		v.Medium = imprint.Link{Title: m.Name, Address: at.To(address.Medium(m.ID))}
 	}
 	v.Body = v.Slot(i.setter.Body(i.documents[page], at))
+	if at.Ebook == nil { // which gathers them itself
+		v.Answers = answersApart(i.documents[page].Document.Named(markup.QuestionBlock))
+	}
 	return v, nil
 }
 
@@ -134,4 +139,30 @@ func (i *impression) neighbour(page *course.Page, step int, at imprint.Place) []
 		return nil
 	}
 	return []imprint.Link{imprint.LinkTo(at, i.reading.Pages[n].Page)}
+}
+
+// answersView are the answers to a question of a lesson, apart from it.
+type answersView struct {
+	Number  int // of the question in the lesson, from 1
+	Answers []answerView
+}
+
+// answerView is what is said of one of the answers to choose from.
+type answerView struct {
+	Letter  string // that it bears on paper
+	Right   bool
+	Because string
+}
+
+// answersApart are the answers to questions, in their order.
+func answersApart(questions []*markup.Block) []answersView {
+	var all []answersView
+	for _, q := range questions {
+		v := answersView{Number: q.Number}
+		for n, a := range q.Ask.Answers {
+			v.Answers = append(v.Answers, answerView{string(rune('a' + n)), a.Right, markup.Bind(a.Because)})
+		}
+		all = append(all, v)
+	}
+	return all
 }

@@ -284,8 +284,8 @@ func heads(head string, l line) bool {
 	return ok && (rest == "" || rest[0] == ' ')
 }
 
-// listNumber is what a printer writes before a step.
-var listNumber = regexp.MustCompile(`^\d+\.`)
+// listNumber is what a printer writes before a step or an answer to choose.
+var listNumber = regexp.MustCompile(`^(\d+|[a-z])\.`)
 
 // standsOn checks that a chapter's title opens its pages, that all its words
 // stand on them, and that hardly a line there is not the chapter's own (words in
