@@ -32,7 +32,7 @@ var judgedName = regexp.MustCompile(`^[A-Z][a-z -]+: (yes|label|risky|no)( ◆ (
 // hasStrip reports whether a page shows the strip of clay states: the others show
 // the states in another way, or are sheets to print.
 func hasStrip(address string) bool {
-	return !slices.Contains([]string{"home", "not-found", "course-card", "card", "book", "calculator", "hazards", "notices", "phone", "search",
+	return !slices.Contains([]string{"home", "not-found", "course-card", "card", "book", "calculator", "hazards", "notices", "tried", "phone", "search",
 		"materials", "material", "recipes", "recipe", "labels", "label", "wall", "classes", "class", "stock", "paper", "poster", "form", "leach", "eat"}, kind(address))
 }
 
