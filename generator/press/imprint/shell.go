@@ -100,13 +100,12 @@ func (f *Frame) Shell(at Place, a About) Shell {
 		Contents:    at.To(address.Contents),
 		Calculators: at.To(address.Calculators),
 		Glossary:    at.To(address.Glossary),
-		Notices:     at.To(address.Notices),
-		Tried:       at.To(address.Tried),
-		Chart:       f.WhereThere(at, address.Chart),
-		Hazards:     f.WhereThere(at, address.Hazards),
-		Answers:     f.WhereThere(at, address.Answers),
-		Faults:      f.WhereThere(at, address.Faults),
-		Find:        at.To(address.Find),
+		Notices:     at.To(address.Notices), Tried: at.To(address.Tried),
+		Chart:   f.WhereThere(at, address.Chart),
+		Hazards: f.WhereThere(at, address.Hazards),
+		Answers: f.WhereThere(at, address.Answers),
+		Faults:  f.WhereThere(at, address.Faults),
+		Find:    at.To(address.Find),
 	}
 	if at.Book != nil {
 		s.Number = at.Book[at.Page].Number
