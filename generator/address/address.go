@@ -26,6 +26,7 @@ const (
 	Faults      = "faults.html"
 	Hazards     = "hazards.html"
 	Notices     = "notices.html"
+	Tried       = "tried.html"
 	Teaching    = "teaching.html"
 	Book        = "book.html"
 	Ebook       = "handbook.epub"

@@ -54,6 +54,7 @@ var pageKinds = []pageKind{
 	{kind("search", "", 0, 0), (*impression).searchSheets},
 	{kind("contents", "", 0, 0), (*impression).contentsSheets},
 	{kind("notices", "", 0, 0), (*impression).noticesSheets},
+	{kind("tried", "", 0, 0), (*impression).triedSheets},
 	{kind("phone", "", 0, 0), (*impression).phoneSheets},
 	{kind("notfound", "", 0, 0), (*impression).notFoundSheets},
 }

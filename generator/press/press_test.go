@@ -140,7 +140,7 @@ func TestPrintMakesEveryPage(t *testing.T) {
 	e := printed(t, small(t))
 	want := []string{
 		"index.html", "contents.html", "glossary.html", "404.html", "calculators/index.html", "chart.html",
-		"hazards.html", "notices.html", "search.html", "leach/index.html", "leach/may-i-eat.html", "cards/index.html", "cards/coloured-slip.html", "cards/stain-wash.html", "book.html", "handbook.epub",
+		"hazards.html", "notices.html", "tried.html", "search.html", "leach/index.html", "leach/may-i-eat.html", "cards/index.html", "cards/coloured-slip.html", "cards/stain-wash.html", "book.html", "handbook.epub",
 		"media/coloured-slip.html", "media/stain-wash.html",
 		"slip/index.html", "slip/mix.html", "slip/measure.html", "wash/index.html", "wash/thin.html", "wash/wipe.html",
 		"states/wet.html", "states/leather-hard.html", "states/bone-dry.html",

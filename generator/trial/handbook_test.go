@@ -198,7 +198,7 @@ func (h *handbook) read(t *testing.T, address string) []byte {
 // kinds are the kinds of page of a student's handbook; an instructor's copy has
 // the kind "teaching" too.
 var kinds = []string{"home", "unit", "lesson", "calculators", "calculator", "chart", "state", "medium", "glossary", "search", "contents",
-	"answers", "faults", "hazards", "notices", "course-card", "card", "book", "style", "not-found",
+	"answers", "faults", "hazards", "notices", "tried", "course-card", "card", "book", "style", "not-found",
 	"materials", "material", "recipes", "recipe", "labels", "label", "wall", "classes", "class", "stock", "paper", "poster", "form", "leach", "eat", "phone"}
 
 // inRegister says of what kind the pages of each folder of the register are.

@@ -26,6 +26,86 @@ func TestJourneys(t *testing.T) {
 	})
 }
 
+// TestJourneysWithoutANetwork looks for a word, loses the network, gets a new edition,
+// and comes back, in each engine. The service worker gets a server of its own, which
+// really goes away.
+func TestJourneysWithoutANetwork(t *testing.T) {
+	t.Parallel()
+	s := settings(t)
+	inEachEngine(t, func(t *testing.T, b *tab) {
+		o := outpostOf(t)
+		if b.driver == nil {
+			b = keeper(t) // the shared windows keep nothing
+		}
+		b.size(360, 740)
+		b.keepAll(o.home + "index.html")
+		o.close()
+		b.looksUp(o)
+		b.calculatesWithoutANetwork(o, s)
+		o.open()
+		b.takesTheNewEdition(o)
+	})
+}
+
+// looksUp goes to the search as one does, types a word with a slip of the finger, and
+// follows what is found to its place in the page.
+func (b *tab) looksUp(o *outpost) {
+	b.t.Helper()
+	b.visit(o.home + "slip/inlay.html")
+	b.goBy(`header a[href$="search.html"]`)
+	if !b.until(`document.activeElement === document.querySelector("[data-find] input")`) {
+		b.t.Fatal("the box is not ready to be typed into")
+	}
+	b.keys("scrpae flush") // for "scrape"
+	if !b.until(`document.querySelector("[data-found-list] a")?.hash === "#scrape-flush"`) {
+		b.t.Fatalf("found are %q", ask[[]string](b, foundPlaces))
+	}
+	b.goBy("[data-found-list] a")
+	if !b.until(`location.hash === "#scrape-flush" && Math.abs(document.querySelector("#scrape-flush").getBoundingClientRect().top) < innerHeight / 2`) {
+		b.t.Error("what was found is not what stands in the window")
+	}
+}
+
+// calculatesWithoutANetwork opens what was never opened before: a lesson, and a
+// calculator, which it fills in.
+func (b *tab) calculatesWithoutANetwork(o *outpost, s engine.Settings) {
+	b.t.Helper()
+	b.visit(o.home + "wash/thin-a-wash.html")
+	b.ready()
+	if !ask[bool](b, `document.querySelector("h1") !== null && getComputedStyle(document.body).fontFamily.includes("Palatino")`) {
+		b.t.Error("without a network a lesson has no words, or no look")
+	}
+	f := formAt(b, o.handbook, catalog.In("en-GB").Find("slip-density"))
+	f.fill(f.calc.Example.Given, false)
+	f.agree(f.calc.Example.Given, s)
+}
+
+// takesTheNewEdition is told of a new edition in the middle of a sum, takes it, and
+// still has what was typed; then the network goes again.
+func (b *tab) takesTheNewEdition(o *outpost) {
+	b.t.Helper()
+	typed := ask[string](b, `document.querySelector("[data-input=mass] input").value`)
+	o.republish("slip/coat-a-pot", came)
+	ask[bool](b, `navigator.serviceWorker.getRegistration().then(r => r.update()).then(() => true)`)
+	if !b.until(newsSays(newWords)) {
+		b.t.Fatal("nobody is told of the new edition")
+	}
+	ask[bool](b, "window.beforeNew = true")
+	b.goTo(key("Take it now"))
+	if !b.until(`!window.beforeNew && document.readyState === "complete"`) {
+		b.t.Fatal("the page does not go along with the new edition")
+	}
+	b.ready()
+	if kept := ask[string](b, `document.querySelector("[data-input=mass] input").value`); typed == "" || kept != typed {
+		b.t.Errorf("%q was typed, and with the new edition there stands %q", typed, kept)
+	}
+	o.close()
+	b.visit(o.home + "slip/coat-a-pot.html")
+	if !ask[bool](b, hasCome) {
+		b.t.Error("without a network it is not the new edition that opens")
+	}
+}
+
 // goBy presses the first link in sight that leads to an address, and waits for its page.
 func (b *tab) goBy(link string) {
 	b.t.Helper()

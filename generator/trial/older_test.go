@@ -12,6 +12,7 @@ import (
 // nothing that bundles the scripts complains.
 var tooNew = map[string]*regexp.Regexp{
 	"looks back in a regular expression: Safari before 16.4 runs no line of such a script": regexp.MustCompile(`\(\?<[=!][^)]*\)?`),
+	"asks the page with :has(): Chromium before 105 and Firefox before 121 throw":          regexp.MustCompile(`:has\([^)]*\)`),
 	"sets a role or a state by a property: Firefox before 119 sets nothing":                regexp.MustCompile(`\.(role|aria[A-Z][A-Za-z]*)=[^=][^;,]*`),
 }
 

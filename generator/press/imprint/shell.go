@@ -36,7 +36,7 @@ type Shell struct {
 	Strip       any            // what the piece "strip" prints; nil on pages that show the states in another way
 
 	Home, Contents, Calculators, Glossary string
-	Notices                               string
+	Notices, Tried                        string
 	Chart                                 string // empty while the course has no table
 	Hazards                               string // empty while it has no hazards
 	Answers, Faults                       string // empty while there are none
@@ -103,12 +103,12 @@ func (f *Frame) Shell(at Place, a About) Shell {
 		Contents:    at.To(address.Contents),
 		Calculators: at.To(address.Calculators),
 		Glossary:    at.To(address.Glossary),
-		Notices:     at.To(address.Notices),
-		Chart:       f.WhereThere(at, address.Chart),
-		Hazards:     f.WhereThere(at, address.Hazards),
-		Answers:     f.WhereThere(at, address.Answers),
-		Faults:      f.WhereThere(at, address.Faults),
-		Find:        at.To(address.Find),
+		Notices:     at.To(address.Notices), Tried: at.To(address.Tried),
+		Chart:   f.WhereThere(at, address.Chart),
+		Hazards: f.WhereThere(at, address.Hazards),
+		Answers: f.WhereThere(at, address.Answers),
+		Faults:  f.WhereThere(at, address.Faults),
+		Find:    at.To(address.Find),
 	}
 	if at.Book != nil {
 		s.Number = at.Book[at.Page].Number

@@ -66,7 +66,7 @@ var Needed = map[string]int{
 	"wall-alt-after": 3, "wall-alt-before": 2, "wall-no-clear": 0, "wall-some-clear": 0,
 	"hazards": 0, "hazards-description": 0, "classes": 0, "classes-description": 0, "session-description": 0, "session-litres": 1, "stock": 0, "stock-description": 0,
 	"leach": 0, "leach-description": 0, "eat": 0, "eat-description": 0,
-	"medium-description": 1, "note-back": 0, "note-back-name": 2, "note-back-place": 1, "notfound": 0, "notices": 0, "notices-description": 0, "notfound-description": 0, "phone": 0, "phone-description": 0,
+	"medium-description": 1, "note-back": 0, "note-back-name": 2, "note-back-place": 1, "notfound": 0, "notices": 0, "notices-description": 0, "tried": 0, "tried-description": 0, "notfound-description": 0, "phone": 0, "phone-description": 0,
 	"find": 0, "find-description": 0, "find-passed-over": 0, "find-articles": 0, "find-endings": 0, "find-word": 0, "find-fault": 0, "find-state": 0, "find-medium": 0, "find-technique": 0, "find-question": 0, "find-lesson": 0, "find-reading": 0,
 	"find-calculator": 0, "find-recipe": 0, "find-material": 0, "find-hazard": 0, "find-page": 0, "find-sheet": 0, "find-teaching": 0,
 	"state-description": 1, "strip": 0, "teaching-page": 0, "today-except": 1, "today-part": 1, "teaching-description": 0, "tile-title": 2, "wall-good": 0, "wall-usable": 0, "wall-failed": 0, "wall-unfired": 0, "wall-unjudged": 0, "who-fit-tested": 0, "who-instructor": 0, "who-trained": 0, "who-with-instructor": 0,

@@ -127,6 +127,7 @@ class Bench {
     this.#on = on
     document.documentElement.classList.toggle('at-bench', on)
     this.#form.section.classList.toggle('reckon-bench', on)
+    for (let e = this.#form.section.parentElement; e; e = e.parentElement) e.classList.toggle('around-bench', on) // what :has() would say in newer browsers
     this.#switcher.setAttribute('aria-pressed', String(on))
     this.#switcher.textContent = (on ? words['calculator-bench-leave'] : words['calculator-bench']) ?? ''
     awake(on)

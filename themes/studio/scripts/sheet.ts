@@ -17,7 +17,7 @@ interface Line {
 
 /** lines reads what to weigh from an answer. */
 function lines(form: Form, answer: URLSearchParams, order: string, alone: string): Line[] {
-  const label = (selector: string): string => form.section.querySelector(selector)?.textContent ?? ''
+  const label = (name: string): string => form.section.querySelector(`dd > output[name="${name}"]`)?.closest('dd')?.parentElement?.querySelector('dt')?.textContent ?? ''
   if (answer.has('row.1.weigh')) {
     const unit = form.section.querySelector<HTMLElement>('[data-column=weigh]')?.dataset['unit'] ?? ''
     const rows: Line[] = []
@@ -35,7 +35,7 @@ function lines(form: Form, answer: URLSearchParams, order: string, alone: string
     sum += Number(answer.get(`value.${name}`))
     const unit = answer.get(`unit.${name}`) ?? ''
     return {
-      what: label(`div:has(> dd > output[name="${name}"]) > dt`),
+      what: label(name),
       weigh: answer.get(`text.${name}`) ?? '',
       total: `${grouped(sum.toFixed(places), mark)} ${unit}`,
       alone: name === alone,

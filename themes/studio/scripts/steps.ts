@@ -14,7 +14,7 @@ export function showSteps(root: HTMLElement, answer: URLSearchParams): void {
       const step = document.importNode(blank, true)
       const said = say(step, (column) => answer.get(`row.${n}.${column}`) ?? '')
       for (const link of step.querySelectorAll<HTMLAnchorElement>('li > a')) link.href = `#${id}.step.${n}`
-      for (const whole of step.querySelectorAll('li:has([data-care])')) whole.id = `${id}.step.${n}`
+      for (const care of step.querySelectorAll('[data-care]')) care.closest('li')?.setAttribute('id', `${id}.step.${n}`) // no :has(): Chromium 103 and Firefox 113 do not know it
       for (const lesson of step.querySelectorAll<HTMLAnchorElement>('[data-lesson]')) {
         if (said('lesson')) lesson.href = home + said('lesson')
         else lesson.remove()
