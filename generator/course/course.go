@@ -36,6 +36,7 @@ type Course struct {
 	Scales      []Scale     // of the studio, by what they take
 	Working     []Working   // the studio's working numbers
 	AskedFirst  []Asked     // what students ask most, in the order of the quick answers
+	BookParts   []string    // which of the parts BookParts the printed book holds behind the units
 	FirstAid    string      // content path of the page of first aid, one tap from every page; empty when there is none
 	Home        *Page       // home.md: the words on the home page; nil when there is none
 	Units       []*Unit     // in order; each with its Page

@@ -43,16 +43,21 @@ var findingTests = []findingCase{
 			"    Name at least one, on a line of its own after a hyphen.\n"},
 	{"unknown key with a near one", []edit{{setting, "licence:", "license:"}},
 		"course.yaml:5:1: error: `license` is not a key that is known here (unknown-key)\n" +
-			"    Did you mean `licence`? The keys are: title, description, language, law, measures, licence, published-at, studio, cones, sections, bodies, scales, working, asked-first, first-aid, units.\n"},
+			"    Did you mean `licence`? The keys are: title, description, language, law, measures, licence, published-at, studio, cones, sections, bodies, scales, working, asked-first, first-aid, book, units.\n"},
 	{"unknown key with none near", []edit{{setting, "licence:", "colophon:"}},
 		"course.yaml:5:1: error: `colophon` is not a key that is known here (unknown-key)\n" +
-			"    The keys are: title, description, language, law, measures, licence, published-at, studio, cones, sections, bodies, scales, working, asked-first, first-aid, units.\n"},
+			"    The keys are: title, description, language, law, measures, licence, published-at, studio, cones, sections, bodies, scales, working, asked-first, first-aid, book, units.\n"},
 	{"unknown key for where it is published", []edit{{setting, "published-at:", "site:"}},
 		"course.yaml:6:1: error: `site` is not a key that is known here (unknown-key)\n" +
-			"    The keys are: title, description, language, law, measures, licence, published-at, studio, cones, sections, bodies, scales, working, asked-first, first-aid, units.\n"},
+			"    The keys are: title, description, language, law, measures, licence, published-at, studio, cones, sections, bodies, scales, working, asked-first, first-aid, book, units.\n"},
 	{"first aid on no page", []edit{{setting, "licence:", "first-aid: units/slip/mesure.md\nlicence:"}},
 		"course.yaml:5:12: error: there is no page units/slip/mesure.md (unknown-name)\n" +
 			"    Did you mean `units/slip/measure.md`? Write the path of a lesson as the content folder has it, such as `units/safety/dust.md`.\n"},
+	{"a part that no book has, and one twice", []edit{{setting, "licence:", "book: [recipes, states, states]\nlicence:"}},
+		"course.yaml:5:8: error: an item of `book` cannot be `recipes` (value-form)\n" +
+			"    Write one of: states, media, calculators, lists.\n" +
+			"course.yaml:5:25: error: `states` is already in line 5 (repeated-name)\n" +
+			"    Give each its own.\n"},
 	{"unknown law", []edit{{setting, "licence:", "law: UK\nlicence:"}},
 		"course.yaml:5:6: error: `law` cannot be `UK` (value-form)\n" +
 			"    Write one of: US, EU, GB, AU.\n"},

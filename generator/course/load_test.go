@@ -60,7 +60,8 @@ func TestLoadSmall(t *testing.T) {
 }
 
 var wantSettings = course.Course{
-	Title: "Colour at the bench", Description: "A handbook made up for tests.", Language: "en-GB", Decimal: '.',
+	BookParts: course.BookParts,
+	Title:     "Colour at the bench", Description: "A handbook made up for tests.", Language: "en-GB", Decimal: '.',
 	Measures: "metric", Licence: "CC BY-SA 4.0", PublishedAt: "https://handbook.example/",
 	Studio:   course.Studio{Name: "The Test Bench", Note: "Nobody works here."},
 	Cones:    course.HouseCones{Bisque: "06", Glaze: "6"},

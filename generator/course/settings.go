@@ -20,7 +20,7 @@ func (l *loader) settings() (units []named, ok bool) {
 	if root.Absent() {
 		return nil, false
 	}
-	f := root.Fields("title", "description", "language", "law", "measures", "licence", "published-at", "studio", "cones", "sections", "bodies", "scales", "working", "asked-first", "first-aid", "units")
+	f := root.Fields("title", "description", "language", "law", "measures", "licence", "published-at", "studio", "cones", "sections", "bodies", "scales", "working", "asked-first", "first-aid", "book", "units")
 	c := l.course
 	c.Title = f.Need("title", "title: Decorating with slip").Text()
 	c.Description = f.Get("description").Text()
@@ -43,8 +43,27 @@ func (l *loader) settings() (units []named, ok bool) {
 		c.FirstAid = path.Clean(aid.Text())
 		l.taught = append(l.taught, aid)
 	}
+	c.BookParts = readBookParts(f.Get("book"))
 	list := f.Need("units", "units: [slip]")
 	return readNames(list), list.IsList()
+}
+
+// BookParts are the parts that the printed book may hold behind the units.
+var BookParts = []string{"states", "media", "calculators", "lists"}
+
+// readBookParts reads which of them the book of this course holds; all where nothing is
+// said. An empty list is a book of the units alone.
+func readBookParts(v source.Value) []string {
+	if v.Absent() {
+		return BookParts
+	}
+	parts, seen := []string{}, unique{}
+	for _, item := range v.List() {
+		if part := item.Choice(BookParts...); seen.add(item, part) {
+			parts = append(parts, part)
+		}
+	}
+	return parts
 }
 
 // readSections takes the headings of the parts that are gathered from lessons;

@@ -43,6 +43,25 @@ func TestBook(t *testing.T) {
 	}
 }
 
+// TestBookHoldsWhatTheCourseChooses wants the parts that course.yaml names and no other,
+// lettered in their order, and no link into a chapter that is not there.
+func TestBookHoldsWhatTheCourseChooses(t *testing.T) {
+	for chosen, want := range map[string]int{"lists": 4, "states": 6, "": 0, "calculators,media": len(catalog.All()) + 2} {
+		c := gatheredCourse(t)
+		c.BookParts = strings.FieldsFunc(chosen, func(r rune) bool { return r == ',' })
+		root := pageOf(t, printed(t, c), address.Book)
+		chapters := elements(root, classed("chapter"))
+		if len(chapters) != 1+2+4+want {
+			t.Errorf("%q: %d chapters, want %d behind 7", chosen, len(chapters)-7, want)
+		}
+		for _, to := range linksOf(root) {
+			if strings.HasPrefix(to, "#") && len(elements(root, func(n *html.Node) bool { return "#"+attribute(n, "id") == to })) != 1 {
+				t.Errorf("%q: %s leads nowhere", chosen, to)
+			}
+		}
+	}
+}
+
 // numberedChapters is the start of what the small course's book holds, and what
 // stands behind its units.
 var numberedChapters = []string{"0 Colour at the bench", "1 Slip", "1.1 Mix a slip", "1.2 Measure a slip", "2 Wash", "2.1 Thin a wash",

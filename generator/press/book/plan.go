@@ -1,6 +1,7 @@
 package book
 
 import (
+	"slices"
 	"strconv"
 
 	"slipbook/generator/address"
@@ -71,11 +72,15 @@ func (b *Book) unitParts(sheets []*imprint.Sheet) []plannedPart {
 	return parts
 }
 
+// partNames are what course.yaml calls the parts behind the units, by the keys of their
+// titles.
+var partNames = map[string]string{"strip": "states", "chart-media": "media", "calculators": "calculators", "extra": "lists"}
+
 // partsToLookUp are the parts behind the units, as the kinds of page name them.
 func (b *Book) partsToLookUp(kinds []*imprint.Kind, sheets []*imprint.Sheet) []plannedPart {
 	var parts []plannedPart
 	for _, kind := range kinds {
-		if kind.Part == "" || kind.Part == imprint.UnitsPart {
+		if kind.Part == "" || kind.Part == imprint.UnitsPart || !slices.Contains(b.course.BookParts, partNames[kind.Part]) {
 			continue
 		}
 		title := b.Say(kind.Part)
