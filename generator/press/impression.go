@@ -79,7 +79,7 @@ func newImpression(t *theme.Theme, r *proof.Reading, b *assets.Bundle, c Copy) (
 		return nil, err
 	}
 	i.register = register.New(r, i.Table, i.frame, i.calculators)
-	i.setter = setting.New(t, i.calculators, i.Table, i.register, c.Teaching)
+	i.setter = setting.New(t, i.calculators, i.Table, i.register, i.course.Units, c.Teaching)
 	i.gathered = gathered.New(r, i.Table, i.frame, i.setter, c.Teaching)
 	return i, i.wrapParcels()
 }

@@ -28,7 +28,7 @@ func opened(t *testing.T, c *course.Course) *Gathered {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return New(r, decoration, frame, setting.New(theme, calculators, decoration, register.New(r, decoration, frame, calculators), false), false)
+	return New(r, decoration, frame, setting.New(theme, calculators, decoration, register.New(r, decoration, frame, calculators), r.Course.Units, false), false)
 }
 
 // ofTheDemo is the room for a course with the demo course's decoration table.

@@ -10,6 +10,7 @@ import (
 	"slipbook/generator/course"
 	"slipbook/generator/markup"
 	"slipbook/generator/press/desk"
+	"slipbook/generator/press/imprint"
 	"slipbook/generator/press/register"
 	"slipbook/generator/press/table"
 	"slipbook/generator/press/theme"
@@ -34,8 +35,14 @@ func blockViews() map[string]View {
 func Check() error { return checkViews(markup.Kinds(), blockViews()) }
 
 // New makes a Setter in a theme, of a copy for the instructor or not.
-func New(t *theme.Theme, calculators *desk.Calculators, decoration *table.Table, kept *register.Register, forTeaching bool) *Setter {
-	return &Setter{t, calculators, decoration, kept, forTeaching, blockViews()}
+func New(t *theme.Theme, calculators *desk.Calculators, decoration *table.Table, kept *register.Register, units []*course.Unit, forTeaching bool) *Setter {
+	numbers := map[string]string{}
+	for n, u := range units {
+		for of, lesson := range u.Lessons {
+			numbers[lesson.Address] = imprint.LessonNumber(strconv.Itoa(n+1), of)
+		}
+	}
+	return &Setter{t, calculators, decoration, kept, forTeaching, blockViews(), numbers}
 }
 
 // checkViews finds the first block that is read and that no view shows, or the other

@@ -31,6 +31,7 @@ type Setter struct {
 	register    *register.Register
 	forTeaching bool // a copy for the instructor
 	views       map[string]View
+	numbers     map[string]string // of the lessons, by address
 }
 
 // setting is pieces of a page being set somewhere.
@@ -147,6 +148,7 @@ func (s *setting) link(r *markup.Ref, end bool) {
 	s.out.WriteString(`<a href="`)
 	s.out.Write(util.EscapeHTML(util.URLEscape([]byte(to), true)))
 	s.out.WriteByte('"')
+	s.number(target.Address)
 	title := r.Title
 	if title == "" && target.Tile != nil {
 		title = s.Say("tile-title", target.Tile.Code, s.came(target.Tile))
@@ -155,6 +157,15 @@ func (s *setting) link(r *markup.Ref, end bool) {
 		s.out.WriteString(` title="` + escape(title) + `"`)
 	}
 	s.out.WriteByte('>')
+}
+
+// number marks a link to another lesson with its number, which paper shows behind the
+// words; book and e-book have it among them.
+func (s *setting) number(address string) {
+	page, _, _ := strings.Cut(address, "#")
+	if n := s.numbers[page]; n != "" && page != s.at.Page && !s.at.Bound() {
+		s.out.WriteString(` data-number="` + n + `"`)
+	}
 }
 
 // came says how a tile came out of the kiln, in a word or two.

@@ -41,7 +41,7 @@ func setter(t *testing.T, r *proof.Reading) *Setter {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return New(theme, calculators, decoration, register.New(r, decoration, frame, calculators), false)
+	return New(theme, calculators, decoration, register.New(r, decoration, frame, calculators), r.Course.Units, false)
 }
 
 // lesson is the file of the lesson whose words are set, and chapters are those of the
@@ -95,7 +95,7 @@ func TestSetOnAPage(t *testing.T) {
 	presstest.Once(t, html, setAlike...)
 	presstest.Once(t, html,
 		`<h2 id="first-last">First &amp; last</h2>`+"\n",
-		`<a href="mix.html#weigh-first" title="A &amp; b">way</a>`, `<a href="#first-last">place</a>`, `<a href="../glossary.html#bisque">word</a>`,
+		`<a href="mix.html#weigh-first" data-number="1.1" title="A &amp; b">way</a>`, `<a href="#first-last">place</a>`, `<a href="../glossary.html#bisque">word</a>`,
 		`<img src="../pictures/kiln-`,
 		`<sup id="note.1.from.1"><a href="#note.1" class="note-mark" role="doc-noteref">1</a></sup>`, `<sup id="note.1.from.2"><a href="#note.1" class="note-mark"`,
 		`<li id="note.1">`+"\n",
