@@ -118,7 +118,7 @@ func targets(lines []line) []string {
 // onScreen names what only a screen has a use for, and what the book's own
 // contents and title say, by element or class.
 var onScreen = []string{"form", "noscript", "script", "button", "bench", "letters", "ways-to", "place", "trail", "reckon-fold", "reckon-try",
-	"note-back", "reckon-late", "reckon-without", "reckon-answers", "reckon-next", "in-short", "tell-short", "unit", "written", "plan-here", "whole", "number", "parts", "step-in"}
+	"note-back", "reckon-late", "reckon-without", "reckon-answers", "reckon-next", "in-short", "tell-short", "unit", "written", "plan-here", "whole", "number", "parts", "step-in", "to-list", "card-way", "page-keys"}
 
 // printable reports whether a paragraph of a page is one that the book repeats.
 func printable(p *html.Node) bool {

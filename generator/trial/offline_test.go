@@ -177,6 +177,10 @@ func newsSays(words string) string {
 	return `[...document.querySelectorAll(".news [role=status]")].some(e => e.textContent === ` + quoted(words) + `)`
 }
 
+// crowdedNews is what stands too close in the line that tells of the handbook: it lies over
+// the page until it is closed, so what is under it does not count.
+var crowdedNews = strings.Replace(crowded, "filter(e =>", `filter(e => e.closest(".news") &&`, 1)
+
 const (
 	readyWords = "The handbook is ready without a network."
 	newWords   = "A new edition of the handbook is here."
@@ -214,7 +218,7 @@ func TestHandbookWithoutANetwork(t *testing.T) {
 	b := keeper(t)
 	b.size(360, 640)
 	b.keepAll(o.home + "calculators/slip-density.html")
-	for _, fault := range append(append(ask[[]string](b, small), ask[[]string](b, crowded)...), b.accessible()...) {
+	for _, fault := range append(append(ask[[]string](b, small), ask[[]string](b, crowdedNews)...), b.accessible()...) {
 		t.Errorf("with the line that says so: %s", fault)
 	}
 	for _, name := range []string{"book.html", "labels/material-river-ball-clay-a4.html"} {

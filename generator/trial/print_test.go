@@ -140,8 +140,12 @@ func (b *tab) printsPages(h *handbook) {
 		if len(headings) == 0 {
 			t.Errorf("%s: has no heading", address)
 		}
-		first := ask[string](b, `document.querySelector("main p").textContent`)
-		folded := ask[[]string](b, `[...document.querySelectorAll(".quick > div > p:not(.from)")].map(e => e.textContent)`)
+		first := ask[string](b, `document.querySelector("main p:not(form p)").textContent`)
+		folded := ask[[]string](b, `[...document.querySelectorAll(".quick > div > p:not(.from)")].map(e => {
+			const said = e.cloneNode(true) // behind a link to a lesson stands its number
+			said.querySelectorAll("a[data-number]").forEach(a => a.append(" (" + a.dataset.number + ")"))
+			return said.textContent
+		})`)
 		for _, words := range append(append(headings, first), folded...) {
 			if !strings.Contains(said, letters(words)) {
 				t.Errorf("%s: the printed sheet lacks %q", address, words)
