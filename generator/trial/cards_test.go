@@ -15,7 +15,7 @@ const smallest = 8
 
 // onCard returns the pieces of text on a card.
 const onCard = `[...document.querySelectorAll("h1, .card :is(h2, h3, p, li, dt, dd, th, td)")].filter(e => e.checkVisibility()
-	&& !e.querySelector("p, li, dt, dd")).map(e => e.textContent.trim()).filter(words => words)`
+	&& !e.querySelector("p, li, dt, dd")).map(` + asPrinted + `).map(words => words.trim()).filter(words => words)`
 
 func TestCardsPrintOnOneSheetEach(t *testing.T) {
 	t.Parallel()

@@ -126,6 +126,14 @@ func TestPagesPrint(t *testing.T) {
 	open(t).printsPages(published(t))
 }
 
+// asPrinted is a function that returns the words of an element with what paper adds to them: behind a link to
+// a lesson stands its number.
+const asPrinted = `e => {
+	const said = e.cloneNode(true)
+	said.querySelectorAll("a[data-number]").forEach(a => a.append(" (" + a.dataset.number + ")"))
+	return said.textContent
+}`
+
 // printsPages prints a page of each kind that is read in one go, and looks for its
 // words on the sheets.
 func (b *tab) printsPages(h *handbook) {
@@ -141,11 +149,7 @@ func (b *tab) printsPages(h *handbook) {
 			t.Errorf("%s: has no heading", address)
 		}
 		first := ask[string](b, `document.querySelector("main p:not(form p)").textContent`)
-		folded := ask[[]string](b, `[...document.querySelectorAll(".quick > div > p:not(.from)")].map(e => {
-			const said = e.cloneNode(true) // behind a link to a lesson stands its number
-			said.querySelectorAll("a[data-number]").forEach(a => a.append(" (" + a.dataset.number + ")"))
-			return said.textContent
-		})`)
+		folded := ask[[]string](b, `[...document.querySelectorAll(".quick > div > p:not(.from)")].map(`+asPrinted+`)`)
 		for _, words := range append(append(headings, first), folded...) {
 			if !strings.Contains(said, letters(words)) {
 				t.Errorf("%s: the printed sheet lacks %q", address, words)
