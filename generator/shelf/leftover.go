@@ -4,8 +4,10 @@ import (
 	"bytes"
 	"errors"
 	"io/fs"
+	"maps"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"time"
 )
@@ -110,6 +112,6 @@ func salvage(tree, path string) error {
 			delete(was, name)
 		}
 	}
-	was.addFolders(tree)
+	was.addFolders(tree, slices.Collect(maps.Keys(m.files))...) // also those whose files are gone already
 	return merge{from: tree, to: path, was: was, there: snapshot{}}.run()
 }

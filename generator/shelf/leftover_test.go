@@ -90,6 +90,23 @@ func TestLeftoversAreCleared(t *testing.T) {
 	}
 }
 
+// A run that is killed while it takes the old tree apart leaves folders whose files are
+// gone. They are as much slipbook's as the files were.
+func TestEmptiedFoldersOfAKilledRunAreRemoved(t *testing.T) {
+	parent := t.TempDir()
+	dir := filepath.Join(parent, "public")
+	published(t, dir, map[string]string{"index.html": "old", "gone/deep/a.html": "old"})
+	killed(t, dir, pages, "swapped", twoRenames)
+	emptied, err := filepath.Glob(filepath.Join(parent, workPrefix+"*", "*", "gone", "deep", "a.html"))
+	if err != nil || len(emptied) != 1 {
+		t.Fatal("the old tree is not where this test looks for it", emptied, err)
+	}
+	must(t, os.Remove(emptied[0]))
+	must(t, publish(dir, pages))
+	same(t, tree(t, dir), planted)
+	noLitter(t, parent, "public")
+}
+
 // Dot files that somebody made between a swap and the end of a killed run stand
 // in the old tree alone.
 func TestDotFilesOfAKilledRunAreSaved(t *testing.T) {

@@ -30,9 +30,9 @@ func everything(root string) (snapshot, error) {
 }
 
 // addFolders adds the marker of a tree, and every folder that the names of a
-// snapshot need there.
-func (s snapshot) addFolders(root string) {
-	names := append(slices.Collect(maps.Keys(s)), Marker)
+// snapshot, and more names, need there.
+func (s snapshot) addFolders(root string, more ...string) {
+	names := slices.Concat(slices.Collect(maps.Keys(s)), more, []string{Marker})
 	for _, name := range names {
 		for at := name; at != "."; at = path.Dir(at) {
 			if info, err := os.Lstat(filepath.Join(root, filepath.FromSlash(at))); err == nil && (at == Marker || info.IsDir()) {
